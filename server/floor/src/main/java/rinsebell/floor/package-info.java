@@ -1,0 +1,4 @@
+@NullMarked
+package rinsebell.floor;
+
+import org.jspecify.annotations.NullMarked;
