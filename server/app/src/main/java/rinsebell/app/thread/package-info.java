@@ -1,0 +1,4 @@
+@NullMarked
+package rinsebell.app.thread;
+
+import org.jspecify.annotations.NullMarked;

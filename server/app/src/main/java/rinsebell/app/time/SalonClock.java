@@ -1,0 +1,151 @@
+package rinsebell.app.time;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Optional;
+import java.util.OptionalLong;
+
+/**
+ * The one clock of the salon: instants in whole milliseconds that only ever go forward.
+ *
+ * <p>It takes the wall clock once, as its anchor, and from then on counts on the machine's monotonic counter, so
+ * setting the wall clock moves nothing. A machine that slept is told from a wall clock that was set by the uptime,
+ * which counts sleep: after a wake the salon's time jumps by the sleep, because a bowl on a head did not sleep. What
+ * remains between the wall clock and this one is a step; {@link #stepped} says so until a person confirms it.
+ */
+public final class SalonClock {
+
+    /** The smallest gap that counts, as a step of the wall clock or as a sleep of the machine. */
+    static final Duration TOLERANCE = Duration.ofSeconds(1);
+
+    private static final long NANOS_PER_MILLI = 1_000_000;
+
+    private final TimeSources sources;
+    private final int speed;
+
+    private final long startNanos;
+    private final long startUptimeMillis;
+    private long sleptMillis;
+    private long lastLookMillis;
+
+    /** What the wall clock would show at the start if nobody had set it since. */
+    private long trueWallAtStartMillis;
+
+    private long salonAtStartMillis;
+    private long shownMillis;
+
+    private SalonClock(TimeSources sources, int speed, long startMillis) {
+        this.sources = sources;
+        this.speed = speed;
+        this.startNanos = sources.monotonicNanos();
+        this.startUptimeMillis = sources.uptimeMillis().orElse(0);
+        this.trueWallAtStartMillis = startMillis;
+        this.salonAtStartMillis = startMillis;
+        this.shownMillis = startMillis;
+    }
+
+    /** A clock that starts at what the wall shows; {@code speed} salon seconds pass in each real one. */
+    public static SalonClock startingAtTheWall(TimeSources sources, int speed) {
+        return new SalonClock(sources, speed, sources.wallMillis());
+    }
+
+    /**
+     * A clock that goes on from where an earlier process stopped. Within one start of the machine the uptime says how
+     * long no server ran; after a new start only the wall clock can, unless it shows less than the mark.
+     */
+    public static SalonClock goingOnFrom(ClockMark mark, TimeSources sources, int speed) {
+        return new SalonClock(sources, speed, startMillis(mark, sources));
+    }
+
+    private static long startMillis(ClockMark mark, TimeSources sources) {
+        long markMillis = mark.salon().toEpochMilli();
+        OptionalLong uptimeMillis = sources.uptimeMillis();
+        boolean sameStart = !mark.bootId().isBlank() && mark.bootId().equals(sources.bootId());
+        if (sameStart && uptimeMillis.isPresent() && uptimeMillis.getAsLong() >= mark.uptimeMillis()) {
+            return settled(markMillis + uptimeMillis.getAsLong() - mark.uptimeMillis(), sources.wallMillis());
+        }
+        return Math.max(markMillis, sources.wallMillis());
+    }
+
+    /** Two readings that agree within the tolerance are one: the wall's, so that small errors do not add up. */
+    private static long settled(long countedMillis, long wallMillis) {
+        return Math.abs(countedMillis - wallMillis) <= TOLERANCE.toMillis() ? wallMillis : countedMillis;
+    }
+
+    /** The salon's time. */
+    public synchronized Instant now() {
+        shownMillis = Math.max(shownMillis, salonAtStartMillis + elapsedMillis() * speed);
+        return Instant.ofEpochMilli(shownMillis);
+    }
+
+    /** Whether the wall clock was set by more than a second since the start, and nobody has confirmed it yet. */
+    public synchronized boolean stepped() {
+        return stepSeen().isPresent();
+    }
+
+    /** How far the wall clock was set, forward positive; empty when it agrees with the salon's within a second. */
+    public synchronized Optional<Duration> stepSeen() {
+        long apartMillis = sources.wallMillis() - trueWallAtStartMillis - elapsedMillis();
+        return Math.abs(apartMillis) > TOLERANCE.toMillis()
+                ? Optional.of(Duration.ofMillis(apartMillis))
+                : Optional.empty();
+    }
+
+    /**
+     * Takes the wall clock's time for true because a person confirmed it. The salon's time moves by the answer, back
+     * too; the caller moves every open instant by the same amount, so that no countdown changes.
+     *
+     * @param step the step that the person saw
+     */
+    public synchronized void confirm(Duration step) {
+        trueWallAtStartMillis += step.toMillis();
+        salonAtStartMillis += step.toMillis();
+        shownMillis += step.toMillis();
+    }
+
+    /** How many salon seconds pass in a real one: 1 outside the demo. */
+    public int speed() {
+        return speed;
+    }
+
+    /** The real time that passes while the salon's clock goes forward by {@code salonTime}. */
+    public Duration realTimeOf(Duration salonTime) {
+        return salonTime.dividedBy(speed);
+    }
+
+    /** Where this clock stands now, to be kept on disk. */
+    public synchronized ClockMark mark() {
+        return new ClockMark(sources.bootId(), sources.uptimeMillis().orElse(0), now());
+    }
+
+    private long elapsedMillis() {
+        long countedMillis = (sources.monotonicNanos() - startNanos) / NANOS_PER_MILLI;
+        lookForSleep(countedMillis);
+        return countedMillis + sleptMillis;
+    }
+
+    /**
+     * Reading the uptime costs a file access, so it is read once a second and whenever the wall clock looks odd: the
+     * first answer after a wake must already be right.
+     */
+    private void lookForSleep(long countedMillis) {
+        boolean lookedJustNow = countedMillis - lastLookMillis < TOLERANCE.toMillis();
+        if (lookedJustNow && wallAgrees(countedMillis)) {
+            return;
+        }
+        lastLookMillis = countedMillis;
+        sources.uptimeMillis().ifPresent(uptimeMillis -> countSleep(uptimeMillis, countedMillis));
+    }
+
+    private boolean wallAgrees(long countedMillis) {
+        long expectedMillis = trueWallAtStartMillis + countedMillis + sleptMillis;
+        return Math.abs(sources.wallMillis() - expectedMillis) <= TOLERANCE.toMillis();
+    }
+
+    private void countSleep(long uptimeMillis, long countedMillis) {
+        long unseenMillis = uptimeMillis - startUptimeMillis - countedMillis - sleptMillis;
+        if (unseenMillis > TOLERANCE.toMillis()) {
+            sleptMillis += unseenMillis;
+        }
+    }
+}

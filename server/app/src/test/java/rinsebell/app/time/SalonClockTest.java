@@ -1,0 +1,159 @@
+package rinsebell.app.time;
+
+import static java.time.Duration.ofHours;
+import static java.time.Duration.ofMillis;
+import static java.time.Duration.ofMinutes;
+import static java.time.Duration.ofSeconds;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class SalonClockTest {
+
+    private static final Instant TEN = Instant.parse("2026-03-07T10:00:00.123Z");
+
+    private final TimeByHand machine = new TimeByHand(TEN);
+    private final SalonClock clock = SalonClock.startingAtTheWall(machine, 1);
+
+    @Test
+    void startsAtTheWallAndTicks() {
+        assertThat(clock.now()).isEqualTo(TEN);
+        machine.pass(ofMillis(1));
+        assertThat(clock.now()).isEqualTo(TEN.plusMillis(1));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"-3600000, true", "-1001, true", "-1000, false", "1000, false", "1001, true", "3600000, true"})
+    void aSetWallClockMovesNothingAndIsSeenAboveOneSecond(long byMillis, boolean seen) {
+        machine.setWall(ofMillis(byMillis));
+        machine.pass(ofMillis(10));
+        assertThat(clock.now()).isEqualTo(TEN.plusMillis(10));
+        assertThat(clock.stepped()).isEqualTo(seen);
+    }
+
+    @Test
+    void smallStepsAddUp() {
+        machine.setWall(ofMillis(600));
+        assertThat(clock.stepped()).isFalse();
+        machine.setWall(ofMillis(600));
+        assertThat(clock.stepSeen()).contains(ofMillis(1200));
+    }
+
+    @Test
+    void aWakeIsNoStepAndTheSleepCounts() {
+        machine.pass(ofMillis(10));
+        assertThat(clock.now()).isEqualTo(TEN.plusMillis(10));
+        machine.sleep(ofMinutes(25));
+        assertThat(clock.now()).isEqualTo(TEN.plusMillis(10).plus(ofMinutes(25)));
+        assertThat(clock.stepped()).isFalse();
+    }
+
+    @Test
+    void aSleepHiddenByAStepBackIsFoundWithinASecond() {
+        machine.sleep(ofMinutes(25));
+        machine.setWall(ofMinutes(-25));
+        machine.pass(ofSeconds(1));
+        assertThat(clock.now()).isEqualTo(TEN.plus(ofMinutes(25)).plusSeconds(1));
+        assertThat(clock.stepSeen()).contains(ofMinutes(-25));
+    }
+
+    @Test
+    void aStepDuringASleepIsBoth() {
+        machine.sleep(ofMinutes(25));
+        machine.setWall(ofHours(1));
+        assertThat(clock.now()).isEqualTo(TEN.plus(ofMinutes(25)));
+        assertThat(clock.stepSeen()).contains(ofHours(1));
+    }
+
+    @Test
+    void withoutUptimeASleepIsLeftToAPerson() {
+        machine.hideUptime();
+        SalonClock blind = SalonClock.startingAtTheWall(machine, 1);
+        machine.sleep(ofMinutes(25));
+        assertThat(blind.now()).isEqualTo(TEN);
+        assertThat(blind.stepSeen()).contains(ofMinutes(25));
+    }
+
+    @Test
+    void aConfirmedStepMovesTheSalonByThatMuch() {
+        machine.setWall(ofHours(-1));
+        machine.pass(ofMillis(5));
+        clock.confirm(clock.stepSeen().orElseThrow());
+        assertThat(clock.now()).isEqualTo(TEN.minus(ofHours(1)).plusMillis(5));
+        assertThat(clock.stepped()).isFalse();
+        machine.pass(ofMillis(7));
+        assertThat(clock.now()).isEqualTo(TEN.minus(ofHours(1)).plusMillis(12));
+    }
+
+    @Test
+    void theDemoRunsFaster() {
+        SalonClock fast = SalonClock.startingAtTheWall(machine, 30);
+        machine.pass(ofSeconds(2));
+        assertThat(fast.now()).isEqualTo(TEN.plusSeconds(60));
+        assertThat(fast.stepped()).isFalse();
+        assertThat(fast.realTimeOf(ofSeconds(60))).isEqualTo(ofSeconds(2));
+    }
+
+    @Test
+    void goesOnAfterARestartOfTheServer() {
+        ClockMark mark = clock.mark();
+        machine.pass(ofMinutes(4));
+        SalonClock next = SalonClock.goingOnFrom(mark, machine, 1);
+        assertThat(next.now()).isEqualTo(TEN.plus(ofMinutes(4)));
+        assertThat(next.stepped()).isFalse();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"-3600", "-2", "2", "3600"})
+    void aStepWhileNoServerRanIsSeenAtTheStart(long bySeconds) {
+        ClockMark mark = clock.mark();
+        machine.pass(ofMinutes(4));
+        machine.setWall(ofSeconds(bySeconds));
+        SalonClock next = SalonClock.goingOnFrom(mark, machine, 1);
+        assertThat(next.now()).isEqualTo(TEN.plus(ofMinutes(4)));
+        assertThat(next.stepSeen()).contains(ofSeconds(bySeconds));
+    }
+
+    @Test
+    void afterANewStartOfTheMachineTheWallIsTaken() {
+        ClockMark mark = clock.mark();
+        machine.pass(ofHours(9));
+        machine.restartMachine("boot-2");
+        SalonClock next = SalonClock.goingOnFrom(mark, machine, 1);
+        assertThat(next.now()).isEqualTo(TEN.plus(ofHours(9)));
+        assertThat(next.stepped()).isFalse();
+    }
+
+    @Test
+    void aMachineThatWakesInThePastDoesNotTakeTheSalonThere() {
+        ClockMark mark = clock.mark();
+        machine.restartMachine("boot-2");
+        machine.setWall(Duration.ofDays(-400));
+        SalonClock next = SalonClock.goingOnFrom(mark, machine, 1);
+        assertThat(next.now()).isEqualTo(TEN);
+        assertThat(next.stepSeen()).contains(Duration.ofDays(-400));
+    }
+
+    @Test
+    void neverGoesBackWhateverHappens() {
+        long seed = 20260307;
+        Random random = new Random(seed);
+        Instant last = clock.now();
+        for (int step = 0; step < 20_000; step++) {
+            Duration time = ofMillis(random.nextInt(3_000));
+            switch (random.nextInt(3)) {
+                case 0 -> machine.pass(time);
+                case 1 -> machine.sleep(time);
+                default -> machine.setWall(random.nextBoolean() ? time : time.negated());
+            }
+            Instant now = clock.now();
+            assertThat(now).as("seed %s, step %s", seed, step).isAfterOrEqualTo(last);
+            last = now;
+        }
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package rinsebell.app.time;
+
+import org.jspecify.annotations.NullMarked;
