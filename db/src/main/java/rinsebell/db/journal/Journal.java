@@ -1,0 +1,139 @@
+package rinsebell.db.journal;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * An append-only journal in a folder of its own. One thread writes it, and that thread must not be interrupted: an
+ * interrupt closes the file in the middle of a write. Who opens it makes sure that no other process does.
+ */
+public final class Journal implements AutoCloseable {
+
+    /** Files of this length are read whole in a moment and looked at with any editor. */
+    private static final long FULL_AT_BYTES = 8L << 20;
+
+    private final Disk disk;
+    private final Path folder;
+    private final long fullAtBytes;
+    private final Recovered recovered;
+    private Path file;
+    private Disk.OpenFile open;
+    private long length;
+    private JournalMark end;
+    private @Nullable MustStop broken;
+
+    private Journal(Path folder, Rules rules, Recovery.State state) throws IOException {
+        this.disk = rules.disk();
+        this.fullAtBytes = rules.fullAtBytes();
+        this.folder = folder;
+        this.recovered = state.recovered();
+        this.file = state.last().file();
+        this.open = disk.open(file);
+        this.length = state.read().wholeBytes();
+        this.end = state.read().end();
+        settle();
+    }
+
+    record Rules(Disk disk, long fullAtBytes) {}
+
+    /**
+     * Opens the journal in a folder, which is created if need be: reads it from end to end, hands every whole press to
+     * {@code reader}, cuts off the torn tail of a batch that was never answered, and forces the rest to disk.
+     *
+     * @throws JournalDamaged if anything but such a tail does not fit; nothing is changed then
+     * @throws IOException if the disk can't be read or written
+     */
+    public static Journal open(Path folder, JournalReader reader) throws IOException {
+        return open(folder, reader, new Rules(new RealDisk(), FULL_AT_BYTES));
+    }
+
+    static Journal open(Path folder, JournalReader reader, Rules rules) throws IOException {
+        Files.createDirectories(folder);
+        return new Journal(folder, rules, Recovery.read(folder, reader));
+    }
+
+    /**
+     * Reads a journal from end to end and changes nothing.
+     *
+     * @throws JournalDamaged if anything but a torn tail does not fit
+     * @throws IOException if the folder can't be read
+     */
+    public static Recovered verify(Path folder) throws IOException {
+        return Recovery.read(folder, JournalReader.NONE).recovered();
+    }
+
+    /**
+     * Writes presses behind the others and returns when they are on disk for certain: one force for all of them.
+     *
+     * @throws NotSaved if the disk did not take them; the journal is as it was before
+     * @throws MustStop if they could not be taken back either; every later call throws it again
+     */
+    public void append(List<JournalPress> presses) throws NotSaved {
+        if (broken != null) {
+            throw broken;
+        }
+        Batch batch = Batch.of(presses, end);
+        try {
+            beginNextFileIfFull();
+            write(batch.bytes());
+        } catch (IOException | RuntimeException e) {
+            takeBack(e);
+            throw new NotSaved(e);
+        }
+        length += batch.bytes().length;
+        end = batch.end();
+    }
+
+    /** The place behind the last press. */
+    public JournalMark end() {
+        return end;
+    }
+
+    /** What was found when the journal was opened. */
+    public Recovered recovered() {
+        return recovered;
+    }
+
+    @Override
+    public void close() throws IOException {
+        open.close();
+    }
+
+    /** What was read may still be in memory only, and it counts from now on. */
+    private void settle() throws IOException {
+        if (open.length() > length) {
+            open.cut(length);
+        }
+        open.force();
+    }
+
+    private void write(byte[] bytes) throws IOException {
+        open.write(bytes, length);
+        open.force();
+    }
+
+    private void beginNextFileIfFull() throws IOException {
+        if (length >= fullAtBytes) {
+            Path nextFile = Segment.startingAt(folder, end.lines() + 1).file();
+            Disk.OpenFile next = disk.open(nextFile);
+            open.close();
+            open = next;
+            file = nextFile;
+            length = 0;
+        }
+    }
+
+    private void takeBack(Exception cause) {
+        try {
+            open.cut(length);
+            open.force();
+        } catch (IOException | RuntimeException e) {
+            e.addSuppressed(cause);
+            broken = new MustStop(file, e);
+            throw broken;
+        }
+    }
+}

@@ -1,0 +1,65 @@
+package rinsebell.db.journal;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.file.FileSystems;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.Objects;
+
+/** The disk of this computer. */
+final class RealDisk implements Disk {
+
+    @Override
+    public OpenFile open(Path file) throws IOException {
+        FileChannel channel = FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+        try {
+            forceFolder(Objects.requireNonNull(file.getParent(), "a journal file lies in a folder"));
+            return new ChannelFile(channel);
+        } catch (IOException e) {
+            channel.close();
+            throw e;
+        }
+    }
+
+    /** A new file's name is an entry of its folder. Windows can't force folders and writes such entries at once. */
+    private static void forceFolder(Path folder) throws IOException {
+        if (FileSystems.getDefault().supportedFileAttributeViews().contains("posix")) {
+            try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
+                channel.force(true);
+            }
+        }
+    }
+
+    private record ChannelFile(FileChannel channel) implements OpenFile {
+
+        @Override
+        public void write(byte[] bytes, long at) throws IOException {
+            ByteBuffer rest = ByteBuffer.wrap(bytes);
+            while (rest.hasRemaining()) {
+                channel.write(rest, at + rest.position());
+            }
+        }
+
+        @Override
+        public void force() throws IOException {
+            channel.force(false);
+        }
+
+        @Override
+        public void cut(long length) throws IOException {
+            channel.truncate(length);
+        }
+
+        @Override
+        public long length() throws IOException {
+            return channel.size();
+        }
+
+        @Override
+        public void close() throws IOException {
+            channel.close();
+        }
+    }
+}

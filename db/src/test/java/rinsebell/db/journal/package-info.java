@@ -1,0 +1,4 @@
+@NullMarked
+package rinsebell.db.journal;
+
+import org.jspecify.annotations.NullMarked;
