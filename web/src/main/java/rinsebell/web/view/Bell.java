@@ -1,0 +1,31 @@
+package rinsebell.web.view;
+
+import java.time.Instant;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One bell as a screen shows it.
+ *
+ * @param id the bell's key, safe for an element id
+ * @param where such as "chair 3"
+ * @param what such as "rinse now, basin A"
+ * @param due the instant that it counts from or to; none where nothing is counted
+ * @param hear where the "heard" press goes; none once heard, or where the screen is only watched
+ */
+public record Bell(
+        String id,
+        String where,
+        String what,
+        Urgency urgency,
+        @Nullable Instant due,
+        String href,
+        @Nullable String hear) {
+    public Optional<Instant> instant() {
+        return Optional.ofNullable(due);
+    }
+
+    public Optional<String> hearing() {
+        return Optional.ofNullable(hear);
+    }
+}

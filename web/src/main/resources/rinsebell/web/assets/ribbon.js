@@ -1,0 +1,45 @@
+// Pans the ribbons: one element per ribbon has a width of a hundred seconds, so moving it moves everything on it.
+
+import { now } from "./clock.js";
+
+const NOW_AT = 0.37;
+const SECONDS_PER_PX = 7.2;
+const SHORTEST = 2700;
+const LONGEST = 10800;
+const AHEAD = 300;
+
+const pct = (fraction) => `${(fraction * 100).toFixed(4)}%`;
+
+function reach(svg, at) {
+  if (svg.dataset.from !== undefined) {
+    const from = Number(svg.dataset.from);
+    return { from, span: Math.max(Number(svg.dataset.until), at + AHEAD) - from };
+  }
+  const span = Math.min(LONGEST, Math.max(SHORTEST, svg.clientWidth * SECONDS_PER_PX));
+  return { from: at - span * NOW_AT, span };
+}
+
+function place(element, from, span, width) {
+  element.setAttribute("x", pct(-from / span / width));
+  element.setAttribute("width", pct(100 / span / width));
+}
+
+function pan(svg) {
+  const at = (now() - Number(svg.dataset.epoch)) / 1000;
+  const { from, span } = reach(svg, at);
+  const past = Math.min(1, Math.max(0.0001, (at - from) / span));
+  for (const ruler of svg.querySelectorAll("[data-ruler]")) place(ruler, from, span, 1);
+  for (const clip of svg.querySelectorAll("[data-past]")) clip.setAttribute("width", pct(past));
+  for (const ruler of svg.querySelectorAll("[data-past-ruler]")) place(ruler, from, span, past);
+  for (const line of svg.querySelectorAll("[data-now-line]")) {
+    line.setAttribute("x1", pct(past));
+    line.setAttribute("x2", pct(past));
+  }
+  // A name whose bar began before the left edge stays readable at the edge.
+  for (const note of svg.querySelectorAll("[data-note]")) note.setAttribute("x", `${Math.max(Number(note.dataset.note), from)}%`);
+}
+
+/** Brings every ribbon under `scope` up to this instant. */
+export function panAll(scope = document) {
+  for (const svg of scope.querySelectorAll("svg[data-epoch]")) pan(svg);
+}

@@ -1,0 +1,37 @@
+package rinsebell.web;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import rinsebell.web.view.Look;
+import rinsebell.web.view.View;
+
+/** Writes every sample page with its assets into a folder, to be looked at in a browser. */
+final class Preview {
+    private Preview() {}
+
+    public static void main(String[] arguments) throws IOException {
+        var folder = Path.of(arguments.length > 0 ? arguments[0] : "target/preview");
+        Files.createDirectories(folder);
+        var assets = Assets.under("assets");
+        for (var asset : assets.all().entrySet()) {
+            var file = folder.resolve(asset.getKey());
+            Files.createDirectories(file.getParent());
+            Files.write(file, asset.getValue().bytes());
+        }
+        var pages = new Pages();
+        for (var page : samples().entrySet()) {
+            Files.writeString(
+                    folder.resolve(page.getKey() + ".html"), pages.render(page.getValue(), Samples.screen(assets)));
+        }
+    }
+
+    static Map<String, View> samples() {
+        var samples = new LinkedHashMap<String, View>();
+        samples.put("floor", Samples.floor(Look.DARK));
+        samples.put("floor-light", Samples.floor(Look.LIGHT));
+        return samples;
+    }
+}

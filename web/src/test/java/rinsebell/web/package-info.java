@@ -1,0 +1,4 @@
+@NullMarked
+package rinsebell.web;
+
+import org.jspecify.annotations.NullMarked;
