@@ -3,4 +3,12 @@ module rinsebell.floor {
     requires static transitive org.jspecify;
 
     exports rinsebell.floor;
+    exports rinsebell.floor.bell;
+    exports rinsebell.floor.bowl;
+    exports rinsebell.floor.clock;
+    exports rinsebell.floor.product;
+    exports rinsebell.floor.rule;
+    exports rinsebell.floor.salon;
+    exports rinsebell.floor.unit;
+    exports rinsebell.floor.visit;
 }

@@ -1,0 +1,27 @@
+package rinsebell.floor;
+
+import java.time.Instant;
+import org.jspecify.annotations.Nullable;
+import rinsebell.floor.salon.StaffId;
+
+/**
+ * Something that happened, written down once and never changed. It is corrected by another fact that names it.
+ *
+ * @param seq its number; facts are numbered from 1 in the order in which they were recorded
+ * @param stream what it belongs to
+ * @param happened when it happened, to the millisecond
+ * @param recorded when it was written down, to the millisecond
+ * @param by who said so; null when nobody was named
+ * @param event what happened
+ */
+public record Fact(
+        long seq,
+        Stream stream,
+        Instant happened,
+        Instant recorded,
+        @Nullable StaffId by,
+        Event event) {
+    Fact at(Instant otherwise) {
+        return new Fact(seq, stream, otherwise, recorded, by, event);
+    }
+}

@@ -1,0 +1,269 @@
+package rinsebell.floor;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import rinsebell.floor.bell.BellKey;
+import rinsebell.floor.bowl.Bowl;
+import rinsebell.floor.bowl.BowlId;
+import rinsebell.floor.bowl.Day;
+import rinsebell.floor.bowl.DayEvent;
+import rinsebell.floor.salon.Place;
+import rinsebell.floor.salon.Salon;
+import rinsebell.floor.salon.SalonEvent;
+import rinsebell.floor.visit.Visit;
+import rinsebell.floor.visit.VisitFold;
+import rinsebell.floor.visit.VisitId;
+
+/**
+ * The live floor: the fold of the salon's set-up, today, and the visits that are open or ended today. Immutable: a
+ * press makes a new one. The same facts give the same floor, in whatever order they arrive.
+ */
+public final class Floor {
+    public static final Floor EMPTY = new Floor(0, Map.of(), Salon.EMPTY, Day.EMPTY, Map.of());
+
+    private final long lastSeq;
+    private final Map<Stream, List<Fact>> facts;
+    private final Salon salon;
+    private final Day day;
+    private final Map<VisitId, Visit> visits;
+
+    private Floor(long lastSeq, Map<Stream, List<Fact>> facts, Salon salon, Day day, Map<VisitId, Visit> visits) {
+        this.lastSeq = lastSeq;
+        this.facts = facts;
+        this.salon = salon;
+        this.day = day;
+        this.visits = visits;
+    }
+
+    /** The floor that these facts tell. */
+    public static Floor of(Collection<Fact> facts) {
+        return EMPTY.with(facts);
+    }
+
+    /** This floor and some more facts: only the streams they belong to are folded again. */
+    public Floor with(Collection<Fact> more) {
+        if (more.isEmpty()) {
+            return this;
+        }
+        var all = new HashMap<>(facts);
+        var touched = new HashSet<Stream>();
+        for (var fact : more) {
+            if (touched.add(fact.stream())) {
+                all.computeIfPresent(fact.stream(), (stream, list) -> new ArrayList<>(list));
+            }
+            all.computeIfAbsent(fact.stream(), stream -> new ArrayList<>()).add(fact);
+        }
+        var last = more.stream().mapToLong(Fact::seq).max().orElse(lastSeq);
+        return folded(Math.max(lastSeq, last), all, movesClock(more) ? all.keySet() : touched);
+    }
+
+    private static boolean movesClock(Collection<Fact> more) {
+        return more.stream()
+                .anyMatch(fact -> fact.event() instanceof DayEvent.ClockShifted
+                        || (fact.stream() instanceof Stream.OfDay && fact.event() instanceof Correction));
+    }
+
+    private Floor folded(long last, Map<Stream, List<Fact>> all, Set<Stream> touched) {
+        var shifts = shifts(all);
+        var nextSalon = touched.contains(Stream.SALON) ? salon(all, shifts) : salon;
+        var nextDay = touched.stream().anyMatch(Stream.OfDay.class::isInstance) ? day(all, shifts) : day;
+        var nextVisits = new TreeMap<VisitId, Visit>(java.util.Comparator.comparingLong(VisitId::value));
+        nextVisits.putAll(visits);
+        for (var stream : touched) {
+            if (stream instanceof Stream.OfVisit of) {
+                nextVisits.remove(of.visit());
+                VisitFold.of(of.visit(), Corrected.of(factsOf(all, stream), shifts))
+                        .ifPresent(visit -> nextVisits.put(of.visit(), visit));
+            }
+        }
+        return new Floor(last, all, nextSalon, nextDay, Collections.unmodifiableMap(nextVisits));
+    }
+
+    private static List<Fact> shifts(Map<Stream, List<Fact>> all) {
+        return dayFacts(all, List.of()).stream()
+                .filter(fact -> fact.event() instanceof DayEvent.ClockShifted)
+                .toList();
+    }
+
+    private static Salon salon(Map<Stream, List<Fact>> all, List<Fact> shifts) {
+        var folded = Salon.EMPTY;
+        for (var fact : Corrected.of(factsOf(all, Stream.SALON), shifts)) {
+            if (fact.event() instanceof SalonEvent event) {
+                folded = event.applyTo(folded, fact);
+            }
+        }
+        return folded;
+    }
+
+    private static Day day(Map<Stream, List<Fact>> all, List<Fact> shifts) {
+        var folded = Day.EMPTY;
+        for (var fact : dayFacts(all, shifts)) {
+            if (fact.event() instanceof DayEvent event) {
+                folded = event.applyTo(folded, fact);
+            }
+        }
+        return folded;
+    }
+
+    private static List<Fact> dayFacts(Map<Stream, List<Fact>> all, List<Fact> shifts) {
+        var days = all.entrySet().stream()
+                .filter(entry -> entry.getKey() instanceof Stream.OfDay)
+                .flatMap(entry -> entry.getValue().stream())
+                .toList();
+        return Corrected.of(days, shifts);
+    }
+
+    private static List<Fact> factsOf(Map<Stream, List<Fact>> all, Stream stream) {
+        return all.getOrDefault(stream, List.of());
+    }
+
+    /** The number of the newest fact; 0 for none. */
+    public long lastSeq() {
+        return lastSeq;
+    }
+
+    /** Every fact of the live floor, corrections included, by number. */
+    public List<Fact> facts() {
+        return facts.values().stream()
+                .flatMap(List::stream)
+                .sorted(java.util.Comparator.comparingLong(Fact::seq))
+                .toList();
+    }
+
+    /** The facts of one stream as they were recorded, corrections included. */
+    public List<Fact> facts(Stream stream) {
+        return List.copyOf(factsOf(facts, stream));
+    }
+
+    /** The facts of one stream that stand, at the times at which they happened. */
+    public List<Fact> standing(Stream stream) {
+        return Corrected.of(factsOf(facts, stream), shifts(facts));
+    }
+
+    /** A fact of the live floor, as it was recorded. */
+    public Optional<Fact> fact(long seq) {
+        return facts.values().stream()
+                .flatMap(List::stream)
+                .filter(fact -> fact.seq() == seq)
+                .findFirst();
+    }
+
+    /** The same fact at the time at which it happened; empty when it was withdrawn. */
+    public Optional<Fact> standing(long seq) {
+        return fact(seq)
+                .flatMap(known -> standing(known.stream()).stream()
+                        .filter(fact -> fact.seq() == seq)
+                        .findFirst());
+    }
+
+    /** The standing facts that hang on this one, directly or not, by number; without itself. */
+    public Set<Long> hangingOn(long seq) {
+        var found = new LinkedHashSet<Long>();
+        found.add(seq);
+        var stand = facts.keySet().stream()
+                .flatMap(stream -> standing(stream).stream())
+                .sorted(java.util.Comparator.comparingLong(Fact::seq))
+                .toList();
+        for (var fact : stand) {
+            if (fact.event().hangsOn().stream().anyMatch(found::contains)) {
+                found.add(fact.seq());
+            }
+        }
+        found.remove(seq);
+        return Collections.unmodifiableSet(found);
+    }
+
+    public Salon salon() {
+        return salon;
+    }
+
+    public Day day() {
+        return day;
+    }
+
+    public Collection<Visit> visits() {
+        return visits.values();
+    }
+
+    public List<Visit> openVisits() {
+        return visits.values().stream().filter(Visit::isOpen).toList();
+    }
+
+    public Optional<Visit> visit(VisitId id) {
+        return Optional.ofNullable(visits.get(id));
+    }
+
+    public Optional<Bowl> bowl(BowlId id) {
+        return day.bowl(id);
+    }
+
+    /** Who is in a place. More than one may wait on the bench. */
+    public List<Visit> at(Place place) {
+        return openVisits().stream()
+                .filter(visit -> visit.place().equals(place))
+                .toList();
+    }
+
+    /** Bells that somebody has seen. */
+    public Set<BellKey> acknowledged() {
+        return facts.keySet().stream()
+                .flatMap(stream -> standing(stream).stream())
+                .map(Fact::event)
+                .filter(BellAcknowledged.class::isInstance)
+                .map(event -> ((BellAcknowledged) event).bell())
+                .collect(Collectors.toUnmodifiableSet());
+    }
+
+    /**
+     * The floor that a new day begins with: without the visits that have ended, and without the bowls of days on which
+     * no visit is left open. What a restart loads is the same.
+     */
+    public Floor turned(Instant now) {
+        var today = salon.dayOf(now);
+        var left = openVisits();
+        var earliest = left.stream()
+                .map(visit -> salon.dayOf(visit.stay().arrivedAt()))
+                .min(LocalDate::compareTo)
+                .filter(date -> date.isBefore(today))
+                .orElse(today);
+        var kept =
+                facts().stream().filter(fact -> isKept(fact.stream(), earliest)).toList();
+        var next = Floor.of(kept);
+        return new Floor(lastSeq, next.facts, next.salon, next.day, next.visits);
+    }
+
+    private boolean isKept(Stream stream, LocalDate earliest) {
+        if (stream instanceof Stream.OfVisit of) {
+            return visit(of.visit()).map(Visit::isOpen).orElse(false);
+        }
+        return !(stream instanceof Stream.OfDay of) || !of.date().isBefore(earliest);
+    }
+
+    /** Two floors are the same when they tell the same. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Floor floor
+                && floor.lastSeq == lastSeq
+                && floor.salon.equals(salon)
+                && floor.day.equals(day)
+                && floor.visits.equals(visits)
+                && floor.facts().equals(facts());
+    }
+
+    @Override
+    public int hashCode() {
+        return Long.hashCode(lastSeq);
+    }
+}

@@ -1,0 +1,80 @@
+package rinsebell.floor.bowl;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import rinsebell.floor.salon.StaffId;
+
+/**
+ * What the salon's day holds besides the visits.
+ *
+ * @param bowlsById every bowl, by number
+ * @param onBreak who is on a break
+ * @param closedBasins basins out of order
+ * @param gaps outages that nobody has caught up on yet
+ */
+public record Day(Map<Long, Bowl> bowlsById, Set<StaffId> onBreak, Set<Integer> closedBasins, List<Gap> gaps) {
+    public static final Day EMPTY = new Day(Map.of(), Set.of(), Set.of(), List.of());
+
+    /**
+     * A time in which no server ran.
+     *
+     * @param seq the number of the fact that says so
+     */
+    public record Gap(long seq, Instant from, Instant until) {}
+
+    public Optional<Bowl> bowl(BowlId id) {
+        return Optional.ofNullable(bowlsById.get(id.value()));
+    }
+
+    public Collection<Bowl> bowls() {
+        return bowlsById.values();
+    }
+
+    Day with(Bowl bowl) {
+        var next = new TreeMap<>(bowlsById);
+        next.put(bowl.id().value(), bowl);
+        return new Day(Collections.unmodifiableMap(next), onBreak, closedBasins, gaps);
+    }
+
+    Day filled(BowlId root, List<Portion> portions) {
+        var next = new TreeMap<>(bowlsById);
+        next.replaceAll((id, bowl) -> bowl.root().equals(root) ? bowl.filled(portions) : bowl);
+        return new Day(Collections.unmodifiableMap(next), onBreak, closedBasins, gaps);
+    }
+
+    Day onBreak(StaffId staff, boolean away) {
+        return new Day(bowlsById, changed(onBreak, staff, away), closedBasins, gaps);
+    }
+
+    Day basinClosed(int basin, boolean closed) {
+        return new Day(bowlsById, onBreak, changed(closedBasins, basin, closed), gaps);
+    }
+
+    Day with(Gap gap) {
+        var next = new ArrayList<>(gaps);
+        next.add(gap);
+        return new Day(bowlsById, onBreak, closedBasins, List.copyOf(next));
+    }
+
+    Day caughtUp() {
+        return new Day(bowlsById, onBreak, closedBasins, List.of());
+    }
+
+    private static <T> Set<T> changed(Set<T> set, T element, boolean in) {
+        var next = new HashSet<>(set);
+        if (in) {
+            next.add(element);
+        } else {
+            next.remove(element);
+        }
+        return Set.copyOf(next);
+    }
+}

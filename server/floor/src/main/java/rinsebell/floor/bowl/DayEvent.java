@@ -1,0 +1,149 @@
+package rinsebell.floor.bowl;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import rinsebell.floor.Event;
+import rinsebell.floor.Fact;
+import rinsebell.floor.salon.StaffId;
+import rinsebell.floor.visit.VisitId;
+
+/** Something of a salon day that is not on one head. */
+public sealed interface DayEvent extends Event {
+    /** The day after this. An event about something unknown changes nothing. */
+    Day applyTo(Day day, Fact fact);
+
+    /**
+     * A bowl was mixed.
+     *
+     * @param portions what is in it; empty when the recipe is not known yet
+     * @param reason why
+     * @param forVisit whom for; null for nobody yet
+     */
+    record Mixed(
+            List<Portion> portions,
+            BowlReason reason,
+            @Nullable VisitId forVisit) implements DayEvent {
+        public Mixed {
+            portions = List.copyOf(portions);
+        }
+
+        @Override
+        public Day applyTo(Day day, Fact fact) {
+            var id = new BowlId(fact.seq());
+            return day.with(new Bowl(id, id, fact.happened(), portions, reason, forVisit, false, null));
+        }
+    }
+
+    /** What is in a bowl was found out, or put right: it counts for every part divided from it too. */
+    record RecipeFilled(BowlId bowl, List<Portion> portions) implements DayEvent {
+        public RecipeFilled {
+            portions = List.copyOf(portions);
+        }
+
+        @Override
+        public Day applyTo(Day day, Fact fact) {
+            return day.bowl(bowl)
+                    .map(filled -> day.filled(filled.root(), portions))
+                    .orElse(day);
+        }
+
+        @Override
+        public Set<Long> hangsOn() {
+            return Set.of(bowl.value());
+        }
+    }
+
+    /** A bowl was divided before a brush touched it: this fact names the new one, with the same mixing time. */
+    record Divided(BowlId bowl, BowlReason reason, @Nullable VisitId forVisit) implements DayEvent {
+        @Override
+        public Day applyTo(Day day, Fact fact) {
+            return day.bowl(bowl)
+                    .map(from -> day.with(from.dividedFrom()).with(from.part(new BowlId(fact.seq()), reason, forVisit)))
+                    .orElse(day);
+        }
+
+        @Override
+        public Set<Long> hangsOn() {
+            return Set.of(bowl.value());
+        }
+    }
+
+    record ThrownAway(BowlId bowl) implements DayEvent {
+        @Override
+        public Day applyTo(Day day, Fact fact) {
+            return day.bowl(bowl)
+                    .map(gone -> day.with(gone.thrownAway(fact.happened())))
+                    .orElse(day);
+        }
+
+        @Override
+        public Set<Long> hangsOn() {
+            return Set.of(bowl.value());
+        }
+    }
+
+    record BreakBegan(StaffId staff) implements DayEvent {
+        @Override
+        public Day applyTo(Day day, Fact fact) {
+            return day.onBreak(staff, true);
+        }
+    }
+
+    record BreakEnded(StaffId staff) implements DayEvent {
+        @Override
+        public Day applyTo(Day day, Fact fact) {
+            return day.onBreak(staff, false);
+        }
+    }
+
+    /** @param basin number, from 1 */
+    record BasinClosed(int basin) implements DayEvent {
+        @Override
+        public Day applyTo(Day day, Fact fact) {
+            return day.basinClosed(basin, true);
+        }
+    }
+
+    /** @param basin number, from 1 */
+    record BasinOpened(int basin) implements DayEvent {
+        @Override
+        public Day applyTo(Day day, Fact fact) {
+            return day.basinClosed(basin, false);
+        }
+    }
+
+    /** No server ran between these instants: what happened then may not have been written down. */
+    record Outage(Instant from, Instant until) implements DayEvent {
+        @Override
+        public Day applyTo(Day day, Fact fact) {
+            return day.with(new Day.Gap(fact.seq(), from, until));
+        }
+    }
+
+    /** What may have been missed in every outage so far has been set right. */
+    record CaughtUp() implements DayEvent {
+        @Override
+        public Day applyTo(Day day, Fact fact) {
+            return day.caughtUp();
+        }
+    }
+
+    /** The wall clock was wrong by this much: every instant recorded before moves alike. */
+    record ClockShifted(Duration by) implements DayEvent {
+        @Override
+        public Day applyTo(Day day, Fact fact) {
+            return day;
+        }
+    }
+
+    /** The salon day is over. */
+    record DayEnded() implements DayEvent {
+        @Override
+        public Day applyTo(Day day, Fact fact) {
+            return day;
+        }
+    }
+}

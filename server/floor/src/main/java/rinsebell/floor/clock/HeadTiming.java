@@ -1,0 +1,92 @@
+package rinsebell.floor.clock;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import rinsebell.floor.Floor;
+import rinsebell.floor.visit.Visit;
+
+/**
+ * The instants of a whole head: what is on it is rinsed together.
+ *
+ * @param visit whose head
+ * @param timings of everything still on the hair, covered bowls too
+ */
+public record HeadTiming(Visit visit, List<Timing> timings) {
+    public HeadTiming {
+        timings = List.copyOf(timings);
+    }
+
+    public static HeadTiming of(Floor floor, Visit visit) {
+        return new HeadTiming(
+                visit,
+                visit.onHair().stream()
+                        .map(application -> Timing.of(floor, visit, application))
+                        .toList());
+    }
+
+    public boolean isAnythingOn() {
+        return !timings.isEmpty();
+    }
+
+    /** Every reason for a latest end, the earliest first. */
+    public List<Limit> limits() {
+        return timings.stream()
+                .flatMap(timing -> timing.limits().stream())
+                .sorted()
+                .toList();
+    }
+
+    public Optional<Limit> rinseBy() {
+        return limits().stream().findFirst();
+    }
+
+    public Optional<Limit> hardLimit() {
+        return limits().stream().filter(Limit::hard).findFirst();
+    }
+
+    /** When everything on the head has reached its earliest sensible end; empty while that is not known of all. */
+    public Optional<Instant> readyFrom() {
+        var live =
+                timings.stream().filter(timing -> timing.application().isLive()).toList();
+        if (live.isEmpty() || live.stream().anyMatch(timing -> timing.readyFrom() == null)) {
+            return Optional.empty();
+        }
+        return live.stream().map(Timing::ready).flatMap(Optional::stream).max(Comparator.naturalOrder());
+    }
+
+    /** Whether no instant is late enough for all of it and early enough for all of it. */
+    public boolean hasNoCommonRinse() {
+        var by = rinseBy();
+        return timings.size() > 1
+                && by.isPresent()
+                && readyFrom().filter(ready -> ready.isAfter(by.get().at())).isPresent();
+    }
+
+    /** What has to be done before the basin: foils out, and the walk. */
+    public Duration workingTime(Floor floor) {
+        var working = floor.salon().policy().working();
+        var foils =
+                timings.stream().anyMatch(timing -> timing.application().area().isFoils());
+        return foils ? working.walk().plus(working.foilsOut()) : working.walk();
+    }
+
+    /** When work has to begin so that water is on by {@link #rinseBy()}. */
+    public Optional<Instant> startBy(Floor floor) {
+        return rinseBy().map(limit -> limit.at().minus(workingTime(floor)));
+    }
+
+    /** The next look at a strand, of whichever application comes first. */
+    public Optional<Looks.Due> nextStrand() {
+        return timings.stream()
+                .map(timing -> Looks.strand(timing, visit))
+                .flatMap(Optional::stream)
+                .min(Comparator.comparing(Looks.Due::at));
+    }
+
+    public Optional<Looks.Due> nextScalp() {
+        return Looks.scalp(timings, visit);
+    }
+}

@@ -1,0 +1,214 @@
+package rinsebell.floor.rule;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rinsebell.floor.Reason;
+import rinsebell.floor.ReasonCode;
+import rinsebell.floor.bowl.Portion;
+import rinsebell.floor.product.Directions;
+import rinsebell.floor.product.Kind;
+import rinsebell.floor.product.Mixture;
+import rinsebell.floor.product.Pairing;
+import rinsebell.floor.salon.Salon;
+import rinsebell.floor.unit.Grams;
+import rinsebell.floor.unit.Percent;
+
+/**
+ * Judges portions as one mixture: ratio to developer, developer strength, what may meet what, and the law. Exact: no
+ * sum is rounded before it is compared.
+ */
+public final class MixtureRules {
+    private static final BigDecimal SIXTY = BigDecimal.valueOf(60);
+
+    private final List<Part> parts;
+    private final Grams slack;
+
+    private MixtureRules(List<Part> parts, Grams slack) {
+        this.parts = parts;
+        this.slack = slack;
+    }
+
+    /** A portion with its directions. */
+    private record Part(Directions directions, Grams grams) {
+        boolean is(Kind kind) {
+            return directions.kind() == kind;
+        }
+
+        BigDecimal amount() {
+            return grams.amount();
+        }
+    }
+
+    /**
+     * Everything that speaks against this mixture wherever it goes.
+     *
+     * @return in the order of harm; cautions among them
+     */
+    public static List<Reason> judge(List<Portion> portions, Salon salon) {
+        var rules = of(portions, salon);
+        var found = new ArrayList<>(MixtureLaw.judge(rules.contents()));
+        rules.parts.forEach(part -> rules.judge(part, found));
+        return found.stream().sorted().toList();
+    }
+
+    /** What speaks against it on a scalp, besides. */
+    public static List<Reason> judgeOnScalp(List<Portion> portions, Salon salon) {
+        var rules = of(portions, salon);
+        var found = new ArrayList<Reason>();
+        for (var part : rules.parts) {
+            rules.pairings(part, Pairing.Rule.NEVER_ON_SCALP, ReasonCode.NEVER_ON_SCALP_TOGETHER, found);
+            rules.strengthOnScalp(part).ifPresent(found::add);
+        }
+        return found.stream().sorted().toList();
+    }
+
+    private static MixtureRules of(List<Portion> portions, Salon salon) {
+        var parts = portions.stream()
+                .map(portion -> salon.product(portion.product())
+                        .map(product -> new Part(product.directions(portion.edition()), portion.grams())))
+                .flatMap(Optional::stream)
+                .toList();
+        return new MixtureRules(parts, Grams.of(salon.policy().weighingSlackGrams()));
+    }
+
+    private List<MixtureLaw.Part> contents() {
+        return parts.stream()
+                .map(part -> new MixtureLaw.Part(part.directions.contents(), part.grams))
+                .toList();
+    }
+
+    private void judge(Part part, List<Reason> found) {
+        pairings(part, Pairing.Rule.NEVER, ReasonCode.NEVER_MIXED, found);
+        additions(part, found);
+        if (part.directions.mixing().takesDeveloper() && !isAddition(part)) {
+            ratio(part).ifPresent(found::add);
+            strength(part).ifPresent(found::add);
+        }
+    }
+
+    private void pairings(Part part, Pairing.Rule rule, ReasonCode code, List<Reason> found) {
+        for (var pairing : part.directions.mixing().pairings()) {
+            if (pairing.rule() == rule) {
+                others(part, pairing.with())
+                        .forEach(other -> found.add(Reason.of(code, part.directions.name(), other.directions.name())));
+            }
+        }
+    }
+
+    private void additions(Part part, List<Reason> found) {
+        for (var pairing : part.directions.mixing().pairings()) {
+            pairing.limit()
+                    .filter(limit -> times60(sum(others(part, pairing.with())))
+                                    .compareTo(limit.amount().multiply(part.amount()))
+                            > 0)
+                    .ifPresent(limit -> found.add(
+                            Reason.of(ReasonCode.TOO_MUCH_ADDED, part.directions.name(), pairing.with(), limit)));
+        }
+    }
+
+    private List<Part> others(Part part, Kind kind) {
+        return parts.stream().filter(other -> other != part && other.is(kind)).toList();
+    }
+
+    /** An addition to another product is left out of the ratio to developer. */
+    private boolean isAddition(Part part) {
+        return parts.stream()
+                .filter(other -> other != part)
+                .flatMap(other -> other.directions.mixing().pairings().stream())
+                .anyMatch(pairing -> pairing.with() == part.directions.kind()
+                        && pairing.limit().isPresent());
+    }
+
+    /** Developer is measured against all that it activates; a bowl keeps its ratio when one named mixture fits. */
+    private Optional<Reason> ratio(Part part) {
+        var developer = sum(developers());
+        if (developer.signum() == 0) {
+            return Optional.of(Reason.of(ReasonCode.NO_DEVELOPER, part.directions.name()));
+        }
+        var activated = parts.stream()
+                .filter(other -> other.directions.mixing().takesDeveloper() && !isAddition(other))
+                .toList();
+        var share = times60(developer).multiply(part.amount());
+        var whole = sum(activated);
+        var mixtures = part.directions.mixing().mixtures();
+        if (mixtures.stream().anyMatch(mixture -> fits(mixture, part, share, whole))) {
+            return Optional.empty();
+        }
+        var tooMuch = mixtures.stream().allMatch(mixture -> share.compareTo(most(mixture, part, whole)) > 0);
+        var code = tooMuch ? ReasonCode.TOO_MUCH_DEVELOPER : ReasonCode.TOO_LITTLE_DEVELOPER;
+        var nearest = mixtures.get(0);
+        return Optional.of(Reason.of(code, part.directions.name(), nearest.developerPer60(), nearest.extraPer60()));
+    }
+
+    private boolean fits(Mixture mixture, Part part, BigDecimal share, BigDecimal whole) {
+        return share.compareTo(most(mixture, part, whole)) <= 0 && share.compareTo(least(mixture, part, whole)) >= 0;
+    }
+
+    private BigDecimal most(Mixture mixture, Part part, BigDecimal whole) {
+        var extra = mixture.extraPer60().amount().multiply(part.amount());
+        var room = extra.max(times60(slack.amount()));
+        return mixture.developerPer60()
+                .amount()
+                .multiply(part.amount())
+                .add(room)
+                .multiply(whole);
+    }
+
+    private BigDecimal least(Mixture mixture, Part part, BigDecimal whole) {
+        return mixture.developerPer60()
+                .amount()
+                .multiply(part.amount())
+                .subtract(times60(slack.amount()))
+                .multiply(whole);
+    }
+
+    private Optional<Reason> strength(Part part) {
+        return wrongStrength(part, List.copyOf(part.directions.mixing().strengths()))
+                .map(wrong -> Reason.of(ReasonCode.STRENGTH_NOT_ALLOWED, part.directions.name(), wrong));
+    }
+
+    private Optional<Reason> strengthOnScalp(Part part) {
+        return wrongStrength(part, List.copyOf(part.directions.mixing().strengthsOnScalp()))
+                .map(wrong -> Reason.of(ReasonCode.STRENGTH_NOT_ON_SCALP, part.directions.name(), wrong));
+    }
+
+    /** One developer must have an allowed strength; a blend of several must lie between the allowed ones. */
+    private Optional<Percent> wrongStrength(Part part, List<Percent> allowed) {
+        if (allowed.isEmpty() || !part.directions.mixing().takesDeveloper()) {
+            return Optional.empty();
+        }
+        var strengths = developers().stream()
+                .map(developer -> developer.directions.contents().peroxide())
+                .flatMap(java.util.stream.Stream::ofNullable)
+                .distinct()
+                .toList();
+        if (strengths.size() > 1) {
+            return MixtureLaw.peroxide(developerContents())
+                    .filter(blend -> blend.compareTo(java.util.Collections.min(allowed)) < 0
+                            || blend.compareTo(java.util.Collections.max(allowed)) > 0);
+        }
+        return strengths.stream()
+                .filter(strength -> !allowed.contains(strength))
+                .findFirst();
+    }
+
+    private List<MixtureLaw.Part> developerContents() {
+        return developers().stream()
+                .map(part -> new MixtureLaw.Part(part.directions.contents(), part.grams))
+                .toList();
+    }
+
+    private List<Part> developers() {
+        return parts.stream().filter(part -> part.is(Kind.DEVELOPER)).toList();
+    }
+
+    private static BigDecimal sum(List<Part> parts) {
+        return parts.stream().map(Part::amount).reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    private static BigDecimal times60(BigDecimal amount) {
+        return amount.multiply(SIXTY);
+    }
+}

@@ -1,0 +1,67 @@
+package rinsebell.floor.salon;
+
+import java.time.Duration;
+import java.util.Map;
+import rinsebell.floor.product.Kind;
+
+/**
+ * The salon's own numbers. They may tighten directions, never loosen them.
+ *
+ * @param applying how long putting one bowl on takes at most
+ * @param working what comes before the basin
+ * @param bowl when a waiting bowl asks, and rings
+ * @param checks when a late check rings
+ * @param skinTest when a skin test counts
+ * @param longestOn a shorter longest-on by kind of product
+ * @param weighingSlackGrams how far a weighed portion may miss its ratio
+ */
+public record Policy(
+        Duration applying,
+        WorkingTime working,
+        WaitingBowl bowl,
+        LateCheck checks,
+        SkinTestRule skinTest,
+        Map<Kind, Duration> longestOn,
+        int weighingSlackGrams) {
+    public Policy {
+        longestOn = Map.copyOf(longestOn);
+    }
+
+    /**
+     * @param walk to the basin
+     * @param foilsOut taking foils out, before the walk
+     * @param rinsing at the basin, for one head
+     * @param soon how long before the working time the coming rinse is shown
+     */
+    public record WorkingTime(Duration walk, Duration foilsOut, Duration rinsing, Duration soon) {}
+
+    /**
+     * @param question from mixing, the quiet "is it on?"
+     * @param low from mixing, a low bell
+     */
+    public record WaitingBowl(Duration question, Duration low) {}
+
+    /**
+     * @param medium late by this rings medium
+     * @param high late by this rings high
+     * @param highSooner the same with heat, or on scalp
+     * @param round checks of one person within this are one round
+     */
+    public record LateCheck(Duration medium, Duration high, Duration highSooner, Duration round) {}
+
+    /**
+     * @param before how long before the visit it is applied at least
+     * @param validDays how many days after being applied it counts
+     */
+    public record SkinTestRule(Duration before, int validDays) {}
+
+    /** House numbers to begin with; common practice, no source, but for the skin test two days before (FDA). */
+    public static final Policy DEFAULT = new Policy(
+            Duration.ofMinutes(20),
+            new WorkingTime(Duration.ofMinutes(1), Duration.ofMinutes(4), Duration.ofMinutes(8), Duration.ofMinutes(5)),
+            new WaitingBowl(Duration.ofMinutes(6), Duration.ofMinutes(15)),
+            new LateCheck(Duration.ofMinutes(2), Duration.ofMinutes(5), Duration.ofMinutes(2), Duration.ofMinutes(3)),
+            new SkinTestRule(Duration.ofHours(48), 7),
+            Map.of(),
+            1);
+}

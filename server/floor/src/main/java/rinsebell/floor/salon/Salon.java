@@ -1,0 +1,121 @@
+package rinsebell.floor.salon;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import org.jspecify.annotations.Nullable;
+import rinsebell.floor.TextId;
+import rinsebell.floor.product.Directions;
+import rinsebell.floor.product.Product;
+import rinsebell.floor.product.ProductId;
+
+/**
+ * The set-up as it stands: rooms, staff, products, policy.
+ *
+ * @param house the rooms; null before the salon is set up
+ * @param name where the salon's name stands; null before it is set up
+ * @param staffById everybody, in the order in which they were entered
+ * @param productsById every product, in the order in which they were entered
+ * @param policy the house's own numbers
+ */
+public record Salon(
+        @Nullable House house,
+        @Nullable TextId name,
+        Map<StaffId, StaffMember> staffById,
+        Map<ProductId, Product> productsById,
+        Policy policy) {
+    /** Nothing set up yet. */
+    public static final Salon EMPTY = new Salon(null, null, Map.of(), Map.of(), Policy.DEFAULT);
+
+    /** A salon day ends in the small hours, so that a late evening belongs to one day. */
+    private static final Duration DAY_TURNS = Duration.ofHours(4);
+
+    public boolean isSetUp() {
+        return house != null;
+    }
+
+    /** The rooms; one chair in UTC before the salon is set up. */
+    public House rooms() {
+        return house == null ? new House(1, 0, 0, ZoneOffset.UTC, true) : house;
+    }
+
+    public ZoneId zone() {
+        return rooms().zone();
+    }
+
+    /** The salon's own date at an instant; a day turns at 04:00. */
+    public LocalDate dayOf(Instant instant) {
+        return instant.atZone(zone()).toLocalDateTime().minus(DAY_TURNS).toLocalDate();
+    }
+
+    public Collection<StaffMember> staff() {
+        return staffById.values();
+    }
+
+    /** Everybody who works here now. */
+    public List<StaffMember> working() {
+        return staff().stream().filter(StaffMember::working).toList();
+    }
+
+    public Optional<StaffMember> staffMember(StaffId id) {
+        return Optional.ofNullable(staffById.get(id));
+    }
+
+    public Collection<Product> products() {
+        return productsById.values();
+    }
+
+    /** Products that may go into a new bowl. */
+    public List<Product> offered() {
+        return products().stream().filter(product -> !product.withdrawn()).toList();
+    }
+
+    public Optional<Product> product(ProductId id) {
+        return Optional.ofNullable(productsById.get(id));
+    }
+
+    Salon withHouse(House next, long seq) {
+        return new Salon(next, new TextId(seq), staffById, productsById, policy);
+    }
+
+    Salon withStaff(StaffId id, Role role, long nameSeq, boolean working) {
+        var next = new LinkedHashMap<>(staffById);
+        next.put(id, new StaffMember(id, role, new TextId(nameSeq), working));
+        return new Salon(house, name, Collections.unmodifiableMap(next), productsById, policy);
+    }
+
+    Salon withProduct(ProductId id, Directions directions) {
+        return withProduct(new Product(id, List.of(directions), false));
+    }
+
+    Salon withEdition(ProductId id, Directions directions) {
+        return change(id, product -> product.revised(directions));
+    }
+
+    Salon withOffer(ProductId id, boolean offered) {
+        return change(id, product -> product.withdraw(!offered));
+    }
+
+    Salon withPolicy(Policy next) {
+        return new Salon(house, name, staffById, productsById, next);
+    }
+
+    private Salon change(ProductId id, UnaryOperator<Product> change) {
+        return product(id).map(product -> withProduct(change.apply(product))).orElse(this);
+    }
+
+    private Salon withProduct(Product product) {
+        var next = new LinkedHashMap<>(productsById);
+        next.put(product.id(), product);
+        return new Salon(house, name, staffById, Collections.unmodifiableMap(next), policy);
+    }
+}

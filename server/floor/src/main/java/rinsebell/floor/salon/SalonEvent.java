@@ -1,0 +1,84 @@
+package rinsebell.floor.salon;
+
+import java.util.Set;
+import rinsebell.floor.Event;
+import rinsebell.floor.Fact;
+import rinsebell.floor.product.Directions;
+import rinsebell.floor.product.ProductId;
+
+/** A change of the salon's set-up. */
+public sealed interface SalonEvent extends Event {
+    /** The salon after this. An event about somebody or something unknown changes nothing. */
+    Salon applyTo(Salon salon, Fact fact);
+
+    /** The rooms are so; the fact's text is the salon's name. */
+    record HouseSet(House house) implements SalonEvent {
+        @Override
+        public Salon applyTo(Salon salon, Fact fact) {
+            return salon.withHouse(house, fact.seq());
+        }
+    }
+
+    /** Somebody works here; the fact's text is their name. */
+    record StaffEntered(Role role) implements SalonEvent {
+        @Override
+        public Salon applyTo(Salon salon, Fact fact) {
+            return salon.withStaff(new StaffId(fact.seq()), role, fact.seq(), true);
+        }
+    }
+
+    /** Somebody's name (the fact's text), role or whether they work here has changed. */
+    record StaffChanged(StaffId staff, Role role, boolean working) implements SalonEvent {
+        @Override
+        public Salon applyTo(Salon salon, Fact fact) {
+            return salon.staffMember(staff).isEmpty() ? salon : salon.withStaff(staff, role, fact.seq(), working);
+        }
+
+        @Override
+        public Set<Long> hangsOn() {
+            return Set.of(staff.value());
+        }
+    }
+
+    /** A product with the first edition of its directions. */
+    record ProductEntered(Directions directions) implements SalonEvent {
+        @Override
+        public Salon applyTo(Salon salon, Fact fact) {
+            return salon.withProduct(new ProductId(fact.seq()), directions);
+        }
+    }
+
+    /** A new edition of a product's directions. */
+    record DirectionsRevised(ProductId product, Directions directions) implements SalonEvent {
+        @Override
+        public Salon applyTo(Salon salon, Fact fact) {
+            return salon.withEdition(product, directions);
+        }
+
+        @Override
+        public Set<Long> hangsOn() {
+            return Set.of(product.value());
+        }
+    }
+
+    /** A product is no longer offered, or offered again. */
+    record ProductOffered(ProductId product, boolean offered) implements SalonEvent {
+        @Override
+        public Salon applyTo(Salon salon, Fact fact) {
+            return salon.withOffer(product, offered);
+        }
+
+        @Override
+        public Set<Long> hangsOn() {
+            return Set.of(product.value());
+        }
+    }
+
+    /** The house's own numbers. */
+    record PolicySet(Policy policy) implements SalonEvent {
+        @Override
+        public Salon applyTo(Salon salon, Fact fact) {
+            return salon.withPolicy(policy);
+        }
+    }
+}

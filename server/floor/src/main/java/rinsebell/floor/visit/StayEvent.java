@@ -1,0 +1,83 @@
+package rinsebell.floor.visit;
+
+import org.jspecify.annotations.Nullable;
+import rinsebell.floor.Fact;
+import rinsebell.floor.TextId;
+import rinsebell.floor.salon.Place;
+import rinsebell.floor.salon.StaffId;
+
+/** Where a client is, and with whom. */
+public sealed interface StayEvent extends VisitEvent {
+    /**
+     * The client came; the fact's text is the short label.
+     *
+     * @param place where they were put
+     * @param stylist whose client; null for nobody yet
+     * @param helper who helps; null for nobody
+     * @param client whose record; null when nobody known
+     */
+    record Arrived(
+            Place place,
+            @Nullable StaffId stylist,
+            @Nullable StaffId helper,
+            @Nullable ClientId client) implements StayEvent {
+        @Override
+        public void applyTo(VisitFold fold, Fact fact) {
+            var at = fact.happened();
+            var chair = place instanceof Place.Chair seat ? seat : null;
+            fold.arrive(new Stay(new TextId(fact.seq()), client, place, at, chair, stylist, helper, at, null));
+        }
+    }
+
+    /** The label was put right; the fact's text is the new one. */
+    record Relabelled() implements StayEvent {
+        @Override
+        public void applyTo(VisitFold fold, Fact fact) {
+            fold.stay(stay -> stay.labelled(new TextId(fact.seq())));
+        }
+    }
+
+    /** @param client whose record this visit belongs to; null to unlink */
+    record ClientLinked(@Nullable ClientId client) implements StayEvent {
+        @Override
+        public void applyTo(VisitFold fold, Fact fact) {
+            fold.stay(stay -> stay.linked(client));
+        }
+    }
+
+    /** Questions of the gate were answered; what is null here stays as it was. */
+    record GateAnswered(Gate answers) implements StayEvent {
+        @Override
+        public void applyTo(VisitFold fold, Fact fact) {
+            fold.answer(answers);
+        }
+    }
+
+    record Moved(Place place) implements StayEvent {
+        @Override
+        public void applyTo(VisitFold fold, Fact fact) {
+            fold.stay(stay -> stay.movedTo(place, fact.happened()));
+        }
+    }
+
+    /**
+     * Somebody else looks after the client.
+     *
+     * @param stylist null for nobody
+     * @param helper null for nobody
+     */
+    record HandedOver(@Nullable StaffId stylist, @Nullable StaffId helper) implements StayEvent {
+        @Override
+        public void applyTo(VisitFold fold, Fact fact) {
+            fold.stay(stay -> stay.with(stylist, helper));
+        }
+    }
+
+    /** The client went. */
+    record Left() implements StayEvent {
+        @Override
+        public void applyTo(VisitFold fold, Fact fact) {
+            fold.stay(stay -> stay.leftAt(fact.happened()));
+        }
+    }
+}

@@ -1,0 +1,159 @@
+package rinsebell.floor.visit;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import rinsebell.floor.Fact;
+import rinsebell.floor.bowl.BowlId;
+import rinsebell.floor.product.Cover;
+import rinsebell.floor.product.Heat;
+import rinsebell.floor.product.Zone;
+
+/** What is done to a head. */
+public sealed interface WorkEvent extends VisitEvent {
+    /**
+     * The first of a bowl went on. A bowl that is on the same area is covered by it.
+     *
+     * @param planned the time the stylist plans, counted as the directions count development; null for none
+     */
+    record PutOn(
+            BowlId bowl,
+            Area area,
+            Zone zone,
+            Cover cover,
+            @Nullable Duration planned) implements WorkEvent {
+        @Override
+        public void applyTo(VisitFold fold, Fact fact) {
+            fold.putOn(new Application(
+                    new ApplicationId(fact.seq()),
+                    bowl,
+                    area,
+                    zone,
+                    fact.happened(),
+                    null,
+                    List.of(new CoverSpan(fact.seq(), cover, fact.happened())),
+                    planned,
+                    List.of(),
+                    List.of(),
+                    null));
+        }
+
+        @Override
+        public Set<Long> hangsOn() {
+            return Set.of(bowl.value());
+        }
+    }
+
+    /** The last of it is on. */
+    record LastOn(ApplicationId application) implements WorkEvent {
+        @Override
+        public void applyTo(VisitFold fold, Fact fact) {
+            fold.change(application, one -> one.lastOnAt(fact.happened()));
+        }
+
+        @Override
+        public Set<Long> hangsOn() {
+            return Set.of(application.value());
+        }
+    }
+
+    record CoverChanged(ApplicationId application, Cover cover) implements WorkEvent {
+        @Override
+        public void applyTo(VisitFold fold, Fact fact) {
+            fold.change(application, one -> one.covered(fact.seq(), cover, fact.happened()));
+        }
+
+        @Override
+        public Set<Long> hangsOn() {
+            return Set.of(application.value());
+        }
+    }
+
+    /** The time planned was changed; null for none. */
+    record Planned(ApplicationId application, @Nullable Duration time) implements WorkEvent {
+        @Override
+        public void applyTo(VisitFold fold, Fact fact) {
+            fold.plan(application, time);
+        }
+
+        @Override
+        public Set<Long> hangsOn() {
+            return Set.of(application.value());
+        }
+    }
+
+    /** Heat on the whole head; another heat ends it. */
+    record HeatOn(Heat heat) implements WorkEvent {
+        @Override
+        public void applyTo(VisitFold fold, Fact fact) {
+            fold.heatOn(fact.seq(), heat, fact.happened());
+        }
+    }
+
+    record HeatOff() implements WorkEvent {
+        @Override
+        public void applyTo(VisitFold fold, Fact fact) {
+            fold.heatOff(fact.happened());
+        }
+    }
+
+    /** Some foils were taken out; the clocks run on. */
+    record FoilsOut(ApplicationId application) implements WorkEvent {
+        @Override
+        public void applyTo(VisitFold fold, Fact fact) {
+            fold.change(application, one -> one.foilsOutAt(fact.happened()));
+        }
+
+        @Override
+        public Set<Long> hangsOn() {
+            return Set.of(application.value());
+        }
+    }
+
+    /** Worked up with a little water; the clocks run on. */
+    record Emulsified(ApplicationId application) implements WorkEvent {
+        @Override
+        public void applyTo(VisitFold fold, Fact fact) {
+            // A fact for the day sheet alone: no clock follows from it.
+        }
+
+        @Override
+        public Set<Long> hangsOn() {
+            return Set.of(application.value());
+        }
+    }
+
+    /**
+     * Product came off.
+     *
+     * @param applications which; never empty
+     * @param how rinsed or wiped off
+     */
+    record TakenOff(Set<ApplicationId> applications, Ending.How how) implements WorkEvent {
+        public TakenOff {
+            applications = Set.copyOf(applications);
+            if (applications.isEmpty() || how == Ending.How.COVERED) {
+                throw new IllegalArgumentException("something is rinsed or wiped off: " + applications + ", " + how);
+            }
+        }
+
+        @Override
+        public void applyTo(VisitFold fold, Fact fact) {
+            fold.end(applications, new Ending(fact.seq(), how, fact.happened()));
+        }
+
+        @Override
+        public Set<Long> hangsOn() {
+            return applications.stream().map(ApplicationId::value).collect(Collectors.toUnmodifiableSet());
+        }
+    }
+
+    record TowelDried() implements WorkEvent {
+        @Override
+        public void applyTo(VisitFold fold, Fact fact) {
+            fold.towelDried(fact.happened());
+        }
+    }
+}
