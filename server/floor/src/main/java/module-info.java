@@ -3,9 +3,11 @@ module rinsebell.floor {
     requires static transitive org.jspecify;
 
     exports rinsebell.floor;
+    exports rinsebell.floor.basin;
     exports rinsebell.floor.bell;
     exports rinsebell.floor.bowl;
     exports rinsebell.floor.clock;
+    exports rinsebell.floor.command;
     exports rinsebell.floor.product;
     exports rinsebell.floor.rule;
     exports rinsebell.floor.salon;

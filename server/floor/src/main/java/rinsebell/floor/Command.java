@@ -1,7 +1,34 @@
 package rinsebell.floor;
 
+import rinsebell.floor.command.Acknowledge;
+import rinsebell.floor.command.Arrange;
+import rinsebell.floor.command.DivideBowl;
+import rinsebell.floor.command.EndDay;
+import rinsebell.floor.command.FillRecipe;
+import rinsebell.floor.command.Mix;
+import rinsebell.floor.command.OnDay;
+import rinsebell.floor.command.PutAlready;
+import rinsebell.floor.command.Report;
+import rinsebell.floor.command.SetFactBack;
+import rinsebell.floor.command.ThrowAway;
+import rinsebell.floor.command.Welcome;
+import rinsebell.floor.command.WithdrawFact;
+
 /** Something somebody asks of the floor. */
-public interface Command {
+public sealed interface Command
+        permits Arrange,
+                Welcome,
+                Report,
+                Mix,
+                FillRecipe,
+                DivideBowl,
+                ThrowAway,
+                PutAlready,
+                OnDay,
+                SetFactBack,
+                WithdrawFact,
+                Acknowledge,
+                EndDay {
     /**
      * What the floor answers. Pure: the same floor and the same question give the same answer.
      *

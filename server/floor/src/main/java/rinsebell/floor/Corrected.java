@@ -55,6 +55,11 @@ final class Corrected {
                 .toList();
     }
 
+    /** Whether the fact of that number, which may be a correction, was not withdrawn. */
+    static boolean stands(Collection<Fact> facts, long seq) {
+        return !new Corrected(facts).withdrawn.contains(seq);
+    }
+
     private Fact atItsTime(Fact fact, List<Fact> shifts) {
         var setBack = setBacks.get(fact.seq());
         var said = setBack != null && setBack.event() instanceof Correction.SetBack by

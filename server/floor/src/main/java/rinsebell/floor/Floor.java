@@ -168,6 +168,18 @@ public final class Floor {
                         .findFirst());
     }
 
+    /** Whether a fact, a correction among them, was not withdrawn. */
+    public boolean stands(Fact fact) {
+        return Corrected.stands(factsOf(facts, fact.stream()), fact.seq());
+    }
+
+    /** Whether some of a bowl was put on a head. */
+    public boolean isTouched(BowlId bowl) {
+        return visits.values().stream()
+                .flatMap(visit -> visit.applications().stream())
+                .anyMatch(application -> application.bowl().equals(bowl));
+    }
+
     /** The standing facts that hang on this one, directly or not, by number; without itself. */
     public Set<Long> hangingOn(long seq) {
         var found = new LinkedHashSet<Long>();
@@ -177,12 +189,19 @@ public final class Floor {
                 .sorted(java.util.Comparator.comparingLong(Fact::seq))
                 .toList();
         for (var fact : stand) {
-            if (fact.event().hangsOn().stream().anyMatch(found::contains)) {
+            if (hangsOnAny(fact, found)) {
                 found.add(fact.seq());
             }
         }
         found.remove(seq);
         return Collections.unmodifiableSet(found);
+    }
+
+    /** Everything of a visit hangs on its arrival. */
+    private static boolean hangsOnAny(Fact fact, Set<Long> found) {
+        var ofVisit = fact.stream() instanceof Stream.OfVisit of
+                && found.contains(of.visit().value());
+        return ofVisit || fact.event().hangsOn().stream().anyMatch(found::contains);
     }
 
     public Salon salon() {

@@ -26,6 +26,7 @@ public enum ReasonCode {
     NO_DEVELOPER(Basis.DIRECTIONS),
     TOO_MUCH_ADDED(Basis.DIRECTIONS),
     RECIPE_UNKNOWN(Basis.CARE),
+    STILL_ON(Basis.CARE),
     // To be careful about: these refuse nothing.
     NO_COMMON_RINSE(Basis.DIRECTIONS, true),
     READY_AFTER_RINSE_BY(Basis.DIRECTIONS, true),
@@ -40,13 +41,13 @@ public enum ReasonCode {
     BASIN_CLOSED(Basis.SENSE),
     NOT_ON(Basis.SENSE),
     NOTHING_ON(Basis.SENSE),
-    STILL_ON(Basis.SENSE),
     BOWL_GONE(Basis.SENSE),
     BOWL_IN_USE(Basis.SENSE),
     BOWL_EMPTY(Basis.SENSE),
     HEAT_NOT_ON(Basis.SENSE),
     IN_THE_FUTURE(Basis.SENSE),
     TOO_EARLY(Basis.SENSE),
+    TOO_LATE(Basis.SENSE),
     CANNOT_BE_CORRECTED(Basis.SENSE),
     OTHERS_HANG_ON_IT(Basis.SENSE),
     BELL_NOT_RINGING(Basis.SENSE);

@@ -7,7 +7,6 @@ public enum BellKind {
     SCALP_CHECK,
     LAST_ON_MISSING,
     READY,
-    HEAT_RECHECK,
     HEAT_END,
     COVER_END,
     FORBIDDEN_HEAT,

@@ -7,6 +7,10 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import rinsebell.floor.Event;
 import rinsebell.floor.Fact;
+import rinsebell.floor.Floor;
+import rinsebell.floor.Reason;
+import rinsebell.floor.ReasonCode;
+import rinsebell.floor.salon.Place;
 import rinsebell.floor.salon.StaffId;
 import rinsebell.floor.visit.VisitId;
 
@@ -14,6 +18,11 @@ import rinsebell.floor.visit.VisitId;
 public sealed interface DayEvent extends Event {
     /** The day after this. An event about something unknown changes nothing. */
     Day applyTo(Day day, Fact fact);
+
+    /** What makes this impossible on this floor; empty when nothing does. */
+    default List<Reason> objections(Floor floor) {
+        return List.of();
+    }
 
     /**
      * A bowl was mixed.
@@ -87,6 +96,11 @@ public sealed interface DayEvent extends Event {
 
     record BreakBegan(StaffId staff) implements DayEvent {
         @Override
+        public List<Reason> objections(Floor floor) {
+            return floor.salon().staffMember(staff).isPresent() ? List.of() : List.of(Reason.of(ReasonCode.NOT_KNOWN));
+        }
+
+        @Override
         public Day applyTo(Day day, Fact fact) {
             return day.onBreak(staff, true);
         }
@@ -101,6 +115,12 @@ public sealed interface DayEvent extends Event {
 
     /** @param basin number, from 1 */
     record BasinClosed(int basin) implements DayEvent {
+        @Override
+        public List<Reason> objections(Floor floor) {
+            var place = Place.basin(basin);
+            return floor.salon().rooms().has(place) ? List.of() : List.of(Reason.of(ReasonCode.NO_SUCH_PLACE, place));
+        }
+
         @Override
         public Day applyTo(Day day, Fact fact) {
             return day.basinClosed(basin, true);

@@ -1,8 +1,12 @@
 package rinsebell.floor.salon;
 
+import java.util.List;
 import java.util.Set;
 import rinsebell.floor.Event;
 import rinsebell.floor.Fact;
+import rinsebell.floor.Floor;
+import rinsebell.floor.Reason;
+import rinsebell.floor.ReasonCode;
 import rinsebell.floor.product.Directions;
 import rinsebell.floor.product.ProductId;
 
@@ -11,11 +15,24 @@ public sealed interface SalonEvent extends Event {
     /** The salon after this. An event about somebody or something unknown changes nothing. */
     Salon applyTo(Salon salon, Fact fact);
 
+    /** What makes this impossible on this floor; empty when nothing does. */
+    default List<Reason> objections(Floor floor) {
+        return List.of();
+    }
+
     /** The rooms are so; the fact's text is the salon's name. */
     record HouseSet(House house) implements SalonEvent {
         @Override
         public Salon applyTo(Salon salon, Fact fact) {
             return salon.withHouse(house, fact.seq());
+        }
+
+        @Override
+        public List<Reason> objections(Floor floor) {
+            return floor.openVisits().stream()
+                    .filter(visit -> !house.has(visit.place()))
+                    .map(visit -> Reason.of(ReasonCode.PLACE_TAKEN, visit.place()))
+                    .toList();
         }
     }
 
@@ -32,6 +49,11 @@ public sealed interface SalonEvent extends Event {
         @Override
         public Salon applyTo(Salon salon, Fact fact) {
             return salon.staffMember(staff).isEmpty() ? salon : salon.withStaff(staff, role, fact.seq(), working);
+        }
+
+        @Override
+        public List<Reason> objections(Floor floor) {
+            return floor.salon().staffMember(staff).isPresent() ? List.of() : List.of(Reason.of(ReasonCode.NOT_KNOWN));
         }
 
         @Override
@@ -56,6 +78,11 @@ public sealed interface SalonEvent extends Event {
         }
 
         @Override
+        public List<Reason> objections(Floor floor) {
+            return floor.salon().product(product).isPresent() ? List.of() : List.of(Reason.of(ReasonCode.NOT_KNOWN));
+        }
+
+        @Override
         public Set<Long> hangsOn() {
             return Set.of(product.value());
         }
@@ -66,6 +93,11 @@ public sealed interface SalonEvent extends Event {
         @Override
         public Salon applyTo(Salon salon, Fact fact) {
             return salon.withOffer(product, offered);
+        }
+
+        @Override
+        public List<Reason> objections(Floor floor) {
+            return floor.salon().product(product).isPresent() ? List.of() : List.of(Reason.of(ReasonCode.NOT_KNOWN));
         }
 
         @Override

@@ -1,6 +1,5 @@
 package rinsebell.floor.visit;
 
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import rinsebell.floor.Fact;
 
@@ -9,7 +8,7 @@ public sealed interface LookEvent extends VisitEvent {
     record StrandChecked(
             ApplicationId application,
             StrandFinding finding,
-            @Nullable CheckDecision decision) implements LookEvent {
+            @Nullable CheckDecision decision) implements LookEvent, OnApplication {
         @Override
         public void applyTo(VisitFold fold, Fact fact) {
             fold.change(
@@ -17,8 +16,8 @@ public sealed interface LookEvent extends VisitEvent {
         }
 
         @Override
-        public Set<Long> hangsOn() {
-            return Set.of(application.value());
+        public ApplicationId subject() {
+            return application;
         }
     }
 

@@ -1,7 +1,12 @@
 package rinsebell.floor.visit;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import rinsebell.floor.Fact;
+import rinsebell.floor.Reason;
+import rinsebell.floor.ReasonCode;
 import rinsebell.floor.TextId;
 import rinsebell.floor.salon.Place;
 import rinsebell.floor.salon.StaffId;
@@ -58,6 +63,11 @@ public sealed interface StayEvent extends VisitEvent {
         public void applyTo(VisitFold fold, Fact fact) {
             fold.stay(stay -> stay.movedTo(place, fact.happened()));
         }
+
+        @Override
+        public List<Reason> objections(Situation situation) {
+            return situation.unlessFree(place);
+        }
     }
 
     /**
@@ -71,6 +81,14 @@ public sealed interface StayEvent extends VisitEvent {
         public void applyTo(VisitFold fold, Fact fact) {
             fold.stay(stay -> stay.with(stylist, helper));
         }
+
+        @Override
+        public List<Reason> objections(Situation situation) {
+            var known = Stream.of(Optional.ofNullable(stylist), Optional.ofNullable(helper))
+                    .flatMap(Optional::stream)
+                    .allMatch(id -> situation.floor().salon().staffMember(id).isPresent());
+            return known ? List.of() : List.of(Reason.of(ReasonCode.NOT_KNOWN));
+        }
     }
 
     /** The client went. */
@@ -78,6 +96,11 @@ public sealed interface StayEvent extends VisitEvent {
         @Override
         public void applyTo(VisitFold fold, Fact fact) {
             fold.stay(stay -> stay.leftAt(fact.happened()));
+        }
+
+        @Override
+        public List<Reason> restrictions(Situation situation) {
+            return situation.visit().onHair().isEmpty() ? List.of() : List.of(Reason.of(ReasonCode.STILL_ON));
         }
     }
 }

@@ -50,12 +50,26 @@ public record Visit(
         static final Round NONE = new Round(null, null, null);
     }
 
+    /** A visit of which only the stay is known. */
+    public static Visit beginning(VisitId id, Stay stay) {
+        return new Visit(id, stay, Gate.UNANSWERED, List.of(), List.of(), List.of(), List.of(), Round.NONE);
+    }
+
     public TextId label() {
         return stay.label();
     }
 
     public Place place() {
         return stay.place();
+    }
+
+    /** When it began: the arrival, or what was on before anybody wrote the arrival down. */
+    public Instant begin() {
+        return applications.stream()
+                .map(Application::firstOn)
+                .filter(firstOn -> firstOn.isBefore(stay.arrivedAt()))
+                .min(Instant::compareTo)
+                .orElse(stay.arrivedAt());
     }
 
     public boolean isOpen() {

@@ -1,15 +1,20 @@
 package rinsebell.floor.visit;
 
 import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import rinsebell.floor.Fact;
+import rinsebell.floor.Reason;
+import rinsebell.floor.ReasonCode;
+import rinsebell.floor.bowl.Bowl;
 import rinsebell.floor.bowl.BowlId;
 import rinsebell.floor.product.Cover;
 import rinsebell.floor.product.Heat;
 import rinsebell.floor.product.Zone;
+import rinsebell.floor.rule.Restrictions;
 
 /** What is done to a head. */
 public sealed interface WorkEvent extends VisitEvent {
@@ -44,43 +49,74 @@ public sealed interface WorkEvent extends VisitEvent {
         public Set<Long> hangsOn() {
             return Set.of(bowl.value());
         }
+
+        @Override
+        public List<Reason> objections(Situation situation) {
+            var known = situation.floor().bowl(bowl);
+            if (known.isEmpty()) {
+                return List.of(Reason.of(ReasonCode.NOT_KNOWN));
+            }
+            var gone = known.get().thrownAwayAt();
+            return gone == null || situation.at().isBefore(gone) ? List.of() : List.of(Reason.of(ReasonCode.BOWL_GONE));
+        }
+
+        @Override
+        public List<Reason> restrictions(Situation situation) {
+            return situation.restrictions().against(new Restrictions.Putting(bowl, zone, cover, situation.at()));
+        }
+
+        @Override
+        public Instant notBefore(Situation situation) {
+            return situation
+                    .floor()
+                    .bowl(bowl)
+                    .map(Bowl::mixedAt)
+                    .orElse(situation.visit().begin());
+        }
     }
 
     /** The last of it is on. */
-    record LastOn(ApplicationId application) implements WorkEvent {
+    record LastOn(ApplicationId application) implements WorkEvent, OnApplication {
         @Override
         public void applyTo(VisitFold fold, Fact fact) {
             fold.change(application, one -> one.lastOnAt(fact.happened()));
         }
 
         @Override
-        public Set<Long> hangsOn() {
-            return Set.of(application.value());
+        public ApplicationId subject() {
+            return application;
         }
     }
 
-    record CoverChanged(ApplicationId application, Cover cover) implements WorkEvent {
+    record CoverChanged(ApplicationId application, Cover cover) implements WorkEvent, OnApplication {
         @Override
         public void applyTo(VisitFold fold, Fact fact) {
             fold.change(application, one -> one.covered(fact.seq(), cover, fact.happened()));
         }
 
         @Override
-        public Set<Long> hangsOn() {
-            return Set.of(application.value());
+        public List<Reason> restrictions(Situation situation) {
+            return situation.visit().application(application).stream()
+                    .flatMap(one -> situation.restrictions().against(one, cover).stream())
+                    .toList();
+        }
+
+        @Override
+        public ApplicationId subject() {
+            return application;
         }
     }
 
     /** The time planned was changed; null for none. */
-    record Planned(ApplicationId application, @Nullable Duration time) implements WorkEvent {
+    record Planned(ApplicationId application, @Nullable Duration time) implements WorkEvent, OnApplication {
         @Override
         public void applyTo(VisitFold fold, Fact fact) {
             fold.plan(application, time);
         }
 
         @Override
-        public Set<Long> hangsOn() {
-            return Set.of(application.value());
+        public ApplicationId subject() {
+            return application;
         }
     }
 
@@ -90,6 +126,11 @@ public sealed interface WorkEvent extends VisitEvent {
         public void applyTo(VisitFold fold, Fact fact) {
             fold.heatOn(fact.seq(), heat, fact.happened());
         }
+
+        @Override
+        public List<Reason> restrictions(Situation situation) {
+            return situation.restrictions().against(heat);
+        }
     }
 
     record HeatOff() implements WorkEvent {
@@ -97,31 +138,38 @@ public sealed interface WorkEvent extends VisitEvent {
         public void applyTo(VisitFold fold, Fact fact) {
             fold.heatOff(fact.happened());
         }
+
+        @Override
+        public List<Reason> objections(Situation situation) {
+            var on = situation.visit().heats().stream()
+                    .anyMatch(span -> !span.from().isAfter(situation.at()));
+            return on ? List.of() : List.of(Reason.of(ReasonCode.HEAT_NOT_ON));
+        }
     }
 
     /** Some foils were taken out; the clocks run on. */
-    record FoilsOut(ApplicationId application) implements WorkEvent {
+    record FoilsOut(ApplicationId application) implements WorkEvent, OnApplication {
         @Override
         public void applyTo(VisitFold fold, Fact fact) {
             fold.change(application, one -> one.foilsOutAt(fact.happened()));
         }
 
         @Override
-        public Set<Long> hangsOn() {
-            return Set.of(application.value());
+        public ApplicationId subject() {
+            return application;
         }
     }
 
     /** Worked up with a little water; the clocks run on. */
-    record Emulsified(ApplicationId application) implements WorkEvent {
+    record Emulsified(ApplicationId application) implements WorkEvent, OnApplication {
         @Override
         public void applyTo(VisitFold fold, Fact fact) {
             // A fact for the day sheet alone: no clock follows from it.
         }
 
         @Override
-        public Set<Long> hangsOn() {
-            return Set.of(application.value());
+        public ApplicationId subject() {
+            return application;
         }
     }
 
@@ -147,6 +195,22 @@ public sealed interface WorkEvent extends VisitEvent {
         @Override
         public Set<Long> hangsOn() {
             return applications.stream().map(ApplicationId::value).collect(Collectors.toUnmodifiableSet());
+        }
+
+        @Override
+        public List<Reason> objections(Situation situation) {
+            return applications.stream()
+                    .flatMap(one -> situation.unlessOn(one).stream())
+                    .distinct()
+                    .toList();
+        }
+
+        @Override
+        public Instant notBefore(Situation situation) {
+            return applications.stream()
+                    .map(situation::firstOn)
+                    .max(Instant::compareTo)
+                    .orElse(situation.visit().begin());
         }
     }
 

@@ -1,0 +1,12 @@
+package rinsebell.floor.bell;
+
+/** Whom a bell is for. */
+public enum Audience {
+    /** Whoever looks after the client. */
+    STYLIST,
+    /** Assistants at the basins, whoever looks after the client, and the wall. */
+    BASINS,
+    /** The desk and all stylists. */
+    DESK,
+    EVERYONE
+}

@@ -1,0 +1,53 @@
+package rinsebell.floor.bell;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import rinsebell.floor.Reason;
+import rinsebell.floor.visit.VisitId;
+
+/**
+ * A bell with everything it will do if nobody acts. It knows no now: {@link #at} asks what it does at an instant.
+ *
+ * @param key what makes it the same bell
+ * @param visit whose head; null when it is about no head
+ * @param reasons what it rings for, where that is a restriction
+ * @param seen whether somebody acknowledged it
+ * @param stages in the order of time; never empty
+ */
+public record Bell(BellKey key, @Nullable VisitId visit, List<Reason> reasons, boolean seen, List<Stage> stages) {
+    public Bell {
+        reasons = List.copyOf(reasons);
+        stages = stages.stream().sorted().toList();
+        if (stages.isEmpty()) {
+            throw new IllegalArgumentException("a bell without a stage never rings: " + key);
+        }
+    }
+
+    public BellKind kind() {
+        return key.kind();
+    }
+
+    /** The stage it is in; empty before its first. */
+    public Optional<Stage> at(Instant now) {
+        return stages.stream().filter(stage -> !stage.from().isAfter(now)).reduce((first, second) -> second);
+    }
+
+    /** When its next stage begins; empty after its last. */
+    public Optional<Instant> nextAfter(Instant now) {
+        return stages.stream()
+                .map(Stage::from)
+                .filter(from -> from.isAfter(now))
+                .findFirst();
+    }
+
+    /** When it became due: the beginning of the first stage that rings at all, or of its first. */
+    public Instant since() {
+        return stages.stream()
+                .filter(stage -> stage.priority() != Priority.SILENT)
+                .findFirst()
+                .orElse(stages.get(0))
+                .from();
+    }
+}

@@ -1,0 +1,33 @@
+package rinsebell.floor.bell;
+
+import java.util.ArrayList;
+import java.util.List;
+import rinsebell.floor.Floor;
+import rinsebell.floor.bowl.Bowl;
+import rinsebell.floor.clock.Terms;
+
+/** A bowl that was mixed and stands about. */
+final class BowlBells {
+    private BowlBells() {}
+
+    static void addTo(List<Bell> found, Floor floor) {
+        floor.day().bowls().stream()
+                .filter(bowl -> !bowl.isThrownAway() && !bowl.divided() && !floor.isTouched(bowl.id()))
+                .map(bowl -> waiting(bowl, floor))
+                .forEach(found::add);
+    }
+
+    private static Bell waiting(Bowl bowl, Floor floor) {
+        var house = floor.salon().policy().bowl();
+        var stages = new ArrayList<Stage>();
+        stages.add(Head.stage(bowl.mixedAt().plus(house.question()), Stage.Step.SOON, Priority.SILENT));
+        stages.add(Head.stage(bowl.mixedAt().plus(house.low()), Stage.Step.DUE, Priority.LOW));
+        var active = Terms.of(bowl, floor.salon()).active();
+        if (active != null) {
+            stages.add(Head.stage(bowl.mixedAt().plus(active.usableFor()), Stage.Step.PAST, Priority.MEDIUM));
+        }
+        var key =
+                new BellKey(BellKind.BOWL_WAITING, bowl.id().value(), bowl.id().value());
+        return new Bell(key, bowl.forVisit(), List.of(), false, stages);
+    }
+}

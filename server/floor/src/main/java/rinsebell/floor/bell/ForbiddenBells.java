@@ -1,0 +1,79 @@
+package rinsebell.floor.bell;
+
+import java.time.Instant;
+import java.util.List;
+import rinsebell.floor.Reason;
+import rinsebell.floor.ReasonCode;
+import rinsebell.floor.rule.Restrictions;
+import rinsebell.floor.visit.Application;
+import rinsebell.floor.visit.HeatSpan;
+
+/** What is on a head although it is forbidden: it was done anyway, was written down, and rings. */
+final class ForbiddenBells {
+    private ForbiddenBells() {}
+
+    static void addTo(List<Bell> found, Head head) {
+        var restrictions = new Restrictions(head.floor(), head.visit());
+        for (var application : head.visit().live()) {
+            restrictions.brokenBy(application).stream()
+                    .map(reason -> broken(head, application, reason))
+                    .forEach(bell -> addOnce(found, bell));
+            restrictions.gatePassedBy(application).stream()
+                    .map(reason -> gate(head, application, reason))
+                    .forEach(bell -> addOnce(found, bell));
+        }
+    }
+
+    /** Several reasons of one kind are one bell: the worst, which comes first, speaks. */
+    private static void addOnce(List<Bell> found, Bell bell) {
+        if (found.stream().noneMatch(other -> other.key().equals(bell.key()))) {
+            found.add(bell);
+        }
+    }
+
+    private static Bell broken(Head head, Application application, Reason reason) {
+        var id = application.id().value();
+        if (reason.code() == ReasonCode.COVER_NOT_ALLOWED) {
+            var cover = application.cover();
+            return bell(head, BellKind.FORBIDDEN_COVER, id, cover.seq(), cover.from(), reason);
+        }
+        if (reason.code() == ReasonCode.HEAT_NOT_ALLOWED) {
+            var anchor = head.visit().heat().map(HeatSpan::seq).orElse(id);
+            var from = head.visit().heat().map(HeatSpan::from).orElse(application.firstOn());
+            return bell(
+                    head, BellKind.FORBIDDEN_HEAT, head.subject(), anchor, later(from, application.firstOn()), reason);
+        }
+        return bell(head, kind(reason.code()), id, id, application.firstOn(), reason);
+    }
+
+    private static BellKind kind(ReasonCode code) {
+        return switch (code) {
+            case NO_CHEMICAL_ON_SCALP_TODAY,
+                    OFF_SCALP_PRODUCT,
+                    ROUND_OFF_SCALP_ONLY,
+                    NEVER_ON_SCALP_TOGETHER,
+                    STRENGTH_NOT_ON_SCALP -> BellKind.FORBIDDEN_ZONE;
+            default -> BellKind.FORBIDDEN_MIXTURE;
+        };
+    }
+
+    private static Bell gate(Head head, Application application, Reason reason) {
+        var id = application.id().value();
+        return reason.code() == ReasonCode.GATE_OPEN
+                ? head.bell(
+                        BellKind.GATE_OPEN,
+                        head.subject(),
+                        head.subject(),
+                        reason,
+                        Head.stage(application.firstOn(), Stage.Step.DUE, Priority.LOW))
+                : bell(head, BellKind.PASSED_GATE, id, id, application.firstOn(), reason);
+    }
+
+    private static Bell bell(Head head, BellKind kind, long subject, long anchor, Instant from, Reason reason) {
+        return head.bell(kind, subject, anchor, reason, Head.stage(from, Stage.Step.DUE, Priority.HIGH));
+    }
+
+    private static Instant later(Instant one, Instant other) {
+        return one.isAfter(other) ? one : other;
+    }
+}

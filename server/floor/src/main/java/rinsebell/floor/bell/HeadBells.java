@@ -1,0 +1,115 @@
+package rinsebell.floor.bell;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import rinsebell.floor.clock.Timing;
+import rinsebell.floor.visit.Application;
+import rinsebell.floor.visit.HeatSpan;
+
+/** Last-on missing, ready, heat and cover at their end, a scalp to look at after the rinse, a round that is over. */
+final class HeadBells {
+    private static final Duration SCALP_AFTER_RINSE = Duration.ofMinutes(5);
+
+    private HeadBells() {}
+
+    static void addTo(List<Bell> found, Head head) {
+        for (var timing : head.timing().timings()) {
+            if (timing.application().isLive()) {
+                lastOn(head, timing.application()).ifPresent(found::add);
+                ready(head, timing).ifPresent(found::add);
+                coverEnd(head, timing).ifPresent(found::add);
+            }
+        }
+        head.visit().heat().flatMap(heat -> heatEnd(head, heat)).ifPresent(found::add);
+        scalpAfterRinse(head).ifPresent(found::add);
+        roundOver(head).ifPresent(found::add);
+    }
+
+    private static Optional<Bell> lastOn(Head head, Application application) {
+        return application.lastOn() != null
+                ? Optional.empty()
+                : Optional.of(bell(
+                        head,
+                        BellKind.LAST_ON_MISSING,
+                        application,
+                        Head.stage(
+                                application.firstOn().plus(head.policy().applying()), Stage.Step.DUE, Priority.LOW)));
+    }
+
+    /** Rings for colour and toner; never where rinse-by comes first, and no more once somebody looked. */
+    private static Optional<Bell> ready(Head head, Timing timing) {
+        return timing.ready()
+                .filter(ready -> !timing.terms().hasHardDevelopment() && !timing.isReadyTooLate())
+                .filter(ready -> timing.application().checks().stream()
+                        .noneMatch(check -> !check.at().isBefore(ready)))
+                .map(ready -> bell(
+                        head, BellKind.READY, timing.application(), Head.stage(ready, Stage.Step.DUE, Priority.LOW)));
+    }
+
+    private static Optional<Bell> coverEnd(Head head, Timing timing) {
+        var cover = timing.application().cover();
+        return Optional.ofNullable(timing.terms().limits().cover(cover.cover()).upTo())
+                .map(longest -> head.bell(
+                        BellKind.COVER_END,
+                        timing.application().id().value(),
+                        cover.seq(),
+                        List.of(Head.stage(cover.from().plus(longest), Stage.Step.DUE, Priority.MEDIUM))));
+    }
+
+    private static Optional<Bell> heatEnd(Head head, HeatSpan heat) {
+        return head.timing().timings().stream()
+                .flatMap(timing -> Stream.ofNullable(
+                                timing.terms().limits().heat(heat.heat()).upTo())
+                        .map(longest -> later(heat.from(), timing.application().firstOn())
+                                .plus(longest)))
+                .min(Comparator.naturalOrder())
+                .map(end -> head.bell(
+                        BellKind.HEAT_END,
+                        head.subject(),
+                        heat.seq(),
+                        List.of(Head.stage(end, Stage.Step.DUE, Priority.MEDIUM))));
+    }
+
+    private static Optional<Bell> scalpAfterRinse(Head head) {
+        return head.visit().applications().stream()
+                .filter(application -> application.isOnScalp() && !application.isOnHair())
+                .filter(application -> Timing.of(head.floor(), head.visit(), application)
+                        .terms()
+                        .isLightener())
+                .flatMap(application -> Stream.ofNullable(application.ending()))
+                .max(Comparator.comparing(ending -> ending.at()))
+                .filter(ending -> head.visit().scalpChecks().stream()
+                        .noneMatch(check -> !check.at().isBefore(ending.at())))
+                .map(ending -> head.bell(
+                        BellKind.SCALP_AFTER_RINSE,
+                        head.subject(),
+                        ending.seq(),
+                        List.of(
+                                Head.stage(ending.at(), Stage.Step.DUE, Priority.SILENT),
+                                Head.stage(ending.at().plus(SCALP_AFTER_RINSE), Stage.Step.LATE, Priority.LOW))));
+    }
+
+    private static Optional<Bell> roundOver(Head head) {
+        var round = head.visit().round();
+        return Optional.ofNullable(round.lift())
+                .filter(lift -> !lift.reached() && round.stoppedAt() == null)
+                .map(lift -> head.bell(
+                        BellKind.ROUND_OVER,
+                        head.subject(),
+                        lift.seq(),
+                        List.of(Head.stage(lift.at(), Stage.Step.DUE, Priority.LOW))));
+    }
+
+    private static Bell bell(Head head, BellKind kind, Application application, Stage stage) {
+        var id = application.id().value();
+        return head.bell(kind, id, id, List.of(stage));
+    }
+
+    private static Instant later(Instant one, Instant other) {
+        return one.isAfter(other) ? one : other;
+    }
+}

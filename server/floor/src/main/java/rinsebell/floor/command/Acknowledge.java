@@ -1,0 +1,40 @@
+package rinsebell.floor.command;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import rinsebell.floor.Asked;
+import rinsebell.floor.BellAcknowledged;
+import rinsebell.floor.Command;
+import rinsebell.floor.Decision;
+import rinsebell.floor.Draft;
+import rinsebell.floor.Floor;
+import rinsebell.floor.Reason;
+import rinsebell.floor.ReasonCode;
+import rinsebell.floor.Stream;
+import rinsebell.floor.bell.Bell;
+import rinsebell.floor.bell.BellKey;
+import rinsebell.floor.bell.Bells;
+
+/**
+ * Somebody has seen a bell. Seen is not done: it goes quiet and stays visible.
+ *
+ * @param bell which
+ * @param reason why, in free text; null for none
+ */
+public record Acknowledge(BellKey bell, @Nullable String reason) implements Command {
+    @Override
+    public Decision decide(Floor floor, Asked asked) {
+        return Bells.of(floor).stream()
+                .filter(known -> known.key().equals(bell))
+                .findFirst()
+                .map(known -> seen(known, floor, asked))
+                .orElse(Decision.refused(Reason.of(ReasonCode.BELL_NOT_RINGING)));
+    }
+
+    private Decision seen(Bell known, Floor floor, Asked asked) {
+        var visit = known.visit();
+        var stream = visit == null ? Stream.day(floor.salon().dayOf(asked.now())) : Stream.visit(visit);
+        return new Decision.Accepted(
+                List.of(new Draft(stream, asked.now(), new BellAcknowledged(bell), reason)), List.of());
+    }
+}

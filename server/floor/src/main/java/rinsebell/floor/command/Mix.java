@@ -1,0 +1,44 @@
+package rinsebell.floor.command;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import rinsebell.floor.Asked;
+import rinsebell.floor.Command;
+import rinsebell.floor.Decision;
+import rinsebell.floor.Draft;
+import rinsebell.floor.Floor;
+import rinsebell.floor.ReasonCode;
+import rinsebell.floor.Stream;
+import rinsebell.floor.bowl.BowlReason;
+import rinsebell.floor.bowl.DayEvent;
+import rinsebell.floor.rule.MixtureRules;
+import rinsebell.floor.visit.VisitId;
+
+/**
+ * Mixes a bowl: its active life begins.
+ *
+ * @param weighed what is in it; none when the recipe is not known
+ * @param reason why
+ * @param forVisit whom for; null for nobody yet
+ */
+public record Mix(
+        List<Weighed> weighed, BowlReason reason, @Nullable VisitId forVisit) implements Command {
+    public Mix {
+        weighed = List.copyOf(weighed);
+    }
+
+    @Override
+    public Decision decide(Floor floor, Asked asked) {
+        var portions = Weighed.portions(weighed, floor.salon());
+        return new Verdict(asked)
+                .unless(floor.salon().isSetUp(), ReasonCode.SALON_NOT_SET_UP)
+                .unless(portions.size() == weighed.size(), ReasonCode.NOT_KNOWN)
+                .unless(forVisit == null || floor.visit(forVisit).isPresent(), ReasonCode.NOT_KNOWN)
+                .restrictions(MixtureRules.judge(portions, floor.salon()))
+                .withinTheDay()
+                .decide(() -> List.of(new Draft(
+                        Stream.day(floor.salon().dayOf(asked.now())),
+                        asked.happened(),
+                        new DayEvent.Mixed(portions, reason, forVisit))));
+    }
+}

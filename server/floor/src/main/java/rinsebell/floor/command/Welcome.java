@@ -1,0 +1,54 @@
+package rinsebell.floor.command;
+
+import java.util.ArrayList;
+import java.util.List;
+import rinsebell.floor.Asked;
+import rinsebell.floor.Command;
+import rinsebell.floor.Decision;
+import rinsebell.floor.Draft;
+import rinsebell.floor.Floor;
+import rinsebell.floor.ReasonCode;
+import rinsebell.floor.Stream;
+import rinsebell.floor.TextId;
+import rinsebell.floor.visit.Gate;
+import rinsebell.floor.visit.Situation;
+import rinsebell.floor.visit.Stay;
+import rinsebell.floor.visit.StayEvent;
+import rinsebell.floor.visit.Visit;
+import rinsebell.floor.visit.VisitId;
+
+/**
+ * Welcomes a client.
+ *
+ * @param arrival where, and with whom
+ * @param label how the floor calls them; initials are enough
+ * @param answers what is already known at the gate
+ */
+public record Welcome(StayEvent.Arrived arrival, String label, Gate answers) implements Command {
+    @Override
+    public Decision decide(Floor floor, Asked asked) {
+        var id = new VisitId(floor.lastSeq() + 1);
+        return new Verdict(asked)
+                .unless(floor.salon().isSetUp(), ReasonCode.SALON_NOT_SET_UP)
+                .objections(new StayEvent.Moved(arrival.place()).objections(situation(floor, id, asked)))
+                .objections(new StayEvent.HandedOver(arrival.stylist(), arrival.helper())
+                        .objections(situation(floor, id, asked)))
+                .withinTheDay()
+                .decide(() -> drafts(id, asked));
+    }
+
+    private List<Draft> drafts(VisitId id, Asked asked) {
+        var drafts = new ArrayList<Draft>();
+        drafts.add(new Draft(Stream.visit(id), asked.happened(), arrival, label));
+        if (!answers.equals(Gate.UNANSWERED)) {
+            drafts.add(new Draft(Stream.visit(id), asked.happened(), new StayEvent.GateAnswered(answers)));
+        }
+        return drafts;
+    }
+
+    private Situation situation(Floor floor, VisitId id, Asked asked) {
+        var at = asked.happened();
+        var stay = new Stay(new TextId(id.value()), null, arrival.place(), at, null, null, null, at, null);
+        return new Situation(floor, Visit.beginning(id, stay), at);
+    }
+}
