@@ -1,0 +1,417 @@
+package rinsebell.floor.clock;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static rinsebell.floor.product.Develops.Counted.FROM_FIRST_ON;
+import static rinsebell.floor.product.Develops.Counted.FROM_LAST_ON;
+import static rinsebell.floor.product.Develops.Counted.FROM_MIXING;
+import static rinsebell.floor.product.Kind.DEPOSIT_COLOUR;
+import static rinsebell.floor.product.Kind.HIGH_LIFT_COLOUR;
+import static rinsebell.floor.product.Kind.PERMANENT_COLOUR;
+import static rinsebell.floor.product.Kind.POWDER_LIGHTENER;
+import static rinsebell.floor.testing.Leaflet.leaflet;
+import static rinsebell.floor.testing.Saturday.at;
+import static rinsebell.floor.testing.Saturday.minutes;
+import static rinsebell.floor.testing.Scoop.g;
+import static rinsebell.floor.testing.Where.offScalp;
+import static rinsebell.floor.testing.Where.onScalp;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import rinsebell.floor.product.Develops.Counted;
+import rinsebell.floor.product.Kind;
+import rinsebell.floor.salon.Policy;
+import rinsebell.floor.testing.Head;
+import rinsebell.floor.testing.Leaflet;
+import rinsebell.floor.testing.Story;
+import rinsebell.floor.visit.ApplicationId;
+import rinsebell.floor.visit.Area;
+import rinsebell.floor.visit.CheckDecision;
+import rinsebell.floor.visit.Complaint;
+import rinsebell.floor.visit.ScalpCheck;
+
+/** Every term of "rinse by", one at a time and then against each other. */
+class RinseByTest {
+    private static final Duration MILLI = Duration.ofMillis(1);
+
+    private final Story story = Story.begins();
+
+    /** Mixed at 10:00, first on 10:05, last on 10:15; the story stands at 10:15. */
+    private On on(Leaflet leaflet) {
+        return on(leaflet, null);
+    }
+
+    private On on(Leaflet leaflet, @Nullable Duration planned) {
+        story.at("09:50");
+        var head = story.arrivesFine();
+        var bowl = story.at("10:00").mixes(g(60, leaflet.typedIn()));
+        story.at("10:05");
+        var where = offScalp(Area.LENGTHS);
+        var application = head.puts(bowl, planned == null ? where : where.planned(planned));
+        story.at("10:15");
+        head.lastOn(application);
+        return new On(head, application);
+    }
+
+    private record On(Head head, ApplicationId application) {
+        Timing timing() {
+            return head.timing(application);
+        }
+
+        @Nullable
+        Limit limit(Limit.Why why) {
+            return timing().limits().stream()
+                    .filter(limit -> limit.why() == why)
+                    .findFirst()
+                    .orElse(null);
+        }
+    }
+
+    private static Leaflet powder() {
+        return leaflet("powder", POWDER_LIGHTENER);
+    }
+
+    @Test
+    void usableForThatMeansRinseIsAHardLimitFromMixing() {
+        var timing = on(powder().usableThenRinse(minutes(60))).timing();
+        assertThat(timing.limits()).containsExactly(new Limit(Limit.Why.USABLE_END, at("11:00"), true));
+        assertThat(timing.usableUntil()).contains(at("11:00"));
+    }
+
+    @Test
+    void usableForThatMeansPutNoMoreOnEndsNothing() {
+        var timing = on(leaflet("permanent", PERMANENT_COLOUR).usableThenPutNoMoreOn(minutes(30)))
+                .timing();
+        assertThat(timing.limits()).isEmpty();
+        assertThat(timing.usableUntil()).contains(at("10:30"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"FROM_MIXING, 10:20, 10:40", "FROM_FIRST_ON, 10:25, 10:45", "FROM_LAST_ON, 10:35, 10:55"})
+    void developmentCountsFromWhereTheLeafletSays(Counted counted, String readyFrom, String rinseBy) {
+        var timing = on(powder().develops(counted, minutes(20), minutes(40))).timing();
+        assertThat(timing.ready()).contains(at(readyFrom));
+        assertThat(timing.limits()).containsExactly(new Limit(Limit.Why.DEVELOPED, at(rinseBy), true));
+    }
+
+    @ParameterizedTest
+    @EnumSource(Kind.class)
+    void theEndOfDevelopmentIsHardForLightenerAndHighLiftOnly(Kind kind) {
+        var hard = List.of(
+                Kind.MILD_CREAM_LIGHTENER, Kind.STRONG_CREAM_LIGHTENER, Kind.POWDER_LIGHTENER, Kind.HIGH_LIFT_COLOUR);
+        var timing = on(leaflet("any", kind).develops(FROM_MIXING, minutes(20), minutes(40)))
+                .timing();
+        assertThat(timing.rinseBy()).contains(new Limit(Limit.Why.DEVELOPED, at("10:40"), hard.contains(kind)));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"FROM_MIXING, 10:40", "FROM_FIRST_ON, 10:45", "FROM_LAST_ON, 11:05"})
+    void untilLastOnIsRecordedTheApplicationTimeOfTheHouseStandsForIt(Counted counted, String rinseBy) {
+        // The house allows 20 minutes from first-on for putting a bowl on.
+        var leaflet = powder().develops(counted, minutes(20), minutes(40));
+        var head = story.at("09:50").arrivesFine();
+        var bowl = story.at("10:00").mixes(g(60, leaflet.typedIn()));
+        story.at("10:05");
+        var timing = head.timing(head.puts(bowl, offScalp(Area.LENGTHS)));
+        assertThat(timing.rinseBy()).contains(new Limit(Limit.Why.DEVELOPED, at(rinseBy), true));
+        assertThat(timing.ready()).as("ready-from stays empty").isEmpty();
+    }
+
+    @Test
+    void longestOnCountsFromFirstOn() {
+        var timing = on(leaflet("toner", DEPOSIT_COLOUR).longestOn(minutes(50))).timing();
+        assertThat(timing.limits()).containsExactly(new Limit(Limit.Why.LONGEST_ON, at("10:55"), true));
+    }
+
+    @Test
+    void longestOnOfALaterBowlCountsFromTheSectionsFirst() {
+        var first = on(powder().longestOn(minutes(50)));
+        var fresh =
+                story.at("10:30").mixes(g(60, powder().longestOn(minutes(45)).typedIn()));
+        story.at("10:35");
+        var second = first.head().puts(fresh, offScalp(Area.LENGTHS));
+        assertThat(first.head().timing(second).rinseBy()).contains(new Limit(Limit.Why.LONGEST_ON, at("10:50"), true));
+        assertThat(first.head().timing().limits())
+                .as("the covered bowl's terms stay on its section")
+                .containsExactly(
+                        new Limit(Limit.Why.LONGEST_ON, at("10:50"), true),
+                        new Limit(Limit.Why.LONGEST_ON, at("10:55"), true));
+    }
+
+    @Test
+    void longestOnStartsAfreshAfterARinse() {
+        var first = on(powder().longestOn(minutes(50)));
+        story.at("10:30");
+        first.head().rinses(first.application());
+        var fresh =
+                story.at("10:35").mixes(g(60, powder().longestOn(minutes(50)).typedIn()));
+        story.at("10:40");
+        var second = first.head().puts(fresh, offScalp(Area.LENGTHS));
+        assertThat(first.head().timing(second).rinseBy()).contains(new Limit(Limit.Why.LONGEST_ON, at("11:30"), true));
+        assertThat(first.head().timing().timings()).hasSize(1);
+    }
+
+    @Test
+    void longestOnOfAnotherSectionDoesNotCount() {
+        var first = on(powder().longestOn(minutes(50)));
+        var fresh =
+                story.at("10:30").mixes(g(60, powder().longestOn(minutes(50)).typedIn()));
+        story.at("10:35");
+        var second = first.head().puts(fresh, offScalp(Area.ENDS));
+        assertThat(first.head().timing(second).rinseBy()).contains(new Limit(Limit.Why.LONGEST_ON, at("11:25"), true));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"40, 10:45", "50, 10:55", "60, 10:55"})
+    void thePolicyOfTheHouseShortensLongestOnAndNeverLengthensIt(long house, String rinseBy) {
+        var policy = Policy.DEFAULT;
+        story.policy(new Policy(
+                policy.applying(),
+                policy.working(),
+                policy.bowl(),
+                policy.checks(),
+                policy.skinTest(),
+                Map.of(POWDER_LIGHTENER, minutes(house)),
+                policy.weighingSlackGrams()));
+        assertThat(on(powder().longestOn(minutes(50))).limit(Limit.Why.LONGEST_ON))
+                .isEqualTo(new Limit(Limit.Why.LONGEST_ON, at(rinseBy), true));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"FROM_MIXING, 10:30", "FROM_FIRST_ON, 10:35", "FROM_LAST_ON, 10:45"})
+    void aPlannedTimeIsSoftAndCountedAsDevelopmentIs(Counted counted, String planned) {
+        var on = on(powder().develops(counted, minutes(20), minutes(40)), minutes(30));
+        assertThat(on.timing().rinseBy()).contains(new Limit(Limit.Why.PLANNED, at(planned), false));
+    }
+
+    @Test
+    void aPlannedTimeWithoutADevelopmentCountsFromFirstOn() {
+        assertThat(on(powder(), minutes(30)).timing().rinseBy())
+                .contains(new Limit(Limit.Why.PLANNED, at("10:35"), false));
+    }
+
+    static Stream<Object[]> looksAroundThePlannedTime() {
+        return Stream.of(
+                new Object[] {"just below", minutes(10).minus(MILLI), true},
+                new Object[] {"at", minutes(10), true},
+                new Object[] {"just above", minutes(10).plus(MILLI), false});
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("looksAroundThePlannedTime")
+    void lookAgainBeyondThePlannedTimePassesIt(String row, Duration again, boolean stands) {
+        // Planned for 10:35; at 10:25 somebody says "look again in ...".
+        var on = on(powder(), minutes(30));
+        story.at("10:25");
+        on.head().looksAgain(on.application(), again);
+        assertThat(on.limit(Limit.Why.PLANNED) != null).as(row).isEqualTo(stands);
+    }
+
+    @Test
+    void aPlannedTimeThatWasPassedStaysPassed() {
+        var on = on(powder(), minutes(30));
+        story.at("10:30");
+        on.head().looksAgain(on.application(), minutes(10));
+        story.at("10:32");
+        on.head().checks(on.application());
+        assertThat(on.limit(Limit.Why.PLANNED)).isNull();
+    }
+
+    @Test
+    void aNewPlannedTimeReplacesTheOld() {
+        var on = on(powder(), minutes(30));
+        on.head().plans(on.application(), minutes(25));
+        assertThat(on.limit(Limit.Why.PLANNED)).isEqualTo(new Limit(Limit.Why.PLANNED, at("10:30"), false));
+        on.head().plans(on.application(), null);
+        assertThat(on.limit(Limit.Why.PLANNED)).isNull();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"LENGTHS, 10:31", "FOILS_ALL, 10:35", "FOILS_LEFT, 10:35"})
+    void rinseDecidedCountsWithTheWorkingTime(Area area, String rinseBy) {
+        // The house gives one minute for the walk, and four more where foils come out first.
+        var head = story.at("09:50").arrivesFine();
+        var bowl = story.at("10:00").mixes(g(60, powder().typedIn()));
+        story.at("10:05");
+        var application = head.puts(bowl, offScalp(area));
+        story.at("10:30");
+        head.saysRinse(application);
+        assertThat(head.timing(application).rinseBy()).contains(new Limit(Limit.Why.DECIDED, at(rinseBy), true));
+        assertThat(head.timing(application).ready())
+                .as("the check says so earlier")
+                .contains(at("10:30"));
+    }
+
+    @Test
+    void onlyTheLatestCheckDecides() {
+        var on = on(powder());
+        story.at("10:30");
+        on.head().saysRinse(on.application());
+        story.at("10:32");
+        on.head().looksAgain(on.application(), minutes(5));
+        assertThat(on.limit(Limit.Why.DECIDED)).isNull();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"HIGH_LIFT_COLOUR, true", "PERMANENT_COLOUR, false", "DEPOSIT_COLOUR, false"})
+    void aDecisionToRinseIsSoftForColour(Kind kind, boolean hard) {
+        var on = on(leaflet("any", kind));
+        story.at("10:30");
+        on.head().saysRinse(on.application());
+        assertThat(on.timing().rinseBy()).contains(new Limit(Limit.Why.DECIDED, at("10:31"), hard));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"10:04:59.999, false", "10:05, true", "10:05:00.001, true"})
+    void aScalpCheckThatSaysRinseDecidesForWhatIsOn(String looked, boolean decides) {
+        var on = on(powder());
+        story.at(looked);
+        on.head().scalpIs(ScalpCheck.Finding.PINK, CheckDecision.RINSE);
+        assertThat(on.limit(Limit.Why.DECIDED) != null).isEqualTo(decides);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"10:04:59.999, false", "10:05, true", "10:05:00.001, true"})
+    void severeDiscomfortIsAHardLimitAtItsInstantForWhatIsOn(String felt, boolean counts) {
+        var on = on(leaflet("toner", DEPOSIT_COLOUR));
+        story.at(felt);
+        on.head().complains(Complaint.Grade.BURNING);
+        var expected = new Limit(Limit.Why.DISCOMFORT, at(felt), true);
+        assertThat(on.limit(Limit.Why.DISCOMFORT)).isEqualTo(counts ? expected : null);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"TINGLING, false", "BURNING, true", "HOT_FOIL, true"})
+    void tinglingAloneEndsNothing(Complaint.Grade grade, boolean counts) {
+        var on = on(powder());
+        story.at("10:30");
+        on.head().complains(grade);
+        assertThat(on.limit(Limit.Why.DISCOMFORT) != null).isEqualTo(counts);
+    }
+
+    static Stream<Object[]> earliestWins() {
+        return Stream.of(
+                new Object[] {powder().usableThenRinse(minutes(59)).longestOn(minutes(55)), Limit.Why.USABLE_END},
+                new Object[] {powder().usableThenRinse(minutes(60)).longestOn(minutes(55)), Limit.Why.USABLE_END},
+                new Object[] {powder().usableThenRinse(minutes(61)).longestOn(minutes(55)), Limit.Why.LONGEST_ON},
+                new Object[] {
+                    powder().usableThenRinse(minutes(60)).develops(FROM_MIXING, minutes(20), minutes(59)),
+                    Limit.Why.DEVELOPED
+                },
+                new Object[] {
+                    powder().longestOn(minutes(50)).develops(FROM_LAST_ON, minutes(20), minutes(41)),
+                    Limit.Why.LONGEST_ON
+                });
+    }
+
+    @ParameterizedTest
+    @MethodSource
+    void earliestWins(Leaflet leaflet, Limit.Why why) {
+        assertThat(on(leaflet).timing().rinseBy().map(Limit::why)).contains(why);
+    }
+
+    @Test
+    void ofTwoAtOnceTheHardOneComesFirst() {
+        var on = on(leaflet("toner", DEPOSIT_COLOUR).longestOn(minutes(30)), minutes(30));
+        assertThat(on.timing().rinseBy()).contains(new Limit(Limit.Why.LONGEST_ON, at("10:35"), true));
+    }
+
+    @Test
+    void withoutAnyTermThereIsNoEnd() {
+        assertThat(on(powder()).timing().limits()).isEmpty();
+        assertThat(on(powder()).timing().ready()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"44, true", "45, false", "46, false"})
+    void rinseByBeforeReadyFromWinsAndIsSaid(long longestOn, boolean tooLate) {
+        // Ready from 10:50, by a leaflet that counts from first-on.
+        var on = on(powder().develops(FROM_FIRST_ON, minutes(45), minutes(60)).longestOn(minutes(longestOn)));
+        assertThat(on.timing().isReadyTooLate()).isEqualTo(tooLate);
+        assertThat(on.timing().rinseBy().map(Limit::at)).contains(at("10:05").plus(minutes(longestOn)));
+    }
+
+    @Test
+    void theStrictestOfAMixtureCounts() {
+        var lift = leaflet("high lift", HIGH_LIFT_COLOUR)
+                .develops(FROM_FIRST_ON, minutes(45), minutes(60))
+                .usableThenPutNoMoreOn(minutes(45));
+        var tone = leaflet("permanent", PERMANENT_COLOUR)
+                .develops(FROM_LAST_ON, minutes(30), minutes(40))
+                .usableThenPutNoMoreOn(minutes(30));
+        var head = story.at("09:50").arrivesFine();
+        var bowl = story.at("10:00").mixes(g(60, lift.typedIn()), g(7, tone.typedIn()));
+        story.at("10:05");
+        var application = head.puts(bowl, offScalp(Area.LENGTHS));
+        story.at("10:15");
+        head.lastOn(application);
+        var timing = head.timing(application);
+        assertThat(timing.ready()).contains(at("10:50"));
+        assertThat(timing.rinseBy()).contains(new Limit(Limit.Why.DEVELOPED, at("10:55"), true));
+        assertThat(timing.usableUntil()).contains(at("10:30"));
+    }
+
+    @Test
+    void theEditionInForceAtMixingCounts() {
+        var old = powder().longestOn(minutes(50)).typedIn();
+        var head = story.at("09:50").arrivesFine();
+        var bowl = story.at("10:00").mixes(g(60, old));
+        story.at("10:02").revises(old, powder().longestOn(minutes(20)).typedIn());
+        story.at("10:05");
+        var before = head.puts(bowl, offScalp(Area.LENGTHS));
+        assertThat(head.timing(before).rinseBy()).contains(new Limit(Limit.Why.LONGEST_ON, at("10:55"), true));
+        var after = head.puts(story.mixes(g(60, old)), offScalp(Area.ENDS));
+        assertThat(head.timing(after).rinseBy()).contains(new Limit(Limit.Why.LONGEST_ON, at("10:25"), true));
+    }
+
+    @Test
+    void anUnknownRecipeCountsTheShortestTimesOfTheHouseFromTenMinutesBefore() {
+        story.product(
+                powder().usableThenRinse(minutes(60)).longestOn(minutes(50)).typedIn());
+        story.product(leaflet("toner", DEPOSIT_COLOUR)
+                .usableThenPutNoMoreOn(minutes(30))
+                .develops(FROM_LAST_ON, minutes(5), minutes(20))
+                .typedIn());
+        var head = story.at("09:50").arrivesFine();
+        story.at("10:00");
+        var bowl = story.mixes();
+        story.at("10:10");
+        var application = head.puts(bowl, onScalp(Area.REGROWTH));
+        assertThat(head.timing(application).limits())
+                .containsExactly(
+                        new Limit(Limit.Why.DEVELOPED, at("10:20"), true),
+                        new Limit(Limit.Why.USABLE_END, at("10:30"), true),
+                        new Limit(Limit.Why.LONGEST_ON, at("11:00"), true));
+        story.at("10:12");
+        story.fills(
+                bowl,
+                g(
+                        60,
+                        powder().usableThenRinse(minutes(60))
+                                .longestOn(minutes(50))
+                                .typedIn()));
+        assertThat(head.timing(application).limits())
+                .as("once it is filled in, its own directions count")
+                .containsExactly(
+                        new Limit(Limit.Why.USABLE_END, at("11:00"), true),
+                        new Limit(Limit.Why.LONGEST_ON, at("11:00"), true));
+    }
+
+    @Test
+    void aDividedBowlKeepsItsMixingTime() {
+        var head = story.at("09:50").arrivesFine();
+        var bowl = story.at("10:00")
+                .mixes(g(60, powder().usableThenRinse(minutes(60)).typedIn()));
+        var part = story.at("10:10").divides(bowl);
+        story.at("10:12");
+        assertThat(head.timing(head.puts(part, offScalp(Area.ENDS))).rinseBy())
+                .contains(new Limit(Limit.Why.USABLE_END, at("11:00"), true));
+    }
+}
