@@ -9,7 +9,7 @@ import rinsebell.web.view.Ribbon;
  * What a template knows besides its view: the words, where assets lie, how time is written, and the instant.
  *
  * @param now the instant that this rendering shows; views hold none, so that an unchanged view stays equal
- * @param number the feed's counter at this rendering: a screen drops whatever carries a smaller one
+ * @param stamp the feed's process and counter at this rendering, such as {@code k3f9-1041}: a screen drops older ones
  * @param press the press id that a whole page embeds for a browser without script; none in shared fragments
  */
 public record Screen(
@@ -17,7 +17,7 @@ public record Screen(
         Assets assets,
         TimeStyle time,
         Instant now,
-        long number,
+        String stamp,
         @Nullable String press) {
 
     public String say(String key, Object... arguments) {
@@ -34,6 +34,11 @@ public record Screen(
 
     public String left(Instant due) {
         return time.left(due, now);
+    }
+
+    /** The time left as part of a line, such as {@code in 07:12}; past the instant just {@code +01:12}. */
+    public String leftIn(Instant due) {
+        return due.isAfter(now) ? say("line.in", left(due)) : left(due);
     }
 
     public long nowMillis() {

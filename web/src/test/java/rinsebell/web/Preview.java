@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import rinsebell.web.view.ChairPage;
 import rinsebell.web.view.Look;
 import rinsebell.web.view.View;
 
@@ -32,6 +33,18 @@ final class Preview {
         var samples = new LinkedHashMap<String, View>();
         samples.put("floor", Samples.floor(Look.DARK));
         samples.put("floor-light", Samples.floor(Look.LIGHT));
+        samples.put("chair", HeadSamples.calm());
+        samples.put("chair-rinse", HeadSamples.rinseNow());
+        samples.put("basins", HeadSamples.basins());
+        samples.put("desk", HeadSamples.desk());
+        samples.put("pocket", HeadSamples.pocket());
+        samples.put("check", FormSamples.check());
+        samples.put("bowl-wrong", FormSamples.wrongBowl());
+        var calm = HeadSamples.calm();
+        samples.put("chair-done", new ChairPage(FormSamples.answered(calm.shell(), FormSamples.done()), calm.panel()));
+        samples.put(
+                "chair-refused",
+                new ChairPage(FormSamples.answered(calm.shell(), FormSamples.refused()), calm.panel()));
         return samples;
     }
 }

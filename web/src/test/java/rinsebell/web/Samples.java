@@ -4,7 +4,6 @@ import static rinsebell.web.Drawing.bowl;
 import static rinsebell.web.Drawing.lane;
 import static rinsebell.web.Drawing.narrow;
 import static rinsebell.web.Drawing.panning;
-import static rinsebell.web.Drawing.second;
 
 import java.time.Instant;
 import java.time.LocalDate;
@@ -42,11 +41,11 @@ final class Samples {
     }
 
     static Screen screen(Assets assets) {
-        return new Screen(Words.british(), assets, new TimeStyle(ZONE, false), NOW, 1041, null);
+        return new Screen(Words.british(), assets, new TimeStyle(ZONE, false), NOW, "k3f9-1041", null);
     }
 
     static Shell shell(String title, Nav here, Look look, String board) {
-        return new Shell(SALON, title, here, look, board, bells());
+        return new Shell(SALON, title, here, look, board, bells(), null);
     }
 
     static BellStrip bells() {
@@ -59,6 +58,7 @@ final class Samples {
                                 Urgency.HIGH,
                                 at("14:21:36"),
                                 "/chairs/3",
+                                false,
                                 "/bells/88-rinse/heard"),
                         new Bell(
                                 "bell-61-check",
@@ -67,7 +67,8 @@ final class Samples {
                                 Urgency.MEDIUM,
                                 at("14:18:38"),
                                 "/chairs/6",
-                                "/bells/61-check/heard"),
+                                true,
+                                null),
                         new Bell(
                                 "bell-97-check",
                                 "chair 2",
@@ -75,6 +76,7 @@ final class Samples {
                                 Urgency.ASKED,
                                 at("14:26:36"),
                                 "/chairs/2",
+                                false,
                                 null)),
                 1);
     }
@@ -204,9 +206,5 @@ final class Samples {
                                 lane().bar(BarKind.AT_BASIN, "14:16", "14:26", "chair 4")
                                         .bar(BarKind.KEPT, "14:44", "14:56", "chair 6")
                                         .bar(BarKind.KEPT, "15:06", "15:18", "chair 5"))));
-    }
-
-    static long now() {
-        return second("14:22:48");
     }
 }

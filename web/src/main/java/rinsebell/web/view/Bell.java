@@ -11,7 +11,8 @@ import org.jspecify.annotations.Nullable;
  * @param where such as "chair 3"
  * @param what such as "rinse now, basin A"
  * @param due the instant that it counts from or to; none where nothing is counted
- * @param hear where the "heard" press goes; none once heard, or where the screen is only watched
+ * @param heard whether somebody has said so: it is still shown, and does not sound
+ * @param hear where the "heard" press goes; none where there is nothing to press
  */
 public record Bell(
         String id,
@@ -20,6 +21,7 @@ public record Bell(
         Urgency urgency,
         @Nullable Instant due,
         String href,
+        boolean heard,
         @Nullable String hear) {
     public Optional<Instant> instant() {
         return Optional.ofNullable(due);

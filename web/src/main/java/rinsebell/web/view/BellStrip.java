@@ -18,8 +18,17 @@ public record BellStrip(List<Bell> bells, int more) implements Fragment {
         return "bells";
     }
 
-    /** The loudest urgency among them, for the sound. */
+    /** All that ring or ask just now, shown here or not. */
+    public int total() {
+        return bells.size() + more;
+    }
+
+    /** The loudest urgency among those that nobody has heard: what the screen sounds. */
     public Urgency loudest() {
-        return bells.stream().map(Bell::urgency).max(Enum::compareTo).orElse(Urgency.CALM);
+        return bells.stream()
+                .filter(bell -> !bell.heard())
+                .map(Bell::urgency)
+                .max(Enum::compareTo)
+                .orElse(Urgency.CALM);
     }
 }

@@ -1,14 +1,29 @@
 package rinsebell.web.view;
 
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
 /**
  * What surrounds every page.
  *
  * @param salon the salon's name
  * @param title of this page, for the window and for screen readers
  * @param board the feed's board that keeps this page live; empty for a page that stands still, such as a form
+ * @param answer what came of the last press of a browser without script; none otherwise
  */
-public record Shell(String salon, String title, Nav here, Look look, String board, BellStrip bells) {
+public record Shell(
+        String salon,
+        String title,
+        Nav here,
+        Look look,
+        String board,
+        BellStrip bells,
+        @Nullable Answer answer) {
     public boolean live() {
         return !board.isEmpty();
+    }
+
+    public Optional<Answer> lastAnswer() {
+        return Optional.ofNullable(answer);
     }
 }

@@ -35,6 +35,11 @@ export function clockTime(at) {
   return text;
 }
 
+function worded(time, due, at) {
+  const text = left(due, at);
+  return time.dataset.in && due > at ? time.dataset.in.replace("{0}", text) : text;
+}
+
 function write(element, text) {
   if (element.textContent !== text) element.textContent = text;
 }
@@ -42,6 +47,6 @@ function write(element, text) {
 /** Brings every count and clock face under `scope` up to this instant. */
 export function tick(scope = document) {
   const at = now();
-  for (const time of scope.querySelectorAll("[data-due]")) write(time, left(Number(time.dataset.due), at));
+  for (const time of scope.querySelectorAll("[data-due]")) write(time, worded(time, Number(time.dataset.due), at));
   for (const face of scope.querySelectorAll("[data-clock]")) write(face, clockTime(at));
 }

@@ -7,6 +7,7 @@ const SECONDS_PER_PX = 7.2;
 const SHORTEST = 2700;
 const LONGEST = 10800;
 const AHEAD = 300;
+const EDGE_PX = 14;
 
 const pct = (fraction) => `${(fraction * 100).toFixed(4)}%`;
 
@@ -24,6 +25,14 @@ function place(element, from, span, width) {
   element.setAttribute("width", pct(100 / span / width));
 }
 
+// Words whose place is beyond an edge stay readable at the edge.
+function within(note, from, span, width) {
+  const at = Number(note.dataset.note);
+  const long = ((note.getComputedTextLength() + EDGE_PX) / width) * span;
+  const before = note.classList.contains("before") ? long : note.classList.contains("middle") ? long / 2 : 0;
+  return Math.max(from + before, Math.min(at, from + span - long + before));
+}
+
 function pan(svg) {
   const at = (now() - Number(svg.dataset.epoch)) / 1000;
   const { from, span } = reach(svg, at);
@@ -35,8 +44,7 @@ function pan(svg) {
     line.setAttribute("x1", pct(past));
     line.setAttribute("x2", pct(past));
   }
-  // A name whose bar began before the left edge stays readable at the edge.
-  for (const note of svg.querySelectorAll("[data-note]")) note.setAttribute("x", `${Math.max(Number(note.dataset.note), from)}%`);
+  for (const note of svg.querySelectorAll("[data-note]")) note.setAttribute("x", `${within(note, from, span, svg.clientWidth)}%`);
 }
 
 /** Brings every ribbon under `scope` up to this instant. */

@@ -1,0 +1,9 @@
+package rinsebell.web.view;
+
+/** The front desk's screen. */
+public record DeskPage(Shell shell, DeskBoard board) implements View {
+    @Override
+    public String template() {
+        return "desk.jte";
+    }
+}

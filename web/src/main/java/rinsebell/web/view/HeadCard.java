@@ -1,0 +1,23 @@
+package rinsebell.web.view;
+
+import java.util.List;
+
+/**
+ * One head in a list: whom to rinse next, or one of my clients.
+ *
+ * @param id of the card, from the visit
+ * @param place such as "3", the chair's number, or a basin's letter
+ * @param forbidden what not to do to this head, in plain words
+ * @param presses what can be recorded right here
+ * @param discomfort tingling, burning, hot foil; empty while nothing is on
+ */
+public record HeadCard(
+        String id,
+        String place,
+        String who,
+        String staff,
+        Due due,
+        List<String> forbidden,
+        List<Press> presses,
+        List<Press> discomfort,
+        String href) {}
