@@ -1,0 +1,20 @@
+package rinsebell.app.desk;
+
+import rinsebell.floor.Floor;
+
+/** What the desk says to a press. */
+public sealed interface Answer {
+    /**
+     * It was decided, now or when the same press came before.
+     *
+     * @param outcome how
+     * @param floor as it stands with it
+     */
+    record Decided(Outcome outcome, Floor floor) implements Answer {}
+
+    /** Another press came under this id before. */
+    record OtherPress() implements Answer {}
+
+    /** It could not be made durable; the floor is as it was. */
+    record NotSaved() implements Answer {}
+}

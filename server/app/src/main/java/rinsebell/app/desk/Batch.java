@@ -1,0 +1,107 @@
+package rinsebell.app.desk;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import rinsebell.floor.Decision;
+import rinsebell.floor.Fact;
+import rinsebell.floor.Floor;
+import rinsebell.floor.Ledger;
+import rinsebell.floor.Reason;
+import rinsebell.floor.TextId;
+
+/** Presses that are decided one after the other on a provisional floor, and made durable together. */
+final class Batch {
+    private static final ObjectMapper JSON = new ObjectMapper();
+
+    private final Snapshot before;
+    private final PressMemory memory;
+    private final Wording wording;
+    private final List<Ledger.Entry> entries = new ArrayList<>();
+    private final Map<String, KnownPress> answered = new LinkedHashMap<>();
+    private final Map<TextId, String> texts = new HashMap<>();
+    private Floor floor;
+
+    Batch(Snapshot before, PressMemory memory, Wording wording) {
+        this.before = before;
+        this.memory = memory;
+        this.wording = wording;
+        this.floor = before.floor();
+    }
+
+    Answer decide(Press press) {
+        var known = Optional.ofNullable(answered.get(press.id())).or(() -> memory.find(press.id()));
+        if (known.isPresent()) {
+            return known.get().payloadHash().equals(press.payloadHash())
+                    ? new Answer.Decided(known.get().outcome(), floor)
+                    : new Answer.OtherPress();
+        }
+        var decision = press.command().decide(floor, press.asked());
+        return decision instanceof Decision.Accepted accepted
+                ? accept(press, accepted)
+                : refuse(press, (Decision.Refused) decision);
+    }
+
+    private Answer accept(Press press, Decision.Accepted accepted) {
+        var facts = new ArrayList<Fact>();
+        var said = new HashMap<Long, String>();
+        for (var draft : accepted.drafts()) {
+            var fact = draft.numbered(floor.lastSeq() + facts.size() + 1, press.asked());
+            facts.add(fact);
+            if (draft.text() != null) {
+                said.put(fact.seq(), draft.text());
+            }
+        }
+        floor = floor.with(facts);
+        said.forEach((seq, text) -> texts.put(new TextId(seq), text));
+        var numbers = facts.stream().map(Fact::seq).toList();
+        return keep(press, new Outcome(true, numbers, say(accepted.cautions()), false), facts, said);
+    }
+
+    private Answer refuse(Press press, Decision.Refused refused) {
+        var outcome = new Outcome(false, List.of(), say(refused.reasons()), refused.canBeFact());
+        return keep(press, outcome, List.of(), Map.of());
+    }
+
+    private Answer keep(Press press, Outcome outcome, List<Fact> facts, Map<Long, String> said) {
+        answered.put(press.id(), new KnownPress(press.payloadHash(), outcome));
+        entries.add(new Ledger.Entry(press.id(), press.device(), press.payloadHash(), written(outcome), facts, said));
+        return new Answer.Decided(outcome, floor);
+    }
+
+    private List<Outcome.Said> say(List<Reason> reasons) {
+        return reasons.stream()
+                .map(reason -> new Outcome.Said(
+                        reason.code().name(), reason.code().basis().name(), wording.say(reason, floor, before.texts())))
+                .toList();
+    }
+
+    private static String written(Outcome outcome) {
+        try {
+            return JSON.writeValueAsString(outcome);
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("an outcome can always be written", e);
+        }
+    }
+
+    List<Ledger.Entry> entries() {
+        return List.copyOf(entries);
+    }
+
+    boolean hasFacts() {
+        return entries.stream().anyMatch(entry -> !entry.facts().isEmpty());
+    }
+
+    Snapshot snapshot() {
+        return before.with(floor, texts);
+    }
+
+    void remember() {
+        answered.forEach(memory::keep);
+    }
+}

@@ -1,0 +1,15 @@
+package rinsebell.app.desk;
+
+import rinsebell.floor.Asked;
+import rinsebell.floor.Command;
+
+/**
+ * One press on its way to the floor.
+ *
+ * @param id made by whoever pressed; the same press never has two
+ * @param device which screen; empty when not known
+ * @param payloadHash what was asked, as a hash
+ * @param command what is asked of the floor
+ * @param asked when, by whom, as plan or fact
+ */
+public record Press(String id, String device, String payloadHash, Command command, Asked asked) {}
