@@ -1,0 +1,68 @@
+package rinsebell.db;
+
+import com.zaxxer.hikari.HikariConfig;
+import com.zaxxer.hikari.HikariDataSource;
+import java.nio.file.Path;
+import org.flywaydb.core.Flyway;
+import org.jdbi.v3.core.Jdbi;
+
+/** The H2 file, with its tables brought up to this version of the program. */
+final class Database implements AutoCloseable {
+
+    /** The floor's writer, a few people looking things up, and one to spare. */
+    private static final int CONNECTIONS = 4;
+
+    private final HikariDataSource connections;
+    private final Jdbi jdbi;
+
+    private Database(HikariDataSource connections) {
+        this.connections = connections;
+        this.jdbi = Jdbi.create(connections);
+    }
+
+    /**
+     * Opens the database in a file and creates it if need be.
+     *
+     * @param name the file's path without {@code .mv.db}
+     * @throws RuntimeException if the file can't be opened, or was written by a later version of the program
+     */
+    static Database open(Path name) {
+        HikariDataSource connections = new HikariDataSource(config(name));
+        try {
+            migrate(connections);
+            return new Database(connections);
+        } catch (RuntimeException e) {
+            connections.close();
+            throw e;
+        }
+    }
+
+    /** WRITE_DELAY=0 hands each commit to the operating system at once; the journal covers what that may still lose. */
+    private static HikariConfig config(Path name) {
+        HikariConfig config = new HikariConfig();
+        config.setPoolName("database");
+        config.setJdbcUrl("jdbc:h2:file:" + name + ";WRITE_DELAY=0;DB_CLOSE_ON_EXIT=FALSE");
+        config.setUsername("sa");
+        config.setPassword("");
+        config.setMaximumPoolSize(CONNECTIONS);
+        return config;
+    }
+
+    private static void migrate(HikariDataSource connections) {
+        Flyway.configure()
+                .dataSource(connections)
+                .locations("classpath:rinsebell/db/migration")
+                .load()
+                .migrate();
+    }
+
+    Jdbi jdbi() {
+        return jdbi;
+    }
+
+    /** Writes what is still in memory and forces the file to disk. */
+    @Override
+    public void close() {
+        connections.close();
+    }
+}

@@ -1,0 +1,104 @@
+package rinsebell.db.codec;
+
+import java.util.List;
+import rinsebell.floor.bowl.BowlId;
+import rinsebell.floor.bowl.BowlReason;
+import rinsebell.floor.bowl.DayEvent.BasinClosed;
+import rinsebell.floor.bowl.DayEvent.BasinOpened;
+import rinsebell.floor.bowl.DayEvent.BreakBegan;
+import rinsebell.floor.bowl.DayEvent.BreakEnded;
+import rinsebell.floor.bowl.DayEvent.CaughtUp;
+import rinsebell.floor.bowl.DayEvent.ClockShifted;
+import rinsebell.floor.bowl.DayEvent.DayEnded;
+import rinsebell.floor.bowl.DayEvent.Divided;
+import rinsebell.floor.bowl.DayEvent.Mixed;
+import rinsebell.floor.bowl.DayEvent.Outage;
+import rinsebell.floor.bowl.DayEvent.RecipeFilled;
+import rinsebell.floor.bowl.DayEvent.ThrownAway;
+import rinsebell.floor.bowl.Portion;
+import rinsebell.floor.product.ProductId;
+import rinsebell.floor.salon.StaffId;
+import rinsebell.floor.unit.Grams;
+
+/** What the salon's day holds besides the heads. */
+final class DayEventKinds {
+
+    static final List<EventKind<?>> ALL = List.of(
+            EventKind.first(
+                    "bowl-mixed",
+                    Mixed.class,
+                    (event, out) -> out.objects("portions", event.portions(), DayEventKinds::writePortion)
+                            .constant("reason", event.reason())
+                            .number("for_visit", Ids.of(event.forVisit())),
+                    in -> new Mixed(
+                            in.objects("portions", DayEventKinds::readPortion),
+                            in.constant("reason", BowlReason.class),
+                            Ids.visit(in, "for_visit"))),
+            EventKind.first(
+                    "recipe-filled",
+                    RecipeFilled.class,
+                    (event, out) -> out.number("bowl", event.bowl().value())
+                            .objects("portions", event.portions(), DayEventKinds::writePortion),
+                    in -> new RecipeFilled(bowl(in), in.objects("portions", DayEventKinds::readPortion))),
+            EventKind.first(
+                    "bowl-divided",
+                    Divided.class,
+                    (event, out) -> out.number("bowl", event.bowl().value())
+                            .constant("reason", event.reason())
+                            .number("for_visit", Ids.of(event.forVisit())),
+                    in -> new Divided(bowl(in), in.constant("reason", BowlReason.class), Ids.visit(in, "for_visit"))),
+            EventKind.first(
+                    "bowl-thrown-away",
+                    ThrownAway.class,
+                    (event, out) -> out.number("bowl", event.bowl().value()),
+                    in -> new ThrownAway(bowl(in))),
+            EventKind.first(
+                    "break-began",
+                    BreakBegan.class,
+                    (event, out) -> out.number("staff", event.staff().value()),
+                    in -> new BreakBegan(new StaffId(in.number("staff")))),
+            EventKind.first(
+                    "break-ended",
+                    BreakEnded.class,
+                    (event, out) -> out.number("staff", event.staff().value()),
+                    in -> new BreakEnded(new StaffId(in.number("staff")))),
+            EventKind.first(
+                    "basin-closed",
+                    BasinClosed.class,
+                    (event, out) -> out.whole("basin", event.basin()),
+                    in -> new BasinClosed(in.whole("basin"))),
+            EventKind.first(
+                    "basin-opened",
+                    BasinOpened.class,
+                    (event, out) -> out.whole("basin", event.basin()),
+                    in -> new BasinOpened(in.whole("basin"))),
+            EventKind.first(
+                    "outage",
+                    Outage.class,
+                    (event, out) -> out.instant("from_ms", event.from()).instant("until_ms", event.until()),
+                    in -> new Outage(in.instant("from_ms"), in.instant("until_ms"))),
+            EventKind.bare("caught-up", CaughtUp.class, CaughtUp::new),
+            EventKind.first(
+                    "clock-shifted",
+                    ClockShifted.class,
+                    (event, out) -> out.duration("by", event.by()),
+                    in -> new ClockShifted(in.duration("by"))),
+            EventKind.bare("day-ended", DayEnded.class, DayEnded::new));
+
+    private DayEventKinds() {}
+
+    private static BowlId bowl(Reading in) {
+        return new BowlId(in.number("bowl"));
+    }
+
+    private static void writePortion(Portion portion, Writing out) {
+        out.number("product", portion.product().value())
+                .whole("edition", portion.edition())
+                .decimal("grams", portion.grams().amount());
+    }
+
+    private static Portion readPortion(Reading in) {
+        return new Portion(
+                new ProductId(in.number("product")), in.whole("edition"), new Grams(in.decimal("grams")));
+    }
+}

@@ -1,0 +1,62 @@
+package rinsebell.db.codec;
+
+import java.util.List;
+import rinsebell.floor.product.ProductId;
+import rinsebell.floor.salon.Role;
+import rinsebell.floor.salon.SalonEvent.DirectionsRevised;
+import rinsebell.floor.salon.SalonEvent.HouseSet;
+import rinsebell.floor.salon.SalonEvent.PolicySet;
+import rinsebell.floor.salon.SalonEvent.ProductEntered;
+import rinsebell.floor.salon.SalonEvent.ProductOffered;
+import rinsebell.floor.salon.SalonEvent.StaffChanged;
+import rinsebell.floor.salon.SalonEvent.StaffEntered;
+import rinsebell.floor.salon.StaffId;
+
+/** The set-up. */
+final class SalonEventKinds {
+
+    static final List<EventKind<?>> ALL = List.of(
+            EventKind.first(
+                    "house-set",
+                    HouseSet.class,
+                    (event, out) -> out.object("house", event.house(), HouseJson::write),
+                    in -> new HouseSet(in.object("house", HouseJson::read))),
+            EventKind.first(
+                    "staff-entered",
+                    StaffEntered.class,
+                    (event, out) -> out.constant("role", event.role()),
+                    in -> new StaffEntered(in.constant("role", Role.class))),
+            EventKind.first(
+                    "staff-changed",
+                    StaffChanged.class,
+                    (event, out) -> out.number("staff", event.staff().value())
+                            .constant("role", event.role())
+                            .flag("working", event.working()),
+                    in -> new StaffChanged(
+                            new StaffId(in.number("staff")), in.constant("role", Role.class), in.flag("working"))),
+            EventKind.first(
+                    "product-entered",
+                    ProductEntered.class,
+                    (event, out) -> out.object("directions", event.directions(), DirectionsJson::write),
+                    in -> new ProductEntered(in.object("directions", DirectionsJson::read))),
+            EventKind.first(
+                    "directions-revised",
+                    DirectionsRevised.class,
+                    (event, out) -> out.number("product", event.product().value())
+                            .object("directions", event.directions(), DirectionsJson::write),
+                    in -> new DirectionsRevised(
+                            new ProductId(in.number("product")), in.object("directions", DirectionsJson::read))),
+            EventKind.first(
+                    "product-offered",
+                    ProductOffered.class,
+                    (event, out) -> out.number("product", event.product().value())
+                            .flag("offered", event.offered()),
+                    in -> new ProductOffered(new ProductId(in.number("product")), in.flag("offered"))),
+            EventKind.first(
+                    "policy-set",
+                    PolicySet.class,
+                    (event, out) -> out.object("policy", event.policy(), PolicyJson::write),
+                    in -> new PolicySet(in.object("policy", PolicyJson::read))));
+
+    private SalonEventKinds() {}
+}

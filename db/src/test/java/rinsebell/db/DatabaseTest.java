@@ -1,0 +1,33 @@
+package rinsebell.db;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+final class DatabaseTest {
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void aFolderOfAnyNameHoldsItAndItOpensAgain() {
+        Path name = folder.resolve("a=b c ü").resolve("x");
+        for (int time = 1; time <= 2; time++) {
+            long start = System.nanoTime();
+            try (Database database = Database.open(name)) {
+                System.out.println("open ms " + (System.nanoTime() - start) / 1000000);
+                assertThat(lines(database)).isZero();
+            }
+        }
+        assertThat(folder.resolve("a=b c ü/x.mv.db")).exists();
+    }
+
+    private static long lines(Database database) {
+        return database.jdbi()
+                .withHandle(handle -> handle.createQuery("select lines from journal_mark")
+                        .mapTo(Long.class)
+                        .one());
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package rinsebell.db;
+
+import org.jspecify.annotations.NullMarked;
