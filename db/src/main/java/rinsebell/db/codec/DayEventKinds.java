@@ -98,7 +98,6 @@ final class DayEventKinds {
     }
 
     private static Portion readPortion(Reading in) {
-        return new Portion(
-                new ProductId(in.number("product")), in.whole("edition"), new Grams(in.decimal("grams")));
+        return new Portion(new ProductId(in.number("product")), in.whole("edition"), new Grams(in.decimal("grams")));
     }
 }

@@ -46,9 +46,7 @@ final class MixingJson {
     private static void writePairing(Pairing pairing, Writing out) {
         out.constant("with", pairing.with())
                 .constant("rule", pairing.rule())
-                .decimal(
-                        "at_most_per_60",
-                        pairing.limit().map(Grams::amount).orElse(null));
+                .decimal("at_most_per_60", pairing.limit().map(Grams::amount).orElse(null));
     }
 
     private static Pairing readPairing(Reading in) {

@@ -89,6 +89,11 @@ final class Reading {
         return parsed(name, LocalDate::parse);
     }
 
+    /** An object as its text. */
+    String raw(String name) {
+        return Json.line(required(name, field(name, JsonNode::isObject)));
+    }
+
     <T> T object(String name, Function<Reading, T> fields) {
         return required(name, maybeObject(name, fields));
     }
@@ -112,8 +117,10 @@ final class Reading {
     <K extends Enum<K>, T> Map<K, T> byConstant(String name, Class<K> type, Function<Reading, T> fields) {
         return object(name, entries -> {
             Map<K, T> map = new EnumMap<>(type);
-            entries.object.fieldNames().forEachRemaining(key -> map.put(
-                    entries.parse(key, key, text -> Enum.valueOf(type, text)), entries.object(key, fields)));
+            entries.object
+                    .fieldNames()
+                    .forEachRemaining(key -> map.put(
+                            entries.parse(key, key, text -> Enum.valueOf(type, text)), entries.object(key, fields)));
             return map;
         });
     }

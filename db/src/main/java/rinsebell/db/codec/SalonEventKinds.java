@@ -49,8 +49,8 @@ final class SalonEventKinds {
             EventKind.first(
                     "product-offered",
                     ProductOffered.class,
-                    (event, out) -> out.number("product", event.product().value())
-                            .flag("offered", event.offered()),
+                    (event, out) ->
+                            out.number("product", event.product().value()).flag("offered", event.offered()),
                     in -> new ProductOffered(new ProductId(in.number("product")), in.flag("offered"))),
             EventKind.first(
                     "policy-set",

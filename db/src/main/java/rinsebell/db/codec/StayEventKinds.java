@@ -45,8 +45,8 @@ final class StayEventKinds {
             EventKind.first(
                     "handed-over",
                     HandedOver.class,
-                    (event, out) -> out.number("stylist", Ids.of(event.stylist()))
-                            .number("helper", Ids.of(event.helper())),
+                    (event, out) ->
+                            out.number("stylist", Ids.of(event.stylist())).number("helper", Ids.of(event.helper())),
                     in -> new HandedOver(Ids.staff(in, "stylist"), Ids.staff(in, "helper"))),
             EventKind.bare("left", Left.class, Left::new));
 

@@ -74,10 +74,9 @@ final class WorkEventKinds {
             EventKind.first(
                     "taken-off",
                     TakenOff.class,
-                    (event, out) ->
-                            out.numbers("applications", values(event.applications())).constant("how", event.how()),
-                    in -> new TakenOff(
-                            applications(in.numbers("applications")), in.constant("how", Ending.How.class))),
+                    (event, out) -> out.numbers("applications", values(event.applications()))
+                            .constant("how", event.how()),
+                    in -> new TakenOff(applications(in.numbers("applications")), in.constant("how", Ending.How.class))),
             EventKind.bare("towel-dried", TowelDried.class, TowelDried::new));
 
     private WorkEventKinds() {}

@@ -1,0 +1,4 @@
+@NullMarked
+package rinsebell.db.codec;
+
+import org.jspecify.annotations.NullMarked;
