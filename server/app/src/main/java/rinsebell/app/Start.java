@@ -1,0 +1,48 @@
+package rinsebell.app;
+
+import java.io.PrintStream;
+import picocli.CommandLine.ExitCode;
+
+/** Starts a server for a person at a command line, and says how that went. */
+public final class Start {
+
+    private final PrintStream out;
+    private final PrintStream err;
+
+    Start(PrintStream out, PrintStream err) {
+        this.out = out;
+        this.err = err;
+    }
+
+    /**
+     * Starts the server and leaves it running until the process is told to stop.
+     *
+     * @param speed salon seconds in a real one: 1, but for a demo
+     * @return the exit code: 0 when it runs, 1 when it could not start
+     */
+    public static int serve(Settings settings, int speed) {
+        return new Start(System.out, System.err).run(settings, speed);
+    }
+
+    int run(Settings settings, int speed) {
+        settings.check();
+        try {
+            RunningServer server = RunningServer.start(settings, speed);
+            Runtime.getRuntime().addShutdownHook(new Thread(server::close, "stop"));
+            warn(settings);
+            out.println("ready on " + server.url());
+            out.flush();
+            return ExitCode.OK;
+        } catch (CannotStart e) {
+            err.println(e.getMessage());
+            return ExitCode.SOFTWARE;
+        }
+    }
+
+    private void warn(Settings settings) {
+        if (settings.reachesNetwork()) {
+            err.println("Warning: other machines can reach this server, and devices and staff cannot sign in yet. "
+                    + "Everybody on that network can read and press.");
+        }
+    }
+}

@@ -1,0 +1,46 @@
+package rinsebell.app.asset;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.Objects;
+import rinsebell.app.door.Problem;
+import rinsebell.app.door.ProblemCode;
+import rinsebell.app.door.Routes;
+import rinsebell.web.Asset;
+import rinsebell.web.Assets;
+
+/**
+ * The files that pages load. They come from a fixed list in memory, so no address can reach any other file; their
+ * addresses name their content, so a browser may keep them for good.
+ */
+public final class AssetRoutes implements Routes {
+
+    /** Where they lie. */
+    public static final String PREFIX = "/assets";
+
+    private static final String FOR_GOOD = "public, max-age=31536000, immutable";
+
+    private final Assets assets;
+
+    public AssetRoutes(Assets assets) {
+        this.assets = assets;
+    }
+
+    @Override
+    public void addTo(RoutesConfig routes) {
+        routes.get(PREFIX + "/<path>", this::send);
+    }
+
+    private void send(Context ctx) {
+        Asset asset = assets.at(ctx.path())
+                .orElseThrow(() -> Problem.of(ProblemCode.NOT_FOUND).thrown());
+        // The address itself changes with the content, so it is as good a tag as a hash.
+        String tag = '"' + Integer.toHexString(ctx.path().hashCode()) + '"';
+        ctx.header("Cache-Control", FOR_GOOD).header("ETag", tag);
+        if (Objects.equals(ctx.header("If-None-Match"), tag)) {
+            ctx.status(304);
+        } else {
+            ctx.contentType(asset.type()).result(asset.bytes());
+        }
+    }
+}

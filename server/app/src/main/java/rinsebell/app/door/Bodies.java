@@ -1,0 +1,63 @@
+package rinsebell.app.door;
+
+import io.javalin.http.Context;
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.Locale;
+import java.util.Objects;
+
+/** Reads the body of a POST once, at the door, and lets in neither more nor other than a form can be. */
+public final class Bodies {
+
+    /** The most bytes of one body: a form with every field full is far below. */
+    static final int LIMIT = 64 * 1024;
+
+    /**
+     * How much of a larger body is read and forgotten. A client that is still sending when we answer and close sees a
+     * broken connection instead of the answer, so what is only somewhat too large is heard to its end.
+     */
+    private static final int PATIENCE = 4 * 1024 * 1024;
+
+    private static final String FORM = "application/x-www-form-urlencoded";
+    private static final String JSON = "application/json";
+    private static final String KEPT = "rinsebell.body";
+
+    private Bodies() {}
+
+    /** The body that came in through the door; empty when there was none. */
+    public static byte[] of(Context ctx) {
+        return Objects.requireNonNullElse(ctx.<byte[]>attribute(KEPT), new byte[0]);
+    }
+
+    static void check(Context ctx) throws IOException {
+        byte[] body = read(ctx.req().getInputStream());
+        if (body.length > 0 && !readable(ctx)) {
+            throw Problem.of(ProblemCode.UNKNOWN_TYPE).thrown();
+        }
+        ctx.attribute(KEPT, body);
+    }
+
+    private static byte[] read(InputStream in) throws IOException {
+        byte[] body = in.readNBytes(LIMIT + 1);
+        if (body.length > LIMIT) {
+            forget(in);
+            throw Problem.of(ProblemCode.TOO_LARGE).thrown();
+        }
+        return body;
+    }
+
+    private static void forget(InputStream in) throws IOException {
+        byte[] chunk = new byte[16 * 1024];
+        int left = PATIENCE;
+        for (int read = in.read(chunk); read >= 0 && left > 0; read = in.read(chunk)) {
+            left -= read;
+        }
+    }
+
+    /** A form for pages, JSON for the API; in UTF-8, said or not. */
+    private static boolean readable(Context ctx) {
+        String type = Objects.requireNonNullElse(ctx.contentType(), "").toLowerCase(Locale.ROOT);
+        String wanted = ProblemText.forPrograms(ctx.path()) ? JSON : FORM;
+        return type.equals(wanted) || type.replace(" ", "").equals(wanted + ";charset=utf-8");
+    }
+}

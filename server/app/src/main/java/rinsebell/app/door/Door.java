@@ -1,0 +1,106 @@
+package rinsebell.app.door;
+
+import io.javalin.config.JavalinConfig;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HandlerType;
+import io.javalin.http.HttpResponseException;
+import jakarta.servlet.http.HttpServletResponse;
+import java.io.IOException;
+import java.util.Objects;
+import java.util.Set;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/** The checks that every request passes, and the answers to those that do not or that fail later. */
+public final class Door {
+
+    private static final Logger LOG = LoggerFactory.getLogger(Door.class);
+    private static final Set<HandlerType> READING = Set.of(HandlerType.GET, HandlerType.HEAD, HandlerType.OPTIONS);
+
+    private final HostNames names;
+    private final ProblemText text;
+
+    public Door(HostNames names, ProblemText text) {
+        this.names = names;
+        this.text = text;
+    }
+
+    /** Puts the door before every route. */
+    public void addTo(JavalinConfig config) {
+        config.http.prefer405over404 = true;
+        config.router.javaLangErrorHandler(this::answerError);
+        config.jetty.modifyHttpConfiguration(Protocol::tighten);
+        config.jetty.modifyServer(server -> server.setErrorHandler(new ProtocolProblems(text)));
+        config.jetty.modifyServletContextHandler(handler -> handler.setErrorHandler(new ProtocolProblems(text)));
+        config.requestLogger.http(Door::log);
+        addTo(config.routes);
+    }
+
+    private void addTo(RoutesConfig routes) {
+        routes.before(this::check);
+        routes.exception(ProblemException.class, (e, ctx) -> answer(e.problem(), ctx));
+        routes.exception(HttpResponseException.class, this::answerLibrary);
+        routes.exception(Exception.class, this::answerBug);
+    }
+
+    private void check(Context ctx) throws IOException {
+        String host = ctx.header("Host");
+        if (!names.allow(host, ctx.req().getLocalPort())) {
+            throw Problem.of(ProblemCode.OTHER_HOST).thrown();
+        }
+        if (!READING.contains(ctx.method())) {
+            checkPress(ctx, Objects.requireNonNull(host));
+        }
+    }
+
+    private static void checkPress(Context ctx, String host) throws IOException {
+        Origins.Said said = new Origins.Said(
+                ctx.header("Origin"), ctx.header("Sec-Fetch-Site"), ctx.header("Idempotency-Key") != null);
+        if (!Origins.allow(said, host)) {
+            throw Problem.of(ProblemCode.OTHER_ORIGIN).thrown();
+        }
+        Bodies.check(ctx);
+    }
+
+    private void answer(Problem problem, Context ctx) {
+        ctx.status(problem.code().status());
+        ctx.contentType(ProblemText.typeFor(ctx.path()));
+        ctx.result(text.write(problem, ctx.path()));
+    }
+
+    private void answerLibrary(HttpResponseException e, Context ctx) {
+        String allowed = e.getDetails().get("availableMethods");
+        if (allowed != null) {
+            ctx.header("Allow", allowed);
+        }
+        answer(Problem.of(ProblemCode.ofStatus(e.getStatus())), ctx);
+    }
+
+    private void answerBug(Exception e, Context ctx) {
+        LOG.error("{} {} failed", ctx.method(), route(ctx), e);
+        answer(Problem.of(ProblemCode.BUG), ctx);
+    }
+
+    /** An error of the machine itself, such as a stack that ran over: logged, and answered without a page. */
+    private void answerError(HttpServletResponse response, Error e) {
+        LOG.error("a request failed", e);
+        response.setStatus(ProblemCode.BUG.status());
+        response.setContentType(ProblemText.HTML_TYPE);
+        try {
+            response.getWriter().print(text.write(Problem.of(ProblemCode.BUG), "/"));
+        } catch (IOException gone) {
+            LOG.debug("nobody waits for the answer any more", gone);
+        }
+    }
+
+    /** Says what was asked for by the pattern of its route, never by the address, which may tell of a person. */
+    private static void log(Context ctx, Float millis) {
+        LOG.debug("{} {} {} in {} ms", ctx.method(), route(ctx), ctx.statusCode(), millis);
+    }
+
+    private static String route(Context ctx) {
+        var endpoint = ctx.endpoints().lastHttpEndpoint();
+        return endpoint == null ? "(no route)" : endpoint.path;
+    }
+}

@@ -1,0 +1,63 @@
+package rinsebell.app.door;
+
+import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The names under which this house may be called.
+ *
+ * <p>A page of another site can make its own name point at this machine (DNS rebinding) and would then read us as if we
+ * were that site; but its browser still sends the other site's name in {@code Host}. So every request must name us.
+ */
+public final class HostNames {
+
+    private static final Set<String> LOOPBACK = Set.of("localhost", "127.0.0.1", "[::1]");
+
+    private final Set<String> names;
+
+    private HostNames(Set<String> names) {
+        this.names = names;
+    }
+
+    /**
+     * The names of this machine for itself and those given.
+     *
+     * @param more names or addresses; one with {@code :port} holds for exactly that port, one without for the port that
+     *     the request came in on
+     */
+    public static HostNames loopbackAnd(Set<String> more) {
+        return new HostNames(Stream.concat(LOOPBACK.stream(), more.stream())
+                .map(name -> name.toLowerCase(Locale.ROOT))
+                .collect(Collectors.toUnmodifiableSet()));
+    }
+
+    /**
+     * Whether a {@code Host} header names this house.
+     *
+     * @param host the header as it came; none from an old client
+     * @param port the port that the request came in on
+     */
+    boolean allow(@Nullable String host, int port) {
+        if (host == null) {
+            return false;
+        }
+        String named = host.toLowerCase(Locale.ROOT);
+        return names.stream().anyMatch(name -> named.equals(withPort(name, port)) || isBare(named, name, port));
+    }
+
+    private static String withPort(String name, int port) {
+        return hasPort(name) ? name : name + ":" + port;
+    }
+
+    /** A browser leaves out the port when it is the usual one of HTTP. */
+    private static boolean isBare(String named, String name, int port) {
+        return port == 80 && named.equals(name);
+    }
+
+    private static boolean hasPort(String name) {
+        return name.indexOf(':', name.lastIndexOf(']') + 1) >= 0;
+    }
+}

@@ -1,0 +1,44 @@
+package rinsebell.app.door;
+
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Which POSTs may come in.
+ *
+ * <p>Every browser of the last years sends {@code Origin} with a POST of another site's page, so one that is there must
+ * be exactly ours: {@code http://} and the {@code Host} that was checked before. {@code null} is not ours. One that is
+ * missing leaves a program or a very old browser. Such a POST may come in when the browser itself says that it is our
+ * own page or the address bar ({@code Sec-Fetch-Site}), or when it carries {@code Idempotency-Key}: another site's page
+ * can send that header only after a preflight, and no preflight is ever granted here.
+ */
+final class Origins {
+
+    private static final Set<String> OUR_OWN_PAGES = Set.of("same-origin", "none");
+
+    private Origins() {}
+
+    /**
+     * Whether a POST may come in.
+     *
+     * @param host the {@code Host} header, which has been checked
+     */
+    static boolean allow(Said said, String host) {
+        if (said.origin() != null) {
+            return said.origin().equals("http://" + host);
+        }
+        if (said.fetchSite() != null) {
+            return OUR_OWN_PAGES.contains(said.fetchSite());
+        }
+        return said.hasPressId();
+    }
+
+    /**
+     * What the request says about where it comes from.
+     *
+     * @param origin the {@code Origin} header
+     * @param fetchSite the {@code Sec-Fetch-Site} header
+     * @param hasPressId whether there is an {@code Idempotency-Key} header
+     */
+    record Said(@Nullable String origin, @Nullable String fetchSite, boolean hasPressId) {}
+}

@@ -1,0 +1,75 @@
+package rinsebell.app.door;
+
+import java.util.Locale;
+
+/** Every way in which a request can fail before or beside the rules of the floor. */
+public enum ProblemCode {
+    /** The request is not HTTP that can be read. */
+    BAD_REQUEST(400),
+    /** The body is not the JSON or the form that its type promises. */
+    UNREADABLE_BODY(400),
+    /** A POST to the API has no press id. */
+    PRESS_ID_MISSING(400),
+    /** A press id has a form that none of ours has. */
+    PRESS_ID_UNREADABLE(400),
+    /** A POST came from a page of another site, or cannot show that it did not. */
+    OTHER_ORIGIN(403),
+    /** Nothing lives at this address. */
+    NOT_FOUND(404),
+    /** The feed has no such board. */
+    UNKNOWN_BOARD(404),
+    /** The address lives, the method does not. */
+    WRONG_METHOD(405),
+    /** The body is larger than the door lets in. */
+    TOO_LARGE(413),
+    /** The address is longer than the door lets in. */
+    ADDRESS_TOO_LONG(414),
+    /** The body is of a kind that nothing here reads. */
+    UNKNOWN_TYPE(415),
+    /** The request names another house. */
+    OTHER_HOST(421),
+    /** Fields of the form are missing or wrong; every one of them is listed. */
+    FIELDS(422),
+    /** One press id came with two different presses. */
+    PRESS_ID_REUSED(422),
+    /** The headers are larger than the door lets in. */
+    HEADERS_TOO_LARGE(431),
+    /** A bug. */
+    BUG(500),
+    /** The press could not be made durable; the floor is as before. */
+    NOT_SAVED(503),
+    /** As many screens are connected as the feed serves. */
+    TOO_MANY_SCREENS(503);
+
+    private final int status;
+
+    ProblemCode(int status) {
+        this.status = status;
+    }
+
+    /** The status of the answer (RFC 9110). */
+    public int status() {
+        return status;
+    }
+
+    /** The code as scripts read it, such as {@code not-found}. */
+    public String code() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /** The code for a status that a library chose. */
+    static ProblemCode ofStatus(int status) {
+        return switch (status) {
+            case 404 -> NOT_FOUND;
+            case 405 -> WRONG_METHOD;
+            case 413 -> TOO_LARGE;
+            case 414 -> ADDRESS_TOO_LONG;
+            case 415 -> UNKNOWN_TYPE;
+            case 421 -> OTHER_HOST;
+            case 431 -> HEADERS_TOO_LARGE;
+            // An unknown version of HTTP is the client's mistake, whatever its number says.
+            case 505 -> BAD_REQUEST;
+            default -> status >= 500 ? BUG : BAD_REQUEST;
+        };
+    }
+}

@@ -1,0 +1,30 @@
+package rinsebell.app.door;
+
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
+import org.eclipse.jetty.server.Request;
+import org.eclipse.jetty.server.Response;
+import org.eclipse.jetty.server.handler.ErrorHandler;
+import org.eclipse.jetty.util.Callback;
+
+/** Answers requests that are too broken to reach any route, in the same words as all others. */
+final class ProtocolProblems extends ErrorHandler {
+
+    private final ProblemText text;
+
+    ProtocolProblems(ProblemText text) {
+        this.text = text;
+    }
+
+    @Override
+    public boolean handle(Request request, Response response, Callback callback) {
+        String path = Request.getPathInContext(request);
+        Problem problem = Problem.of(ProblemCode.ofStatus(response.getStatus()));
+        response.setStatus(problem.code().status());
+        SecureHeaders.putOn(response.getHeaders());
+        response.getHeaders().put("Content-Type", ProblemText.typeFor(path));
+        byte[] body = text.write(problem, path).getBytes(StandardCharsets.UTF_8);
+        response.write(true, ByteBuffer.wrap(body), callback);
+        return true;
+    }
+}

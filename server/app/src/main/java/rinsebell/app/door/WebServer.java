@@ -1,0 +1,62 @@
+package rinsebell.app.door;
+
+import io.javalin.Javalin;
+import io.javalin.config.JavalinConfig;
+import io.javalin.util.JavalinBindException;
+import java.io.IOException;
+import java.util.List;
+import org.eclipse.jetty.server.Server;
+import rinsebell.app.thread.Threads;
+
+/** The HTTP server: the door and the routes behind it. */
+public final class WebServer implements AutoCloseable {
+
+    /** How long requests in flight may take to finish when the server stops. */
+    private static final long STOP_MILLIS = 3_000;
+
+    private final Javalin javalin;
+
+    /** Prepares the server; nobody can reach it before {@link #listen}. */
+    public WebServer(Door door, List<Routes> routes) {
+        javalin = Javalin.create(config -> {
+            quieten(config);
+            config.concurrency.useVirtualThreads = Threads.virtualAvailable();
+            config.jetty.modifyServer(WebServer::stopGently);
+            door.addTo(config);
+            routes.forEach(group -> group.addTo(config.routes));
+        });
+    }
+
+    /**
+     * Opens the port.
+     *
+     * @param address of this machine
+     * @param port to listen on, 0 for any free one
+     * @return the port
+     * @throws IOException when the port is taken or may not be used
+     */
+    public int listen(String address, int port) throws IOException {
+        try {
+            return javalin.start(address, port).port();
+        } catch (JavalinBindException e) {
+            throw new IOException(e.getMessage(), e);
+        }
+    }
+
+    /** Closes the port and lets requests in flight finish. */
+    @Override
+    public void close() {
+        javalin.stop();
+    }
+
+    private static void quieten(JavalinConfig config) {
+        config.startup.showJavalinBanner = false;
+        config.startup.showOldJavalinVersionWarning = false;
+        config.startup.startupWatcherEnabled = false;
+    }
+
+    private static void stopGently(Server server) {
+        server.setStopTimeout(STOP_MILLIS);
+        server.setStopAtShutdown(false);
+    }
+}

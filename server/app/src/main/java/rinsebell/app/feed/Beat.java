@@ -1,0 +1,12 @@
+package rinsebell.app.feed;
+
+/**
+ * What every screen hears each few seconds, so that it notices when it hears nothing.
+ *
+ * @param run the id of this start of the process; numbers of another run do not compare
+ * @param n the number of the floor that is shown now
+ * @param now the salon's time in milliseconds since 1970
+ * @param speed salon seconds in a real one, 1 outside the demo
+ * @param stepped whether the wall clock was set and nobody has confirmed it yet
+ */
+public record Beat(String run, long n, long now, int speed, boolean stepped) {}

@@ -1,0 +1,163 @@
+package rinsebell.app.feed;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.Executors;
+import java.util.concurrent.RejectedExecutionException;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/**
+ * Sends every screen what changed on its board.
+ *
+ * <p>All drawing happens on one thread of the feed's own: {@link #publish} only leaves word, so whoever changes the
+ * floor never waits for a template and much less for a network. Several changes in a row may be sent as one. A board
+ * is drawn once for all its screens, and only pieces that show something else than before are sent.
+ */
+public final class Feed implements AutoCloseable {
+
+    private static final Logger LOG = LoggerFactory.getLogger(Feed.class);
+
+    private final FeedSource source;
+    private final FeedLimits limits;
+    private final String run;
+    private final Set<Screen> screens = ConcurrentHashMap.newKeySet();
+    private final Map<String, BoardCopy> copies = new HashMap<>();
+    private final AtomicBoolean asked = new AtomicBoolean();
+    private final ScheduledExecutorService thread;
+
+    /** A feed that beats from now on. */
+    public Feed(FeedSource source, FeedLimits limits) {
+        this.source = source;
+        this.limits = limits;
+        this.run = source.beat().run();
+        this.thread = Executors.newSingleThreadScheduledExecutor(Feed::named);
+        long beatMillis = limits.beat().toMillis();
+        this.thread.scheduleAtFixedRate(this::beat, beatMillis, beatMillis, TimeUnit.MILLISECONDS);
+    }
+
+    /** Leaves word that the floor has changed or a bell fell due. Returns at once, on whatever thread. */
+    public void publish() {
+        if (asked.compareAndSet(false, true)) {
+            run(this::sendChanges);
+        }
+    }
+
+    /** How many screens are connected. */
+    public int screenCount() {
+        return screens.size();
+    }
+
+    /** Whether one more screen may come. */
+    boolean hasRoom() {
+        return screens.size() < limits.screens();
+    }
+
+    /**
+     * Lets a screen in: it is sent the whole board first and changes from then on.
+     *
+     * @param board the name of its board
+     * @param cutOff breaks its connection
+     */
+    Screen join(String board, Runnable cutOff) {
+        Screen screen = new Screen(board, limits.waitingBatches(), cutOff);
+        run(() -> welcome(screen));
+        return screen;
+    }
+
+    void leave(Screen screen) {
+        screen.end();
+        screens.remove(screen);
+    }
+
+    /** Ends every stream and stops the beat. */
+    @Override
+    public void close() {
+        thread.shutdownNow();
+        screens.forEach(Screen::end);
+    }
+
+    private void run(Runnable task) {
+        try {
+            thread.execute(task);
+        } catch (RejectedExecutionException closedMeanwhile) {
+            screens.forEach(Screen::end);
+        }
+    }
+
+    /** The board is brought up to date for the screens that have it already; the new one then gets all of it. */
+    private void welcome(Screen screen) {
+        update(screen.board());
+        BoardCopy copy = copies.get(screen.board());
+        if (copy == null) {
+            screen.drop();
+            return;
+        }
+        screen.send(BoardCopy.joined(List.of(Events.RETRY, Events.beat(source.beat()), copy.whole())));
+        screens.add(screen);
+        forgetIfGone(screen);
+    }
+
+    /** A screen may leave before it was let in; whoever comes second removes it. */
+    private void forgetIfGone(Screen screen) {
+        if (screen.closed()) {
+            screens.remove(screen);
+        }
+    }
+
+    private void sendChanges() {
+        asked.set(false);
+        screens.stream().map(Screen::board).distinct().forEach(this::update);
+        copies.keySet().removeIf(board -> screensOf(board).isEmpty());
+    }
+
+    /**
+     * Brings every screen of one board up to date. A board that cannot be drawn, which is a bug, loses its screens:
+     * they show that they hear nothing, and that is honest, where an old picture beside a living beat is not.
+     */
+    private void update(String board) {
+        try {
+            source.draw(board).ifPresentOrElse(drawn -> sendTo(board, drawn), () -> dropAll(board));
+        } catch (RuntimeException e) {
+            LOG.error("board {} can't be drawn; its screens are cut off", board, e);
+            dropAll(board);
+        }
+    }
+
+    private void sendTo(String board, Board drawn) {
+        byte[] batch = copies.computeIfAbsent(board, name -> new BoardCopy(run)).update(drawn);
+        if (batch.length > 0) {
+            screensOf(board).forEach(screen -> screen.send(batch));
+        }
+    }
+
+    private void dropAll(String board) {
+        copies.remove(board);
+        screens.stream().filter(screen -> screen.board().equals(board)).forEach(Screen::drop);
+    }
+
+    private List<Screen> screensOf(String board) {
+        return screens.stream().filter(screen -> screen.board().equals(board)).toList();
+    }
+
+    private void beat() {
+        try {
+            byte[] beat = Events.beat(source.beat());
+            screens.forEach(screen -> screen.beat(beat, limits.beatsInOneWrite()));
+        } catch (RuntimeException e) {
+            LOG.error("a beat failed", e);
+        }
+    }
+
+    private static Thread named(Runnable task) {
+        Thread thread = new Thread(task, "feed");
+        thread.setDaemon(true);
+        return thread;
+    }
+}

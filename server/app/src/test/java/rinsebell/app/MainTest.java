@@ -1,0 +1,140 @@
+package rinsebell.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.net.InetAddress;
+import java.net.ServerSocket;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse.BodyHandlers;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The real process, started as a person starts it. */
+class MainTest {
+
+    @TempDir
+    private Path folder = Path.of("");
+
+    private final List<Process> started = new ArrayList<>();
+
+    @AfterEach
+    void stop() {
+        started.forEach(Process::destroyForcibly);
+    }
+
+    @Test
+    void saysReadyOnceItAnswersAndStopsWhenAsked() throws Exception {
+        Process server = start("--port", "0", "--data", data());
+        BufferedReader out = server.inputReader(StandardCharsets.UTF_8);
+        String ready = out.readLine();
+        assertThat(ready).matches("ready on http://localhost:\\d+");
+        assertThat(status(ready.substring("ready on ".length()) + "/nowhere")).isEqualTo(404);
+        server.toHandle().destroy();
+        assertThat(server.waitFor(10, TimeUnit.SECONDS)).isTrue();
+        assertThat(server.exitValue()).isEqualTo(143);
+        assertThat(out.readLine()).as("anything after the ready line").isNull();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "--port, x",
+        "--port, -1",
+        "--port, 65536",
+        "--port, 99999999999",
+        "--host, no such host",
+        "--host, 0.0.0.0",
+        "--nonsense, x"
+    })
+    void aChoiceThatMakesNoSenseIsExplained(String option, String value) throws Exception {
+        Process server = start("--data", data(), option, value);
+        assertThat(server.waitFor(20, TimeUnit.SECONDS)).isTrue();
+        assertThat(server.exitValue()).isEqualTo(2);
+        assertThat(said(server))
+                .contains(option.equals("--nonsense") ? option : value)
+                .doesNotContain("\tat ");
+        assertThat(server.inputReader().readLine()).isNull();
+    }
+
+    @Test
+    void aTakenPortIsExplained() throws Exception {
+        try (ServerSocket taken = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
+            Process server = start("--data", data(), "--port", "" + taken.getLocalPort());
+            assertCannotStart(server, "Port " + taken.getLocalPort() + " is taken");
+        }
+    }
+
+    @Test
+    void aFolderThatIsAFileIsExplained() throws Exception {
+        Path file = Files.writeString(folder.resolve("file"), "");
+        assertCannotStart(start("--port", "0", "--data", file.toString()), "cannot be written to");
+        assertCannotStart(start("--port", "0", "--data", file.resolve("in").toString()), "cannot be written to");
+    }
+
+    @Test
+    void aFolderThatAnotherServerHoldsIsExplained() throws Exception {
+        Process first = start("--port", "0", "--data", data());
+        assertThat(first.inputReader().readLine()).startsWith("ready on ");
+        assertCannotStart(start("--port", "0", "--data", data()), "Another Rinsebell already works in");
+    }
+
+    @Test
+    void anOpenNetworkIsAllowedAndWarnedOf() throws Exception {
+        Process server = start("--port", "0", "--data", data(), "--host", "0.0.0.0", "--open-to-network");
+        assertThat(server.inputReader().readLine()).startsWith("ready on http://localhost:");
+        server.toHandle().destroy();
+        assertThat(said(server)).contains("Warning").contains("cannot sign in yet");
+    }
+
+    @Test
+    void anOrdinaryStartSaysNothingElse() throws Exception {
+        Process server = start("--port", "0", "--data", data());
+        assertThat(server.inputReader().readLine()).startsWith("ready on ");
+        server.toHandle().destroy();
+        assertThat(said(server)).isEmpty();
+    }
+
+    private void assertCannotStart(Process server, String reason) throws Exception {
+        assertThat(server.waitFor(20, TimeUnit.SECONDS)).isTrue();
+        assertThat(server.exitValue()).isEqualTo(1);
+        assertThat(said(server)).contains(reason).doesNotContain("\tat ");
+        assertThat(server.inputReader().readLine()).isNull();
+    }
+
+    private String data() {
+        return folder.resolve("data").toString();
+    }
+
+    private Process start(String... arguments) throws IOException {
+        List<String> command = new ArrayList<>(List.of(
+                ProcessHandle.current().info().command().orElseThrow(),
+                "-cp",
+                System.getProperty("java.class.path"),
+                Main.class.getName()));
+        command.addAll(List.of(arguments));
+        Process process = new ProcessBuilder(command).start();
+        started.add(process);
+        return process;
+    }
+
+    private static String said(Process process) throws IOException {
+        return new String(process.getErrorStream().readAllBytes(), StandardCharsets.UTF_8);
+    }
+
+    private static int status(String url) throws Exception {
+        HttpRequest request = HttpRequest.newBuilder(URI.create(url)).build();
+        return HttpClient.newHttpClient().send(request, BodyHandlers.ofString()).statusCode();
+    }
+}

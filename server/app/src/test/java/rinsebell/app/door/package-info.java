@@ -1,0 +1,4 @@
+@NullMarked
+package rinsebell.app.door;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,229 @@
+package rinsebell.app.feed;
+
+import static io.restassured.RestAssured.given;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.awaitility.Awaitility.await;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.InputStream;
+import java.net.Socket;
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.util.List;
+import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import rinsebell.app.http.ServerUnderTest;
+
+class FeedTest {
+
+    private static final FeedLimits LIMITS = new FeedLimits(Duration.ofMillis(100), 8, 3, 40);
+
+    private final TwoBoards boards = new TwoBoards();
+    private final Feed feed = new Feed(boards, LIMITS);
+    private final FeedRoutes routes = new FeedRoutes(feed, boards);
+    private final ServerUnderTest server = new ServerUnderTest(List.of(routes));
+
+    @AfterEach
+    void close() {
+        feed.close();
+        routes.close();
+        server.close();
+    }
+
+    @Test
+    void theWholeBoardComesFirstThenOnlyWhatChanged() throws Exception {
+        try (StreamReader screen = new StreamReader(server, "floor")) {
+            assertThat(ids(screen.fragments(2))).containsExactly("chair-1", "chair-2");
+            boards.show("chair-2", "check due");
+            feed.publish();
+            JsonNode changed = screen.fragments(3).get(2);
+            assertThat(changed.get("id").asText()).isEqualTo("chair-2");
+            assertThat(changed.get("html").asText()).isEqualTo("<p>check due</p>");
+            assertThat(changed.get("n").asLong()).isEqualTo(2);
+        }
+    }
+
+    @Test
+    void theStreamSaysWhatItIs() {
+        try (StreamReader screen = new StreamReader(server, "floor")) {
+            screen.fragments(2);
+            assertThat(screen.head()).contains("Content-Type: text/event-stream;charset=utf-8", "no-store");
+            assertThat(screen.text())
+                    .startsWith("retry: 1000\n\nevent: beat\nid: run1-1\ndata: {\"run\":\"run1\",\"n\":1,");
+            assertThat(screen.events()).allMatch(event -> event.id().equals("run1-1"));
+        }
+    }
+
+    /** Line ends of every kind, quotes and other scripts pass through a stream unharmed. */
+    @Test
+    void noTextCanEndAnEventEarly() {
+        String odd = "a\n\nb\r\n\r\nc\rdata: x\n\nevent: beat\u2028\u0000 \"ü\" \ud83d\udc88 \u05d0\u05d1";
+        boards.show("chair-1", odd);
+        try (StreamReader screen = new StreamReader(server, "floor")) {
+            assertThat(screen.fragments(2).get(0).get("html").asText()).isEqualTo("<p>" + odd + "</p>");
+        }
+    }
+
+    @Test
+    void aChangeIsDrawnOnceForAllScreens() {
+        try (StreamReader one = new StreamReader(server, "floor");
+                StreamReader two = new StreamReader(server, "floor");
+                StreamReader other = new StreamReader(server, "basins")) {
+            List.of(one, two).forEach(screen -> screen.fragments(2));
+            other.fragments(1);
+            int before = boards.drawings();
+            boards.show("chair-1", "rinse now");
+            feed.publish();
+            List.of(one, two).forEach(screen -> screen.fragments(3));
+            assertThat(boards.drawings() - before).isEqualTo(1);
+            assertThat(other.fragments(1)).hasSize(1);
+        }
+    }
+
+    @Test
+    void aScreenThatComesBackGetsEverythingAgain() {
+        try (StreamReader first = new StreamReader(server, "floor")) {
+            first.fragments(2);
+        }
+        boards.show("chair-1", "changed while away");
+        try (StreamReader second = new StreamReader(server, "floor")) {
+            assertThat(second.fragments(2).get(0).get("html").asText()).isEqualTo("<p>changed while away</p>");
+        }
+    }
+
+    @Test
+    void piecesThatComeOrGoAskForANewPage() {
+        try (StreamReader screen = new StreamReader(server, "floor")) {
+            screen.fragments(2);
+            boards.show("chair-3", "new");
+            feed.publish();
+            screen.until(reader -> reader.named("redraw").size() == 1);
+            assertThat(screen.fragments(2)).hasSize(2);
+        }
+    }
+
+    @Test
+    void aBeatTellsTimeAndNumber() throws Exception {
+        try (StreamReader screen = new StreamReader(server, "basins")) {
+            screen.until(reader -> reader.named("beat").size() >= 3);
+            JsonNode beat =
+                    new ObjectMapper().readTree(screen.named("beat").get(2).data());
+            assertThat(beat.get("now").asLong()).isEqualTo(TwoBoards.NOW);
+            assertThat(beat.get("n").asLong()).isEqualTo(1);
+            assertThat(beat.get("speed").asInt()).isEqualTo(1);
+            assertThat(beat.get("stepped").asBoolean()).isFalse();
+        }
+    }
+
+    @Test
+    void anUnknownBoardIsNotFound() {
+        given(server.request()).get("/feed?board=cellar").then().statusCode(404);
+        given(server.request()).get("/feed").then().statusCode(404);
+    }
+
+    @Test
+    void aBoardThatCannotBeDrawnLosesItsScreensAndNoOther() {
+        try (StreamReader floor = new StreamReader(server, "floor");
+                StreamReader basins = new StreamReader(server, "basins")) {
+            floor.fragments(2);
+            basins.fragments(1);
+            boards.breakBoard("floor");
+            feed.publish();
+            floor.untilClosed();
+            int beats = basins.named("beat").size();
+            basins.until(reader -> reader.named("beat").size() > beats + 1);
+        }
+    }
+
+    /** One client that never reads fills its window; the others must not notice, and it must be cut off. */
+    @Test
+    void aScreenThatNeverReadsIsCutOffAndHoldsNobodyUp() throws Exception {
+        try (Socket deaf = deafScreen();
+                StreamReader good = new StreamReader(server, "floor")) {
+            good.fragments(2);
+            await().until(() -> feed.screenCount() == 2);
+            int sent = 0;
+            while (feed.screenCount() == 2) {
+                boards.show("chair-1", sent + "x".repeat(1_000_000));
+                long started = System.nanoTime();
+                feed.publish();
+                assertThat(Duration.ofNanos(System.nanoTime() - started)).isLessThan(Duration.ofSeconds(1));
+                sent++;
+                good.fragments(2 + sent);
+                assertThat(sent)
+                        .as("megabytes sent before the deaf screen was found")
+                        .isLessThan(100);
+            }
+            boards.show("chair-2", "still live");
+            feed.publish();
+            assertThat(good.fragments(3 + sent).get(2 + sent).get("html").asText())
+                    .isEqualTo("<p>still live</p>");
+            assertBroken(deaf);
+        }
+    }
+
+    @Test
+    void aScreenThatHangsUpIsForgotten() {
+        try (StreamReader screen = new StreamReader(server, "floor")) {
+            screen.fragments(2);
+            assertThat(feed.screenCount()).isEqualTo(1);
+        }
+        await().until(() -> feed.screenCount() == 0);
+    }
+
+    @Test
+    void manyScreensAtOnceAllHearTheSame() throws Exception {
+        List<StreamReader> screens = java.util.stream.IntStream.range(0, 40)
+                .mapToObj(i -> new StreamReader(server, "floor"))
+                .toList();
+        screens.forEach(screen -> screen.fragments(2));
+        given(server.request()).get("/feed?board=floor").then().statusCode(503);
+        boards.show("chair-1", "for all");
+        feed.publish();
+        for (StreamReader screen : screens) {
+            assertThat(screen.fragments(3).get(2).get("html").asText()).isEqualTo("<p>for all</p>");
+            screen.close();
+        }
+    }
+
+    @Test
+    void closingEndsEveryStream() {
+        try (StreamReader screen = new StreamReader(server, "floor")) {
+            screen.fragments(2);
+            feed.close();
+            screen.untilClosed();
+        }
+    }
+
+    private static List<String> ids(List<JsonNode> fragments) {
+        return fragments.stream().map(fragment -> fragment.get("id").asText()).toList();
+    }
+
+    private Socket deafScreen() throws IOException {
+        Socket socket = new Socket();
+        socket.setReceiveBufferSize(4_096);
+        socket.connect(new java.net.InetSocketAddress("127.0.0.1", server.port()));
+        String request = "GET /feed?board=floor HTTP/1.1\r\nHost: localhost:" + server.port() + "\r\n\r\n";
+        socket.getOutputStream().write(request.getBytes(StandardCharsets.US_ASCII));
+        return socket;
+    }
+
+    /** What was on its way is still read; then the end comes at once, not after a timeout. */
+    private static void assertBroken(Socket socket) throws Exception {
+        Future<Boolean> ended = java.util.concurrent.CompletableFuture.supplyAsync(() -> readToEnd(socket));
+        assertThat(ended.get(5, TimeUnit.SECONDS)).isTrue();
+    }
+
+    private static boolean readToEnd(Socket socket) {
+        try (InputStream in = socket.getInputStream()) {
+            in.transferTo(java.io.OutputStream.nullOutputStream());
+        } catch (IOException reset) {
+            return true;
+        }
+        return true;
+    }
+}

@@ -1,0 +1,68 @@
+package rinsebell.app.feed;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** A board {@code floor} with two chairs and a board {@code basins}, changed by hand. */
+final class TwoBoards implements FeedSource {
+
+    static final long NOW = 1_772_877_600_000L;
+
+    private final Map<String, String> floor = new LinkedHashMap<>(Map.of());
+    private long number = 1;
+    private int drawings;
+    private String broken = "(none)";
+
+    TwoBoards() {
+        floor.put("chair-1", "free");
+        floor.put("chair-2", "free");
+    }
+
+    synchronized void show(String id, String text) {
+        floor.put(id, text);
+        number++;
+    }
+
+    synchronized void breakBoard(String board) {
+        broken = board;
+    }
+
+    synchronized int drawings() {
+        return drawings;
+    }
+
+    @Override
+    public synchronized Optional<Board> draw(String board) {
+        if (board.equals(broken)) {
+            throw new IllegalStateException("a template that fails");
+        }
+        return switch (board) {
+            case "floor" -> Optional.of(new Board(number, fragments()));
+            case "basins" -> Optional.of(new Board(number, List.of(fragment("basin-a", "free"))));
+            default -> Optional.empty();
+        };
+    }
+
+    @Override
+    public synchronized Beat beat() {
+        return new Beat("run1", number, NOW, 1, false);
+    }
+
+    private List<Fragment> fragments() {
+        List<Fragment> all = new ArrayList<>();
+        floor.forEach((id, text) -> all.add(fragment(id, text)));
+        return all;
+    }
+
+    private Fragment fragment(String id, String text) {
+        return new Fragment(id, text, () -> html(text));
+    }
+
+    private synchronized String html(String text) {
+        drawings++;
+        return "<p>" + text + "</p>";
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package rinsebell.app.feed;
+
+import org.jspecify.annotations.NullMarked;

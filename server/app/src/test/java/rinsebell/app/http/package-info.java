@@ -1,0 +1,4 @@
+@NullMarked
+package rinsebell.app.http;
+
+import org.jspecify.annotations.NullMarked;

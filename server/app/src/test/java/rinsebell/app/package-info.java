@@ -1,0 +1,4 @@
+@NullMarked
+package rinsebell.app;
+
+import org.jspecify.annotations.NullMarked;
