@@ -1,0 +1,125 @@
+package rinsebell.web.board;
+
+import java.time.Instant;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import rinsebell.floor.bell.Bell;
+import rinsebell.floor.bell.BellKind;
+import rinsebell.floor.bell.Priority;
+import rinsebell.floor.bell.Stage;
+import rinsebell.floor.clock.HeadTiming;
+import rinsebell.floor.visit.Visit;
+import rinsebell.web.view.BellStrip;
+import rinsebell.web.view.Due;
+import rinsebell.web.view.Urgency;
+
+/** Tells bells: to staff as they are, to the wall without anything that is private or alarms a client. */
+final class BellTelling {
+    private static final int SHOWN = 3;
+    private static final int ALONE = 6;
+
+    private final Moment moment;
+    private final boolean wall;
+
+    BellTelling(Moment moment, boolean wall) {
+        this.moment = moment;
+        this.wall = wall;
+    }
+
+    /** The loudest first, then the one that rings longest. */
+    Comparator<Bell> loudestFirst() {
+        return Comparator.comparing((Bell bell) -> urgency(bell).ordinal())
+                .reversed()
+                .thenComparing(Bell::since);
+    }
+
+    Urgency urgency(Bell bell) {
+        return bell.at(moment.now())
+                .map(Stage::priority)
+                .map(BellTelling::urgency)
+                .orElse(Urgency.CALM);
+    }
+
+    static Urgency urgency(Priority priority) {
+        return switch (priority) {
+            case SILENT -> Urgency.ASKED;
+            case LOW -> Urgency.LOW;
+            case MEDIUM -> Urgency.MEDIUM;
+            case HIGH -> Urgency.HIGH;
+        };
+    }
+
+    /** In a few words, such as "rinse now". */
+    String what(Bell bell) {
+        var kind = bell.kind().name().toLowerCase(Locale.ROOT);
+        var atWall = "wall." + kind;
+        if (wall && moment.words().knows(atWall)) {
+            return moment.say(atWall);
+        }
+        var step = bell.at(moment.now()).map(Stage::step).orElse(Stage.Step.SOON);
+        var withStep = "bell." + kind + "." + step.name().toLowerCase(Locale.ROOT);
+        return moment.words().knows(withStep) ? moment.say(withStep) : moment.say("bell." + kind);
+    }
+
+    /** The instant it counts to, or from. */
+    Instant counts(Bell bell) {
+        if (bell.kind() == BellKind.RINSE) {
+            return visit(bell)
+                    .flatMap(visit -> HeadTiming.of(moment.floor(), visit).rinseBy())
+                    .map(limit -> limit.at())
+                    .orElse(bell.since());
+        }
+        var isCheck = bell.kind() == BellKind.STRAND_CHECK || bell.kind() == BellKind.SCALP_CHECK;
+        return isCheck ? bell.stages().get(0).from() : bell.since();
+    }
+
+    private Optional<Visit> visit(Bell bell) {
+        return Optional.ofNullable(bell.visit()).flatMap(moment.floor()::visit);
+    }
+
+    /** What a screen that has lost the server rings by itself. */
+    List<Due.Alone> alone(List<Bell> bells) {
+        return bells.stream()
+                .flatMap(bell -> bell.stages().stream())
+                .filter(stage -> stage.priority().compareTo(Priority.MEDIUM) >= 0)
+                .filter(stage -> stage.from().isAfter(moment.now()))
+                .sorted()
+                .limit(ALONE)
+                .map(stage -> new Due.Alone(stage.from(), urgency(stage.priority())))
+                .toList();
+    }
+
+    /** The strip of bells that ring or ask now. */
+    BellStrip strip(List<Bell> bells) {
+        var ringing = bells.stream()
+                .filter(bell -> urgency(bell).rings())
+                .sorted(Comparator.comparing(Bell::seen).thenComparing(loudestFirst()))
+                .toList();
+        var shown = ringing.stream().limit(SHOWN).map(this::shown).toList();
+        return new BellStrip(shown, ringing.size() - shown.size());
+    }
+
+    private rinsebell.web.view.Bell shown(Bell bell) {
+        var key = bell.key();
+        var id = "bell-" + key.kind().name().toLowerCase(Locale.ROOT) + "-" + key.subject() + "-" + key.anchor();
+        var visit = visit(bell);
+        var where = visit.map(known -> moment.place(known.place())).orElse(moment.say("bowls"));
+        var href = visit.map(known -> "/visits/" + known.id().value()).orElse("/bowls");
+        return new rinsebell.web.view.Bell(
+                id,
+                where,
+                what(bell),
+                urgency(bell),
+                counts(bell),
+                href,
+                bell.seen(),
+                wall || bell.seen() ? null : hear(bell));
+    }
+
+    private static String hear(Bell bell) {
+        var key = bell.key();
+        return "/bells/acknowledge?kind=" + key.kind() + "&subject=" + key.subject() + "&anchor=" + key.anchor();
+    }
+}

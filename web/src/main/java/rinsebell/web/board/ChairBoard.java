@@ -1,0 +1,48 @@
+package rinsebell.web.board;
+
+import java.util.ArrayList;
+import java.util.List;
+import rinsebell.floor.visit.Visit;
+import rinsebell.web.view.BellStrip;
+import rinsebell.web.view.ChairPanel;
+import rinsebell.web.view.Fragment;
+
+/** One client's screen, wherever they are. */
+public final class ChairBoard {
+    private final HeadTelling head;
+    private final HeadPresses presses;
+
+    public ChairBoard(Moment moment, Visit visit) {
+        this.head = new HeadTelling(moment, visit, false);
+        this.presses = new HeadPresses(head);
+    }
+
+    public List<Fragment> fragments() {
+        var all = new ArrayList<Fragment>();
+        all.add(strip());
+        all.add(panel());
+        return all;
+    }
+
+    public BellStrip strip() {
+        return head.bells.strip(head.moment.bells());
+    }
+
+    public ChairPanel panel() {
+        var moment = head.moment;
+        var aid = new FirstAidTelling(head);
+        return new ChairPanel(
+                "visit-" + head.visit.id().value(),
+                moment.placeSign(head.visit.place()),
+                moment.label(head.visit),
+                moment.staff(head.visit),
+                head.state(),
+                head.due(),
+                head.ribbon().whole(),
+                new HeadLines(head).all(),
+                new HeadRules(head).rules(),
+                aid.firstAid(),
+                presses.all(),
+                presses.discomfort());
+    }
+}

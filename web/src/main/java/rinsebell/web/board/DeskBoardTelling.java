@@ -1,0 +1,99 @@
+package rinsebell.web.board;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import rinsebell.floor.clock.HeadTiming;
+import rinsebell.floor.salon.Place;
+import rinsebell.floor.visit.Visit;
+import rinsebell.web.view.BellStrip;
+import rinsebell.web.view.DeskBoard;
+import rinsebell.web.view.Fragment;
+
+/** The desk screen: each chair's earliest and latest end by its directions. */
+public final class DeskBoardTelling {
+    private final Moment moment;
+
+    public DeskBoardTelling(Moment moment) {
+        this.moment = moment;
+    }
+
+    public List<Fragment> fragments() {
+        return List.of(strip(), board());
+    }
+
+    public BellStrip strip() {
+        return new BellTelling(moment, false).strip(moment.bells());
+    }
+
+    public DeskBoard board() {
+        var rows = IntStream.rangeClosed(1, moment.floor().salon().rooms().chairs())
+                .mapToObj(this::row)
+                .toList();
+        var waiting = moment.floor().at(Place.BENCH).stream()
+                .map(visit -> new DeskBoard.Waiting(
+                        moment.label(visit),
+                        new HeadTelling(moment, visit, false).state(),
+                        moment.say("desk.since", moment.clock(visit.stay().placeSince())),
+                        "/visits/" + visit.id().value()))
+                .toList();
+        return new DeskBoard(rows, waiting, List.of());
+    }
+
+    private DeskBoard.Row row(int number) {
+        var place = new Place.Chair(number);
+        return moment.floor().openVisits().stream()
+                .filter(visit -> place.equals(visit.stay().chair()) && !(visit.place() instanceof Place.Bench))
+                .filter(visit -> !(visit.place() instanceof Place.Chair) || place.equals(visit.place()))
+                .findFirst()
+                .map(visit -> taken(number, visit))
+                .orElseGet(() -> new DeskBoard.Row(
+                        String.valueOf(number),
+                        "",
+                        "",
+                        moment.say("free"),
+                        moment.say("desk.now"),
+                        "",
+                        moment.say("desk.free"),
+                        "/welcome?place=chair-" + number));
+    }
+
+    private DeskBoard.Row taken(int number, Visit visit) {
+        var timing = HeadTiming.of(moment.floor(), visit);
+        var rinsing = moment.floor().salon().policy().working().rinsing();
+        var earliest = timing.readyFrom().map(at -> later(at, moment.now())).map(at -> at.plus(rinsing));
+        var latest =
+                timing.rinseBy().map(limit -> later(limit.at(), moment.now()).plus(rinsing));
+        return new DeskBoard.Row(
+                String.valueOf(number),
+                moment.label(visit),
+                moment.staff(visit),
+                new HeadTelling(moment, visit, false).state(),
+                clock(earliest),
+                clock(latest),
+                tell(latest),
+                "/visits/" + visit.id().value());
+    }
+
+    private String clock(Optional<Instant> at) {
+        return at.map(this::rounded).map(moment::clock).orElse("");
+    }
+
+    private String tell(Optional<Instant> latest) {
+        return latest.map(this::rounded)
+                .map(at -> moment.say("desk.until", moment.clock(at)))
+                .orElse(moment.say("desk.unknown"));
+    }
+
+    /** Nobody is told a time to the minute, nor is the board sent again each second while a head is overdue. */
+    private Instant rounded(Instant at) {
+        var step = Duration.ofMinutes(5).toSeconds();
+        return Instant.ofEpochSecond((at.getEpochSecond() + step - 1) / step * step);
+    }
+
+    private static Instant later(Instant one, Instant other) {
+        return one.isAfter(other) ? one : other;
+    }
+}

@@ -1,0 +1,24 @@
+package rinsebell.web.board;
+
+import java.util.List;
+import rinsebell.web.view.HeadCard;
+import rinsebell.web.view.Press;
+
+/** A head as a card in a list. */
+final class HeadCards {
+    private HeadCards() {}
+
+    static HeadCard of(HeadTelling head, List<Press> presses) {
+        var moment = head.moment;
+        return new HeadCard(
+                "card-" + head.visit.id().value(),
+                moment.placeSign(head.visit.place()),
+                moment.label(head.visit),
+                moment.staff(head.visit),
+                head.due(),
+                new HeadRules(head).forbidden(),
+                presses,
+                new HeadPresses(head).discomfort(),
+                "/visits/" + head.visit.id().value());
+    }
+}

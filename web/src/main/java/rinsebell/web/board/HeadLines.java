@@ -1,0 +1,79 @@
+package rinsebell.web.board;
+
+import java.util.ArrayList;
+import java.util.List;
+import rinsebell.floor.basin.Dispatch;
+import rinsebell.floor.basin.Turn;
+import rinsebell.floor.clock.Timing;
+import rinsebell.floor.visit.StrandCheck;
+import rinsebell.web.view.Line;
+import rinsebell.web.view.Urgency;
+
+/** The lines of facts about a head: rinse by, ready from, last check. */
+final class HeadLines {
+    private final HeadTelling head;
+    private final Moment moment;
+
+    HeadLines(HeadTelling head) {
+        this.head = head;
+        this.moment = head.moment;
+    }
+
+    List<Line> all() {
+        var lines = new ArrayList<Line>();
+        var many = head.timing.timings().size() > 1;
+        head.timing.timings().forEach(timing -> application(timing, many, lines));
+        if (head.timing.hasNoCommonRinse()) {
+            lines.add(new Line(moment.say("line.together"), moment.say("line.together.none"), null, Urgency.MEDIUM));
+        }
+        Dispatch.of(moment.floor()).stream()
+                .filter(turn -> turn.visit().equals(head.visit.id()) && turn.isBroughtForward())
+                .map(Turn::startBy)
+                .forEach(at -> lines.add(new Line(moment.say("line.basin"), moment.clock(at), at, Urgency.CALM)));
+        head.visit
+                .lastScalpCheck()
+                .ifPresent(check -> lines.add(
+                        new Line(moment.say("line.scalp", moment.clock(check.at())), moment.say(check.finding()))));
+        return lines;
+    }
+
+    private void application(Timing timing, boolean many, List<Line> lines) {
+        var where =
+                many ? moment.say("line.area", moment.say(timing.application().area())) : "";
+        timing.rinseBy()
+                .ifPresent(limit -> lines.add(new Line(
+                        where + moment.say("line.rinse_by"),
+                        moment.say("line.why", moment.clock(limit.at()), moment.say(limit.why())),
+                        limit.at(),
+                        Urgency.CALM)));
+        timing.ready()
+                .ifPresentOrElse(
+                        at -> lines.add(new Line(where + moment.say("line.ready_from"), moment.clock(at))),
+                        () -> lines.add(new Line(
+                                where + moment.say("line.ready_from"), moment.say("line.ready_from.unknown"))));
+        if (timing.isReadyTooLate()) {
+            lines.add(new Line("", moment.say("line.ready_too_late"), null, Urgency.MEDIUM));
+        }
+        timing.application()
+                .lastCheck()
+                .ifPresent(check ->
+                        lines.add(new Line(moment.say("line.check", moment.clock(check.at())), finding(check))));
+    }
+
+    private String finding(StrandCheck check) {
+        var parts = new ArrayList<String>();
+        var seen = check.finding();
+        if (seen.level() != null) {
+            parts.add(moment.say("finding.level", seen.level()));
+        }
+        for (var one : new Enum<?>[] {seen.tone(), seen.stretch(), seen.dryness()}) {
+            if (one != null) {
+                parts.add(moment.say(one));
+            }
+        }
+        if (check.saysRinse()) {
+            parts.add(moment.say("finding.rinse"));
+        }
+        return parts.isEmpty() ? moment.say("finding.looked") : String.join(", ", parts);
+    }
+}

@@ -1,0 +1,76 @@
+package rinsebell.web.board;
+
+import java.util.ArrayList;
+import java.util.List;
+import rinsebell.floor.visit.Complaint;
+import rinsebell.web.view.Press;
+import rinsebell.web.view.Press.Hidden;
+import rinsebell.web.view.Press.Weight;
+
+/** What can be recorded or opened for a head now, the likeliest first. */
+final class HeadPresses {
+    private final HeadTelling head;
+    private final Moment moment;
+    private final String base;
+
+    HeadPresses(HeadTelling head) {
+        this.head = head;
+        this.moment = head.moment;
+        this.base = "/visits/" + head.visit.id().value();
+    }
+
+    List<Press> all() {
+        var all = new ArrayList<Press>();
+        head.visit.live().stream()
+                .filter(application -> application.lastOn() == null)
+                .findFirst()
+                .ifPresent(application -> all.add(Press.sends(
+                        moment.say("press.last_on"),
+                        moment.say("press.last_on.hint"),
+                        base + "/last-on",
+                        new Hidden(
+                                "application", String.valueOf(application.id().value())))));
+        if (head.timing.isAnythingOn()) {
+            all.add(open("strand"));
+            all.add(open("scalp"));
+            all.add(open("rinse"));
+        } else {
+            all.add(open("put-on"));
+            all.add(open("already-on"));
+            if (head.visit.lastOff().isPresent()) {
+                all.add(open("lift"));
+                all.add(open("scalp"));
+            }
+        }
+        all.add(open("more"));
+        all.set(0, all.get(0).as(Weight.MAIN));
+        return all;
+    }
+
+    /** The press that a list of heads shows first. */
+    List<Press> main() {
+        return List.of(all().get(0));
+    }
+
+    private Press open(String press) {
+        var key = "press." + press.replace('-', '_');
+        return Press.opens(moment.say(key), moment.say(key + ".hint"), base + "/" + press);
+    }
+
+    List<Press> discomfort() {
+        return List.of(
+                complain(Complaint.Grade.TINGLING, Weight.CARE),
+                complain(Complaint.Grade.BURNING, Weight.DANGER),
+                complain(Complaint.Grade.HOT_FOIL, Weight.DANGER));
+    }
+
+    private Press complain(Complaint.Grade grade, Weight weight) {
+        var key = Moment.key(grade);
+        return Press.sends(
+                        moment.say(key),
+                        moment.say(key + ".hint"),
+                        base + "/discomfort",
+                        new Hidden("grade", grade.name()))
+                .as(weight);
+    }
+}

@@ -1,0 +1,125 @@
+package rinsebell.web.board;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import rinsebell.floor.bell.Bell;
+import rinsebell.floor.clock.HeadTiming;
+import rinsebell.floor.clock.Looks;
+import rinsebell.floor.salon.Place;
+import rinsebell.floor.visit.Application;
+import rinsebell.floor.visit.Visit;
+import rinsebell.web.view.Due;
+import rinsebell.web.view.Urgency;
+
+/** Tells one head: what is on, and what comes next. */
+final class HeadTelling {
+    final Moment moment;
+    final Visit visit;
+    final HeadTiming timing;
+    final BellTelling bells;
+
+    HeadTelling(Moment moment, Visit visit, boolean wall) {
+        this.moment = moment;
+        this.visit = visit;
+        this.timing = HeadTiming.of(moment.floor(), visit);
+        this.bells = new BellTelling(moment, wall);
+    }
+
+    /** What comes next: the loudest bell; else what is asked; else what is coming; else where the client is. */
+    Due due() {
+        var own = own();
+        return own.stream()
+                .filter(bell -> bells.urgency(bell) != Urgency.CALM && !isFarOff(bell))
+                .min(bells.loudestFirst())
+                .map(bell ->
+                        new Due(bells.what(bell), bells.counts(bell), bells.urgency(bell), aside(), bells.alone(own)))
+                .or(() -> coming(own))
+                .orElseGet(() -> new Due(idle(), null, Urgency.CALM, "", bells.alone(own)));
+    }
+
+    private List<Bell> own() {
+        return moment.bells().stream()
+                .filter(bell -> visit.id().equals(bell.visit()))
+                .toList();
+    }
+
+    /** A rinse that is merely coming does not hide the check before it. */
+    private boolean isFarOff(Bell bell) {
+        return bells.urgency(bell) == Urgency.ASKED
+                && bells.counts(bell).isAfter(moment.now())
+                && next().filter(coming -> coming.at.isBefore(bells.counts(bell)))
+                        .isPresent();
+    }
+
+    private record Coming(String key, Instant at) {}
+
+    private Optional<Due> coming(List<Bell> own) {
+        return next().map(
+                        coming -> new Due(moment.say(coming.key), coming.at, Urgency.CALM, aside(), bells.alone(own)));
+    }
+
+    private Optional<Coming> next() {
+        var all = new ArrayList<Coming>();
+        timing.nextStrand().map(Looks.Due::at).ifPresent(at -> all.add(new Coming("bell.strand_check", at)));
+        timing.nextScalp().map(Looks.Due::at).ifPresent(at -> all.add(new Coming("bell.scalp_check", at)));
+        timing.rinseBy().ifPresent(limit -> all.add(new Coming("due.rinse", limit.at())));
+        return all.stream().min(Comparator.comparing(Coming::at));
+    }
+
+    private String aside() {
+        return timing.rinseBy()
+                .map(limit -> moment.say("due.aside", moment.clock(limit.at())))
+                .orElse("");
+    }
+
+    private String idle() {
+        if (isBowlWaiting()) {
+            return moment.say("due.not_on");
+        }
+        if (visit.place() instanceof Place.Basin basin) {
+            return moment.say("due.at_basin", basin.letter());
+        }
+        if (visit.place() instanceof Place.Bench) {
+            return moment.say("due.on_bench");
+        }
+        return moment.say(timing.isAnythingOn() ? "due.on" : "due.seated");
+    }
+
+    private boolean isBowlWaiting() {
+        return moment.floor().day().bowls().stream()
+                .anyMatch(bowl -> visit.id().equals(bowl.forVisit())
+                        && !bowl.isThrownAway()
+                        && !bowl.divided()
+                        && !moment.floor().isTouched(bowl.id()));
+    }
+
+    /** What is on, in a line: "Powder lightener · foils, all round". */
+    String state() {
+        var on = visit.live().stream().map(this::what).toList();
+        if (on.isEmpty()) {
+            return idle();
+        }
+        return on.get(0) + (on.size() > 1 ? moment.say("head.more", on.size() - 1) : "");
+    }
+
+    String what(Application application) {
+        return moment.say(
+                "head.on",
+                moment.bowl(moment.floor().bowl(application.bowl())),
+                moment.say(application.area()),
+                moment.say(application.zone()));
+    }
+
+    RibbonDrawing ribbon() {
+        return new RibbonDrawing(this);
+    }
+
+    @Nullable
+    Instant rinseBy() {
+        return timing.rinseBy().map(limit -> limit.at()).orElse(null);
+    }
+}

@@ -1,0 +1,135 @@
+package rinsebell.web.board;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import rinsebell.floor.Floor;
+import rinsebell.floor.TextId;
+import rinsebell.floor.bell.Bell;
+import rinsebell.floor.bowl.Bowl;
+import rinsebell.floor.clock.Terms;
+import rinsebell.floor.product.Directions;
+import rinsebell.floor.product.Kind;
+import rinsebell.floor.salon.Place;
+import rinsebell.floor.salon.StaffId;
+import rinsebell.floor.visit.Visit;
+import rinsebell.web.TimeStyle;
+import rinsebell.web.Words;
+
+/**
+ * The floor at an instant, with the words to tell it.
+ *
+ * @param floor as it stands
+ * @param texts labels, names and notes; empty for one that was erased
+ * @param bells every bell of the floor
+ * @param now the instant to show
+ * @param words the message bundle
+ */
+public record Moment(Floor floor, Function<TextId, String> texts, List<Bell> bells, Instant now, Words words) {
+    public String say(String key, Object... arguments) {
+        return words.say(key, arguments);
+    }
+
+    /** The words for one value of an enum: its type's name, then its own. */
+    public String say(Enum<?> value) {
+        return words.say(key(value));
+    }
+
+    static String key(Enum<?> value) {
+        return (value.getDeclaringClass().getSimpleName() + "." + value.name()).toLowerCase(Locale.ROOT);
+    }
+
+    public TimeStyle time() {
+        var rooms = floor.salon().rooms();
+        return new TimeStyle(rooms.zone(), !rooms.twentyFourHours());
+    }
+
+    public String clock(Instant instant) {
+        return time().clock(instant);
+    }
+
+    /** The salon's name; the product's own while it has none. */
+    public String salon() {
+        return Optional.ofNullable(floor.salon().name()).map(texts).orElse(say("salon.unnamed"));
+    }
+
+    public String label(Visit visit) {
+        var label = texts.apply(visit.label());
+        return label.isEmpty() ? say("visit.unnamed") : label;
+    }
+
+    public String name(@Nullable StaffId staff) {
+        return Optional.ofNullable(staff)
+                .flatMap(floor.salon()::staffMember)
+                .map(member -> texts.apply(member.name()))
+                .orElse("");
+    }
+
+    public boolean isOnBreak(@Nullable StaffId staff) {
+        return staff != null && floor.day().onBreak().contains(staff);
+    }
+
+    public String place(Place place) {
+        if (place instanceof Place.Chair chair) {
+            return say("chair.named", String.valueOf(chair.number()));
+        }
+        return place instanceof Place.Basin basin ? say("basin.named", basin.letter()) : say("bench");
+    }
+
+    /** The few letters that stand for a place on a card. */
+    public String placeSign(Place place) {
+        if (place instanceof Place.Chair chair) {
+            return String.valueOf(chair.number());
+        }
+        return place instanceof Place.Basin basin ? basin.letter() : say("bench.sign");
+    }
+
+    /** Who looks after somebody, who helps, and where they are when that is not their chair. */
+    public String staff(Visit visit) {
+        var stylist = name(visit.stay().stylist());
+        var away = isOnBreak(visit.stay().stylist()) ? say("staff.break", stylist) : stylist;
+        var helper = name(visit.stay().helper());
+        var elsewhere = visit.place() instanceof Place.Basin ? say("staff.at", place(visit.place())) : "";
+        return Stream.of(away, helper.isEmpty() ? "" : say("staff.helps", helper), elsewhere)
+                .filter(part -> !part.isEmpty())
+                .collect(Collectors.joining(" · "));
+    }
+
+    /** What is in a bowl, by the products that do the work. */
+    public String bowl(Optional<Bowl> bowl) {
+        return bowl.filter(Bowl::isRecipeKnown)
+                .map(known -> names(Terms.of(known, floor.salon())))
+                .filter(names -> !names.isEmpty())
+                .orElse(say("bowl.unknown"));
+    }
+
+    private static String names(Terms terms) {
+        return terms.directions().stream()
+                .filter(one -> one.kind() != Kind.DEVELOPER && one.kind() != Kind.CLEAR_ADDITIVE)
+                .map(Directions::name)
+                .collect(Collectors.joining(" + "));
+    }
+
+    /** The second zero of every ribbon: the beginning of the salon's day. */
+    public Instant epoch() {
+        var salon = floor.salon();
+        return salon.dayOf(now).atStartOfDay(salon.zone()).toInstant();
+    }
+
+    long second(Instant instant) {
+        return Duration.between(epoch(), instant).toSeconds();
+    }
+
+    /** The bells of one visit that are in a stage now. */
+    List<Bell> ringing(Visit visit) {
+        return bells.stream()
+                .filter(bell -> visit.id().equals(bell.visit()) && bell.at(now).isPresent())
+                .toList();
+    }
+}

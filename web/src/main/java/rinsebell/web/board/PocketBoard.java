@@ -1,0 +1,69 @@
+package rinsebell.web.board;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import rinsebell.floor.salon.StaffId;
+import rinsebell.floor.visit.Visit;
+import rinsebell.web.view.BellStrip;
+import rinsebell.web.view.Fragment;
+import rinsebell.web.view.HeadCard;
+import rinsebell.web.view.HeadList;
+import rinsebell.web.view.Press;
+import rinsebell.web.view.Press.Weight;
+
+/** "My clients" for one person's phone; everybody's while nobody is chosen. */
+public final class PocketBoard {
+    private final Moment moment;
+    private final @Nullable StaffId who;
+
+    public PocketBoard(Moment moment, @Nullable StaffId who) {
+        this.moment = moment;
+        this.who = who;
+    }
+
+    public List<Fragment> fragments() {
+        return List.of(strip(), mine());
+    }
+
+    public BellStrip strip() {
+        return new BellTelling(moment, false)
+                .strip(moment.bells().stream()
+                        .filter(bell -> Optional.ofNullable(bell.visit())
+                                .flatMap(moment.floor()::visit)
+                                .map(this::isMine)
+                                .orElse(who == null))
+                        .toList());
+    }
+
+    public List<Press> people() {
+        return moment.floor().salon().working().stream()
+                .map(member -> Press.opens(
+                                moment.name(member.id()),
+                                "",
+                                "/pocket?staff=" + member.id().value())
+                        .as(member.id().equals(who) ? Weight.MAIN : Weight.PLAIN))
+                .toList();
+    }
+
+    /** Whoever needs somebody first comes first. */
+    public HeadList mine() {
+        var cards = moment.floor().openVisits().stream()
+                .filter(this::isMine)
+                .map(visit -> new HeadTelling(moment, visit, false))
+                .map(head -> HeadCards.of(head, new HeadPresses(head).main()))
+                .sorted(Comparator.comparing((HeadCard card) -> card.due().urgency())
+                        .reversed()
+                        .thenComparing(card -> card.due().instant().orElse(java.time.Instant.MAX)))
+                .toList();
+        var title = who == null ? moment.say("pocket.all") : moment.say("pocket.of", moment.name(who));
+        return new HeadList("pocket", title, cards, moment.say("pocket.none"));
+    }
+
+    private boolean isMine(Visit visit) {
+        return who == null
+                || who.equals(visit.stay().stylist())
+                || who.equals(visit.stay().helper());
+    }
+}
