@@ -1,0 +1,208 @@
+package rinsebell.web.form;
+
+import java.math.BigDecimal;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import rinsebell.floor.Asked;
+import rinsebell.floor.Command;
+import rinsebell.floor.Floor;
+import rinsebell.floor.Intent;
+import rinsebell.floor.salon.StaffId;
+
+/**
+ * One reading of one form: hands out entries by name, and notes whatever is wrong with them. For a wrong entry it hands
+ * out a stand-in of the right type, so that reading goes on and every fault is found at once.
+ */
+final class Entries {
+    static final int LONGEST_LABEL = 40;
+    static final int LONGEST_NOTE = 500;
+
+    private static final Map<String, Boolean> YES_NO =
+            Map.of("yes", true, "true", true, "on", true, "no", false, "false", false);
+
+    private final Target target;
+    private final Fields fields;
+    private final List<FieldError> errors = new ArrayList<>();
+
+    Entries(Target target, Fields fields) {
+        this.target = target;
+        this.fields = fields;
+    }
+
+    Floor floor() {
+        return target.floor();
+    }
+
+    long id() {
+        return target.id();
+    }
+
+    Instant now() {
+        return target.now();
+    }
+
+    Fields fields() {
+        return fields;
+    }
+
+    void fault(String field, Fault fault, Object... args) {
+        errors.add(new FieldError(field, fault, Arrays.asList(args)));
+    }
+
+    Reading reading(Command command) {
+        var asked = asked();
+        return errors.isEmpty() ? new Reading.Read(command, asked) : new Reading.Wrong(errors);
+    }
+
+    private Asked asked() {
+        var intent = choice("intent", Intent.class, Intent.PLAN);
+        var by = staff("by").orElse(null);
+        return new Asked(target.now(), EntryTimes.happened(this).orElse(null), by, intent);
+    }
+
+    /** The one value of a field, tidied; empty when nothing was typed. */
+    Optional<String> value(String field) {
+        var typed = fields.all(field).stream()
+                .map(Typed::tidy)
+                .filter(text -> !text.isEmpty())
+                .distinct()
+                .toList();
+        if (typed.size() > 1) {
+            fault(field, Fault.TWO_ANSWERS);
+        }
+        return typed.stream().findFirst();
+    }
+
+    Optional<String> text(String field, int longest) {
+        return value(field).filter(text -> !Typed.isBlank(text)).map(text -> checked(field, text, longest));
+    }
+
+    String neededText(String field, int longest) {
+        return needed(field, text(field, longest), "");
+    }
+
+    @Nullable
+    String note() {
+        return text("note", LONGEST_NOTE).orElse(null);
+    }
+
+    private String checked(String field, String text, int longest) {
+        if (!Typed.isPrintable(text)) {
+            fault(field, Fault.UNPRINTABLE);
+        }
+        if (text.codePointCount(0, text.length()) > longest) {
+            fault(field, Fault.TOO_LONG, longest);
+        }
+        return text;
+    }
+
+    /** Notes a missing entry, unless something else is wrong with it already. */
+    <T> T needed(String field, Optional<T> entry, T standIn) {
+        if (entry.isEmpty() && errors.stream().noneMatch(error -> error.field().equals(field))) {
+            fault(field, Fault.MISSING);
+        }
+        return entry.orElse(standIn);
+    }
+
+    Optional<Boolean> yesNo(String field) {
+        return value(field).flatMap(code -> known(field, Optional.ofNullable(YES_NO.get(code)), Fault.NOT_A_CHOICE));
+    }
+
+    <E extends Enum<E>> Optional<E> choice(String field, Class<E> type) {
+        return value(field).flatMap(code -> known(field, Codes.choice(type, code), Fault.NOT_A_CHOICE));
+    }
+
+    <E extends Enum<E>> E choice(String field, Class<E> type, E unlessSaid) {
+        return choice(field, type).orElse(unlessSaid);
+    }
+
+    <E extends Enum<E>> E neededChoice(String field, Class<E> type) {
+        return needed(field, choice(field, type), type.getEnumConstants()[0]);
+    }
+
+    /** Notes a fault when what was typed means nothing. */
+    <T> Optional<T> known(String field, Optional<T> meaning, Fault otherwise) {
+        if (meaning.isEmpty()) {
+            fault(field, otherwise);
+        }
+        return meaning;
+    }
+
+    Optional<Integer> whole(String field, int least, int most) {
+        return decimal(field, new Bounds(BigDecimal.valueOf(least), BigDecimal.valueOf(most), 0))
+                .map(BigDecimal::intValue);
+    }
+
+    int neededWhole(String field, int least, int most) {
+        return needed(field, whole(field, least, most), least);
+    }
+
+    /** @param places how many decimal places are allowed */
+    record Bounds(BigDecimal least, BigDecimal most, int places) {}
+
+    Optional<BigDecimal> decimal(String field, Bounds bounds) {
+        return value(field)
+                .flatMap(text -> known(field, Typed.number(text), Fault.NOT_A_NUMBER))
+                .map(number -> within(field, number, bounds));
+    }
+
+    private BigDecimal within(String field, BigDecimal number, Bounds bounds) {
+        if (number.stripTrailingZeros().scale() > bounds.places()) {
+            fault(field, bounds.places() == 0 ? Fault.NOT_WHOLE : Fault.TOO_FINE, bounds.places());
+            return bounds.least();
+        }
+        if (number.compareTo(bounds.least()) < 0) {
+            fault(field, Fault.TOO_SMALL, bounds.least());
+            return bounds.least();
+        }
+        if (number.compareTo(bounds.most()) > 0) {
+            fault(field, Fault.TOO_LARGE, bounds.most());
+            return bounds.most();
+        }
+        return number;
+    }
+
+    /** A length of time typed in whole minutes. */
+    Optional<Duration> minutes(String field, int least, int most) {
+        return whole(field, least, most).map(Duration::ofMinutes);
+    }
+
+    @Nullable
+    Duration minutesOrNull(String field, int least, int most) {
+        return minutes(field, least, most).orElse(null);
+    }
+
+    /** The number of a fact that names something. */
+    Optional<Long> number(String field) {
+        return value(field).flatMap(text -> number(field, text));
+    }
+
+    /** Every number typed under a name. */
+    List<Long> numbers(String field) {
+        return fields.all(field).stream()
+                .map(Typed::tidy)
+                .filter(text -> !text.isEmpty())
+                .flatMap(text -> number(field, text).stream())
+                .distinct()
+                .toList();
+    }
+
+    private Optional<Long> number(String field, String text) {
+        var number = Typed.number(text)
+                .filter(one -> one.signum() > 0 && one.stripTrailingZeros().scale() <= 0);
+        return known(field, number.map(BigDecimal::longValue), Fault.NOT_KNOWN);
+    }
+
+    Optional<StaffId> staff(String field) {
+        return number(field)
+                .map(StaffId::new)
+                .flatMap(staff ->
+                        known(field, floor().salon().staffMember(staff).map(member -> member.id()), Fault.NOT_KNOWN));
+    }
+}

@@ -1,0 +1,78 @@
+package rinsebell.web.form;
+
+import java.time.DateTimeException;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
+import java.time.temporal.ChronoUnit;
+import java.util.Comparator;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.LongStream;
+
+/** Reads when something happened. */
+final class EntryTimes {
+    static final int LONGEST_AGO_MINUTES = 720;
+    /** A local time is looked for this far back: today, or before a change of the clocks that skipped it. */
+    private static final int DAYS_BACK = 3;
+
+    private static final Instant EARLIEST = Instant.parse("2000-01-01T00:00:00Z");
+    private static final Instant LATEST = Instant.parse("2200-01-01T00:00:00Z");
+
+    private EntryTimes() {}
+
+    /** When it happened, from {@code minutesAgo} or {@code at}; empty when nobody said so, which means now. */
+    static Optional<Instant> happened(Entries entries) {
+        var ago = entries.whole("minutesAgo", 0, LONGEST_AGO_MINUTES);
+        var at = entries.value("at").flatMap(text -> entries.known("at", instant(text, entries), Fault.NOT_A_TIME));
+        if (ago.isPresent() && at.isPresent()) {
+            entries.fault("at", Fault.TWO_ANSWERS);
+        }
+        return at.or(() -> ago.map(minutes -> entries.now().minus(minutes, ChronoUnit.MINUTES)));
+    }
+
+    private static Optional<Instant> instant(String text, Entries entries) {
+        var zone = entries.floor().salon().zone();
+        return parsed(text, LocalTime::parse)
+                .flatMap(time -> latest(time, zone, entries.now()))
+                .or(() -> parsed(text, OffsetDateTime::parse).map(OffsetDateTime::toInstant))
+                .map(at -> at.truncatedTo(ChronoUnit.MILLIS))
+                .filter(at -> at.isAfter(EARLIEST) && at.isBefore(LATEST));
+    }
+
+    /** The latest instant at which clocks in the zone showed this time, not after now. */
+    static Optional<Instant> latest(LocalTime time, ZoneId zone, Instant now) {
+        var today = now.atZone(zone).toLocalDate();
+        return LongStream.rangeClosed(0, DAYS_BACK)
+                .mapToObj(today::minusDays)
+                .map(date -> latest(date.atTime(time), zone, now))
+                .flatMap(Optional::stream)
+                .findFirst();
+    }
+
+    private static Optional<Instant> latest(LocalDateTime local, ZoneId zone, Instant now) {
+        return zone.getRules().getValidOffsets(local).stream()
+                .map(local::toInstant)
+                .filter(at -> !at.isAfter(now))
+                .max(Comparator.naturalOrder());
+    }
+
+    static Optional<LocalDate> date(Entries entries, String field) {
+        return entries.value(field)
+                .flatMap(text -> entries.known(
+                        field,
+                        parsed(text, LocalDate::parse).filter(date -> date.getYear() >= 1900 && date.getYear() < 2200),
+                        Fault.NOT_A_DATE));
+    }
+
+    static <T> Optional<T> parsed(String text, Function<String, T> parser) {
+        try {
+            return Optional.of(parser.apply(text));
+        } catch (DateTimeException notThat) {
+            return Optional.empty();
+        }
+    }
+}

@@ -1,0 +1,28 @@
+package rinsebell.web.form;
+
+/** What can be wrong with one field. Each has its words in the message bundle. */
+public enum Fault {
+    MISSING,
+    TWO_ANSWERS,
+    NOT_A_NUMBER,
+    NOT_WHOLE,
+    /** Arguments: the smallest number allowed. */
+    TOO_SMALL,
+    /** Arguments: the largest number allowed. */
+    TOO_LARGE,
+    /** Arguments: how many decimal places are allowed. */
+    TOO_FINE,
+    /** Arguments: how many characters are allowed. */
+    TOO_LONG,
+    UNPRINTABLE,
+    NOT_A_CHOICE,
+    NOT_A_TIME,
+    NOT_A_DATE,
+    NOT_A_ZONE,
+    /** It names something that this floor has not. */
+    NOT_KNOWN,
+    /** The end lies before the beginning. */
+    ENDS_BEFORE,
+    /** Arguments: how many are allowed. */
+    TOO_MANY
+}

@@ -1,0 +1,97 @@
+package rinsebell.web.form;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What was typed: values by the name of their field, from the body of a form or from JSON. Nothing here is checked.
+ *
+ * <p>Names of nested values are joined by dots, positions in a list of objects count from 0: {@code portions.0.grams}.
+ */
+public final class Fields {
+    public static final Fields NONE = new Fields(Map.of());
+    /** Deeper JSON than this names no field of any form and is left out. */
+    private static final int DEEPEST = 6;
+
+    private final Map<String, List<String>> values;
+
+    private Fields(Map<String, List<String>> values) {
+        this.values = values;
+    }
+
+    public static Fields of(Map<String, List<String>> values) {
+        var copy = new LinkedHashMap<String, List<String>>();
+        values.forEach((name, all) -> copy.put(name, List.copyOf(all)));
+        return new Fields(copy);
+    }
+
+    /** Names and values in turn, for one value a field. */
+    public static Fields of(String... namesAndValues) {
+        var copy = new LinkedHashMap<String, List<String>>();
+        for (var i = 0; i + 1 < namesAndValues.length; i += 2) {
+            copy.computeIfAbsent(namesAndValues[i], name -> new ArrayList<>()).add(namesAndValues[i + 1]);
+        }
+        return of(copy);
+    }
+
+    /**
+     * From a JSON object as a JSON library hands it out.
+     *
+     * @param object maps, lists, strings, numbers, booleans and nulls
+     */
+    public static Fields ofTree(Map<?, ?> object) {
+        var flat = new LinkedHashMap<String, List<String>>();
+        object.forEach((name, value) -> flatten(String.valueOf(name), value, flat, 1));
+        return of(flat);
+    }
+
+    private static void flatten(String name, @Nullable Object value, Map<String, List<String>> flat, int depth) {
+        if (value == null || depth > DEEPEST) {
+            return;
+        }
+        if (value instanceof Map<?, ?> object) {
+            object.forEach((key, inner) -> flatten(name + "." + key, inner, flat, depth + 1));
+        } else if (value instanceof List<?> list) {
+            flatten(name, list, flat, depth);
+        } else {
+            flat.computeIfAbsent(name, fresh -> new ArrayList<>()).add(value.toString());
+        }
+    }
+
+    private static void flatten(String name, List<?> list, Map<String, List<String>> flat, int depth) {
+        for (var i = 0; i < list.size(); i++) {
+            var nested = list.get(i) instanceof Map || list.get(i) instanceof List;
+            flatten(nested ? name + "." + i : name, list.get(i), flat, depth + 1);
+        }
+    }
+
+    /** Everything typed under a name; empty when there is no such field. */
+    public List<String> all(String name) {
+        return values.getOrDefault(name, List.of());
+    }
+
+    /** What was typed first under a name, as it was typed. */
+    public Optional<String> first(String name) {
+        return all(name).stream().findFirst();
+    }
+
+    public boolean isEmpty() {
+        return values.isEmpty();
+    }
+
+    public Set<String> names() {
+        return values.keySet();
+    }
+
+    /** These fields, and others where these have none. */
+    public Fields orElse(Fields others) {
+        var both = new LinkedHashMap<>(others.values);
+        both.putAll(values);
+        return new Fields(both);
+    }
+}

@@ -1,0 +1,58 @@
+package rinsebell.web.form;
+
+import java.math.BigDecimal;
+import java.text.Normalizer;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/** Turns what fingers type into text and numbers. */
+final class Typed {
+    /** No number that a salon types is longer; it keeps a long row of digits from being computed with. */
+    private static final int LONGEST_NUMBER = 16;
+
+    private static final Pattern NUMBER = Pattern.compile("[+-]?(\\d+([.,]\\d*)?|[.,]\\d+)");
+
+    private Typed() {}
+
+    /** Without white space around it, composed; emoji and every script are fine. */
+    static String tidy(String typed) {
+        return Normalizer.normalize(typed, Normalizer.Form.NFC).strip();
+    }
+
+    static boolean isBlank(String tidy) {
+        return tidy.codePoints().allMatch(Typed::isInvisible);
+    }
+
+    private static boolean isInvisible(int code) {
+        return Character.isWhitespace(code)
+                || Character.isSpaceChar(code)
+                || Character.getType(code) == Character.FORMAT;
+    }
+
+    /** Nothing in it steers a terminal, a line or the direction of what follows; a note may have lines. */
+    static boolean isPrintable(String tidy) {
+        return tidy.codePoints().noneMatch(Typed::steers);
+    }
+
+    private static boolean steers(int code) {
+        var type = Character.getType(code);
+        var breaksLine = code == '\n' || code == '\r' || code == '\t';
+        return (type == Character.CONTROL && !breaksLine)
+                || type == Character.SURROGATE
+                || type == Character.LINE_SEPARATOR
+                || type == Character.PARAGRAPH_SEPARATOR
+                || turnsDirection(code);
+    }
+
+    private static boolean turnsDirection(int code) {
+        return (code >= 0x202A && code <= 0x202E) || (code >= 0x2066 && code <= 0x2069);
+    }
+
+    /** A decimal number with a point or a comma; no exponent, no thousands, no NaN. */
+    static Optional<BigDecimal> number(String tidy) {
+        if (tidy.length() > LONGEST_NUMBER || !NUMBER.matcher(tidy).matches()) {
+            return Optional.empty();
+        }
+        return Optional.of(new BigDecimal(tidy.replace(',', '.')));
+    }
+}

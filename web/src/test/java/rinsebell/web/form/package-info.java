@@ -1,0 +1,4 @@
+@NullMarked
+package rinsebell.web.form;
+
+import org.jspecify.annotations.NullMarked;
