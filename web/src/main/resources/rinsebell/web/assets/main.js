@@ -1,6 +1,9 @@
 // Starts what this page needs.
 
+import { start as startBells } from "./bell.js";
 import { tick } from "./clock.js";
+import { start as startFeed } from "./feed.js";
+import { start as startPresses } from "./press.js";
 import { panAll } from "./ribbon.js";
 
 function beat() {
@@ -9,6 +12,9 @@ function beat() {
 }
 
 beat();
-setInterval(beat, 1000);
+setInterval(beat, 500);
 addEventListener("resize", () => panAll());
 document.fonts?.ready.then(beat);
+startPresses();
+startFeed();
+startBells();

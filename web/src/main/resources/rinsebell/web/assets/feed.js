@@ -1,0 +1,131 @@
+// Keeps the page live: takes fragments from the server, drops older ones, says when nothing comes, and opens again.
+
+import { clockTime, now, set, tick } from "./clock.js";
+import { panAll } from "./ribbon.js";
+
+const STALE_MS = 12000;
+const board = document.documentElement.dataset.board;
+const link = document.getElementById("link");
+
+let source;
+let reopening;
+let process = "";
+let heard = performance.now();
+let heardAt = now();
+let held = null;
+const waiting = new Map();
+
+const parts = (stamp) => {
+  const cut = stamp.lastIndexOf("-");
+  return { process: stamp.slice(0, cut), n: Number(stamp.slice(cut + 1)) };
+};
+
+// Numbers count within one run of the server. While a stream of the newer run is open, the older run's are out.
+function older(stamp, shown) {
+  const [is, was] = [parts(stamp), parts(shown)];
+  return is.process === was.process ? is.n < was.n : process !== "" && is.process !== process;
+}
+
+// Where the keyboard was, in terms that also hold in the new fragment.
+function focusPath(element) {
+  if (element.id) return `#${CSS.escape(element.id)}`;
+  const key = element.getAttribute("href") ?? element.form?.getAttribute("action");
+  const name = element.tagName.toLowerCase();
+  if (!key) return null;
+  return name === "a" ? `a[href="${CSS.escape(key)}"]` : `form[action="${CSS.escape(key)}"] ${name}`;
+}
+
+function swap(old, fresh) {
+  const path = old.contains(document.activeElement) ? focusPath(document.activeElement) : null;
+  const open = [...old.querySelectorAll("details[open]")].map((details) => details.className);
+  old.replaceWith(fresh);
+  for (const name of open) for (const details of fresh.querySelectorAll("details")) if (details.className === name) details.open = true;
+  if (path) (fresh.matches(path) ? fresh : fresh.querySelector(path))?.focus({ preventScroll: true });
+  tick(fresh);
+  panAll(fresh);
+  document.dispatchEvent(new CustomEvent("fragment", { detail: fresh }));
+}
+
+/** Shows a fragment unless the page already shows a newer one, or a finger rests on it: then when it lifts. */
+export function show(id, stamp, html) {
+  const old = document.getElementById(id);
+  if (!old || (old.dataset.n && older(stamp, old.dataset.n))) return;
+  if (held && old.contains(held)) {
+    const last = waiting.get(id);
+    if (!last || !older(stamp, last.stamp)) waiting.set(id, { stamp, html });
+    return;
+  }
+  const box = document.createElement("template");
+  box.innerHTML = html.trim();
+  swap(old, box.content.firstElementChild);
+}
+
+function release() {
+  held = null;
+  const late = [...waiting];
+  waiting.clear();
+  for (const [id, { stamp, html }] of late) show(id, stamp, html);
+}
+
+function say(state) {
+  const stale = state !== "live";
+  const text = link.dataset[state].replace("{0}", clockTime(heardAt));
+  if (link.textContent !== text) link.textContent = text;
+  link.classList.toggle("stale", stale);
+  document.documentElement.toggleAttribute("data-alone", stale);
+}
+
+function listen() {
+  heard = performance.now();
+  heardAt = now();
+  say("live");
+}
+
+function open() {
+  clearTimeout(reopening);
+  reopening = undefined;
+  source?.close();
+  source = new EventSource(`/feed?board=${encodeURIComponent(board)}`);
+  source.addEventListener("beat", (event) => {
+    const beat = JSON.parse(event.data);
+    set(beat.now, beat.speed);
+    listen();
+    panAll();
+  });
+  source.addEventListener("fragment", (event) => {
+    const fragment = JSON.parse(event.data);
+    process = parts(event.lastEventId).process;
+    listen();
+    show(fragment.id, event.lastEventId, fragment.html);
+  });
+  source.onerror = reopen;
+}
+
+// The browser's own retry never follows a refusal, and a woken tablet may hold a dead stream that looks open.
+function reopen() {
+  source?.close();
+  reopening ??= setTimeout(open, 1000 + Math.random() * 2000);
+}
+
+function watch() {
+  if (performance.now() - heard < STALE_MS) return;
+  say("stale");
+  reopen();
+}
+
+function wake() {
+  if (document.visibilityState === "visible" && performance.now() - heard > STALE_MS / 2) open();
+}
+
+/** Starts the feed of this page's board; a page without one stands still. */
+export function start() {
+  if (!board) return;
+  open();
+  setInterval(watch, 1000);
+  addEventListener("pageshow", (event) => event.persisted && open());
+  addEventListener("pagehide", () => source?.close());
+  document.addEventListener("visibilitychange", wake);
+  addEventListener("online", open);
+  document.addEventListener("pointerdown", (event) => (held = event.target), true);
+  for (const up of ["pointerup", "pointercancel"]) document.addEventListener(up, () => setTimeout(release), true);
+}
