@@ -25,12 +25,16 @@ function place(element, from, span, width) {
   element.setAttribute("width", pct(100 / span / width));
 }
 
-// Words whose place is beyond an edge stay readable at the edge.
-function within(note, from, span, width) {
+// Words whose place is beyond an edge stay readable at the edge; words after a bar go when they don't fit there.
+function lay(note, from, span, width) {
   const at = Number(note.dataset.note);
   const long = ((note.getComputedTextLength() + EDGE_PX) / width) * span;
+  if (note.classList.contains("after")) {
+    note.setAttribute("visibility", at + long > from + span ? "hidden" : "visible");
+    return;
+  }
   const before = note.classList.contains("before") ? long : note.classList.contains("middle") ? long / 2 : 0;
-  return Math.max(from + before, Math.min(at, from + span - long + before));
+  note.setAttribute("x", `${Math.max(from + before, Math.min(at, from + span - long + before))}%`);
 }
 
 function pan(svg) {
@@ -44,7 +48,7 @@ function pan(svg) {
     line.setAttribute("x1", pct(past));
     line.setAttribute("x2", pct(past));
   }
-  for (const note of svg.querySelectorAll("[data-note]")) note.setAttribute("x", `${within(note, from, span, svg.clientWidth)}%`);
+  for (const note of svg.querySelectorAll("[data-note]")) lay(note, from, span, svg.clientWidth);
 }
 
 /** Brings every ribbon under `scope` up to this instant. */
