@@ -1,0 +1,4 @@
+@NullMarked
+package rinsebell.app.shelf;
+
+import org.jspecify.annotations.NullMarked;
