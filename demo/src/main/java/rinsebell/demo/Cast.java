@@ -1,0 +1,68 @@
+package rinsebell.demo;
+
+import java.time.Duration;
+import java.time.ZoneId;
+import java.util.HashMap;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import rinsebell.app.shelf.InventedProducts;
+import rinsebell.floor.command.Arrange;
+import rinsebell.floor.command.Weighed;
+import rinsebell.floor.product.Directions;
+import rinsebell.floor.product.ProductId;
+import rinsebell.floor.salon.House;
+import rinsebell.floor.salon.Role;
+import rinsebell.floor.salon.SalonEvent;
+import rinsebell.floor.salon.StaffId;
+import rinsebell.floor.unit.Grams;
+
+/** The rooms, people and products of the invented salon, as they were set up in the morning. */
+final class Cast {
+    private static final Duration MORNING = Duration.ofHours(6);
+    private static final int CHAIRS = 8;
+    private static final int BASINS = 2;
+    private static final int BENCH = 4;
+
+    final StaffId orla;
+    final StaffId tamsin;
+    final StaffId piet;
+    final StaffId noor;
+    final StaffId ludo;
+    final StaffId bea;
+
+    private final Script script;
+    private final Map<Directions, ProductId> products = new HashMap<>();
+
+    Cast(Script script, ZoneId zone) {
+        this.script = script;
+        press(new SalonEvent.HouseSet(new House(CHAIRS, BASINS, BENCH, zone, true)), "Harrowmere Hair");
+        orla = enters("Orla", Role.MANAGER);
+        tamsin = enters("Tamsin", Role.STYLIST);
+        piet = enters("Piet", Role.STYLIST);
+        noor = enters("Noor", Role.STYLIST);
+        ludo = enters("Ludo", Role.ASSISTANT);
+        bea = enters("Bea", Role.DESK);
+        InventedProducts.all().forEach(this::enters);
+    }
+
+    private StaffId enters(String name, Role role) {
+        return new StaffId(press(new SalonEvent.StaffEntered(role), name));
+    }
+
+    private void enters(Directions directions) {
+        products.put(directions, new ProductId(press(new SalonEvent.ProductEntered(directions), null)));
+    }
+
+    private long press(SalonEvent event, @Nullable String text) {
+        return script.press(new Arrange(event, text), MORNING, null);
+    }
+
+    /** So many grams of a product of the shelf. */
+    Weighed grams(long grams, Directions of) {
+        var product = products.get(of);
+        if (product == null) {
+            throw new IllegalStateException("not on the shelf: " + of.name());
+        }
+        return new Weighed(product, Grams.of(grams));
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package rinsebell.demo;
+
+import org.jspecify.annotations.NullMarked;
