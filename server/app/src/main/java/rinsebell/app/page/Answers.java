@@ -1,0 +1,93 @@
+package rinsebell.app.page;
+
+import io.javalin.http.Context;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import rinsebell.app.desk.Outcome;
+import rinsebell.floor.Fact;
+import rinsebell.web.board.Moment;
+import rinsebell.web.form.FieldError;
+import rinsebell.web.form.Fields;
+import rinsebell.web.view.Answer;
+import rinsebell.web.view.Press;
+
+/** What a screen says after a press: done and undo, or refused and the two answers to that. */
+public final class Answers {
+    /** The field that says whether something is only intended. */
+    private static final String INTENT = "intent";
+
+    /** What the page that the last press led to says of it, by the number of its first fact in the address. */
+    Optional<Answer> of(Context ctx, Moment moment) {
+        return PageRoutes.number(ctx.queryParam("done"))
+                .flatMap(moment.floor()::standing)
+                .map(fact -> done(List.of(fact.seq()), List.of(), moment));
+    }
+
+    /** Recorded; the first fact can be undone, and what hangs on it is asked about. */
+    public Answer done(List<Long> facts, List<Outcome.Said> cautions, Moment moment) {
+        var first = facts.stream().findFirst().flatMap(moment.floor()::standing);
+        var at = first.map(Fact::happened).orElse(moment.now());
+        var presses = first.map(fact -> List.of(undo(fact, moment))).orElse(List.of());
+        return new Answer(
+                Answer.Kind.DONE, moment.say("answer.done", moment.clock(at)), reasons(cautions, moment), presses);
+    }
+
+    private static Press undo(Fact fact, Moment moment) {
+        return Press.sends(moment.say("answer.undo"), "", "/facts/" + fact.seq() + "/withdraw");
+    }
+
+    /** Refused: all reasons, and where it may have been done all the same, "not done" and "already done". */
+    public Answer refused(Outcome outcome, String address, Fields typed, Moment moment) {
+        var presses = new ArrayList<Press>();
+        if (outcome.canBeFact()) {
+            presses.add(Press.opens(moment.say("answer.not_done"), "", back(address)));
+            presses.add(Press.sends(
+                    moment.say("answer.already_done"), moment.say("answer.already_done.hint"), address, asFact(typed)));
+        }
+        return new Answer(
+                Answer.Kind.REFUSED, moment.say("answer.refused"), reasons(outcome.reasons(), moment), presses);
+    }
+
+    private static String back(String address) {
+        var end = address.lastIndexOf('/');
+        return end <= 0 ? "/" : address.substring(0, end);
+    }
+
+    private static Press.Hidden[] asFact(Fields typed) {
+        var hidden = new ArrayList<Press.Hidden>();
+        typed.names().stream()
+                .filter(name -> !name.equals(INTENT) && !name.equals("press") && !name.equals("pressed"))
+                .forEach(name -> typed.all(name).forEach(value -> hidden.add(new Press.Hidden(name, value))));
+        hidden.add(new Press.Hidden(INTENT, "fact"));
+        return hidden.toArray(Press.Hidden[]::new);
+    }
+
+    /** Something typed is wrong; the form still holds it. */
+    public Answer wrong(List<FieldError> errors, Moment moment) {
+        var reasons = errors.stream()
+                .map(error -> new Answer.Reason(moment.say("answer.field", error.field(), says(error, moment)), "", ""))
+                .collect(Collectors.toList());
+        return new Answer(Answer.Kind.REFUSED, moment.say("answer.wrong"), reasons, List.of());
+    }
+
+    /** What is wrong with a field, in a sentence. */
+    public static String says(FieldError error, Moment moment) {
+        return moment.say(
+                "fault." + error.code().name().toLowerCase(Locale.ROOT),
+                error.args().toArray());
+    }
+
+    public Answer notSaved(Moment moment) {
+        return new Answer(Answer.Kind.NOT_SAVED, moment.say("answer.not_saved"), List.of(), List.of());
+    }
+
+    private static List<Answer.Reason> reasons(List<Outcome.Said> said, Moment moment) {
+        return said.stream()
+                .map(reason -> new Answer.Reason(
+                        reason.text(), "", moment.say("basis." + reason.basis().toLowerCase(Locale.ROOT))))
+                .toList();
+    }
+}

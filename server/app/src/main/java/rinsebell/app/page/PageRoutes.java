@@ -1,0 +1,116 @@
+package rinsebell.app.page;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import rinsebell.app.door.Bodies;
+import rinsebell.app.door.Problem;
+import rinsebell.app.door.ProblemCode;
+import rinsebell.app.door.Routes;
+import rinsebell.floor.salon.Place;
+import rinsebell.floor.salon.StaffId;
+import rinsebell.floor.visit.Visit;
+import rinsebell.floor.visit.VisitId;
+import rinsebell.web.board.LivePages;
+import rinsebell.web.board.Moment;
+import rinsebell.web.view.Look;
+import rinsebell.web.view.View;
+
+/** The live screens. Without script they come again by themselves. */
+public final class PageRoutes implements Routes {
+
+    private final LiveFloor live;
+    private final Answers answers;
+
+    public PageRoutes(LiveFloor live, Answers answers) {
+        this.live = live;
+        this.answers = answers;
+    }
+
+    @Override
+    public void addTo(RoutesConfig routes) {
+        routes.get("/", this::floor);
+        routes.get("/basins", ctx -> show(ctx, pages(ctx).basins()));
+        routes.get("/desk", ctx -> show(ctx, pages(ctx).desk()));
+        routes.get("/pocket", ctx -> show(ctx, pages(ctx).pocket(staff(ctx))));
+        routes.get("/chairs/{chair}", this::chair);
+        routes.get("/visits/{visit}", this::visit);
+        routes.post("/look", PageRoutes::choose);
+    }
+
+    private void floor(Context ctx) {
+        if (live.snapshot().floor().salon().isSetUp()) {
+            show(ctx, pages(ctx).floor());
+        } else {
+            ctx.redirect("/setup/first");
+        }
+    }
+
+    /** Whoever sits there; a free chair opens a welcome. */
+    private void chair(Context ctx) {
+        var number = number(ctx.pathParam("chair")).orElseThrow(PageRoutes::nowhere);
+        if (number > Integer.MAX_VALUE) {
+            throw nowhere();
+        }
+        var place = Place.chair((int) number.longValue());
+        if (!live.snapshot().floor().salon().rooms().has(place)) {
+            throw nowhere();
+        }
+        ctx.redirect(live.snapshot().floor().at(place).stream()
+                .findFirst()
+                .map(visit -> "/visits/" + visit.id().value())
+                .orElse("/welcome?place=chair-" + number));
+    }
+
+    private void visit(Context ctx) {
+        show(ctx, pages(ctx).visit(visit(ctx, live.moment())));
+    }
+
+    static Visit visit(Context ctx, Moment moment) {
+        return number(ctx.pathParam("visit"))
+                .flatMap(id -> moment.floor().visit(new VisitId(id)))
+                .orElseThrow(PageRoutes::nowhere);
+    }
+
+    private LivePages pages(Context ctx) {
+        var moment = live.moment();
+        return new LivePages(moment, look(ctx), answers.of(ctx, moment).orElse(null));
+    }
+
+    /** The device's own choice, kept in a cookie. */
+    static @Nullable Look look(Context ctx) {
+        var chosen = ctx.cookie("look");
+        return chosen == null ? null : chosen.equals("dark") ? Look.DARK : chosen.equals("light") ? Look.LIGHT : null;
+    }
+
+    private @Nullable StaffId staff(Context ctx) {
+        return number(ctx.queryParam("staff"))
+                .map(StaffId::new)
+                .filter(id -> live.snapshot().floor().salon().staffMember(id).isPresent())
+                .orElse(null);
+    }
+
+    private void show(Context ctx, View page) {
+        ctx.header("Cache-Control", "no-store");
+        ctx.html(live.page(page, live.moment()));
+    }
+
+    /** Light or dark, for this device. */
+    private static void choose(Context ctx) {
+        var body = new String(Bodies.of(ctx), StandardCharsets.UTF_8);
+        var chosen = body.contains("look=dark") ? "dark" : "light";
+        ctx.header("Set-Cookie", "look=" + chosen + "; Path=/; Max-Age=31536000; HttpOnly; SameSite=Strict");
+        ctx.redirect("/", HttpStatus.SEE_OTHER);
+    }
+
+    static Optional<Long> number(@Nullable String text) {
+        return text != null && text.matches("\\d{1,18}") ? Optional.of(Long.valueOf(text)) : Optional.empty();
+    }
+
+    static RuntimeException nowhere() {
+        return Problem.of(ProblemCode.NOT_FOUND).thrown();
+    }
+}

@@ -1,0 +1,95 @@
+package rinsebell.app.press;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import rinsebell.app.desk.Answer;
+import rinsebell.app.desk.Outcome;
+import rinsebell.app.door.FieldProblem;
+import rinsebell.app.door.Problem;
+import rinsebell.app.door.ProblemCode;
+import rinsebell.app.door.Routes;
+import rinsebell.app.page.Answers;
+import rinsebell.app.page.LiveFloor;
+import rinsebell.web.form.FieldError;
+
+/** Presses from programs: JSON in, JSON out, under {@code /api}. */
+public final class ApiPresses implements Routes {
+    private final Pressing pressing;
+    private final LiveFloor live;
+
+    public ApiPresses(Pressing pressing, LiveFloor live) {
+        this.pressing = pressing;
+        this.live = live;
+    }
+
+    @Override
+    public void addTo(RoutesConfig routes) {
+        PressRoutes.addTo(routes, "/api", this::press);
+    }
+
+    private void press(Context ctx, Address address) {
+        var id = Optional.ofNullable(ctx.header("Idempotency-Key"))
+                .orElseThrow(() -> Problem.of(ProblemCode.PRESS_ID_MISSING).thrown());
+        if (!Pressing.isId(id)) {
+            throw Problem.of(ProblemCode.PRESS_ID_UNREADABLE).thrown();
+        }
+        var result = pressing.press(address, BodyFields.json(ctx), id, "");
+        if (result instanceof Pressing.Wrong wrong) {
+            throw new Problem(ProblemCode.FIELDS, fields(wrong.errors())).thrown();
+        }
+        answered(ctx, ((Pressing.Asked) result).answer());
+    }
+
+    private List<FieldProblem> fields(List<FieldError> errors) {
+        var moment = live.moment();
+        return errors.stream()
+                .map(error -> new FieldProblem(
+                        error.field(),
+                        error.code().name().toLowerCase(Locale.ROOT).replace('_', '-'),
+                        Answers.says(error, moment)))
+                .toList();
+    }
+
+    private void answered(Context ctx, Answer answer) {
+        if (answer instanceof Answer.OtherPress) {
+            throw Problem.of(ProblemCode.PRESS_ID_REUSED).thrown();
+        }
+        if (!(answer instanceof Answer.Decided decided)) {
+            throw Problem.of(ProblemCode.NOT_SAVED).thrown();
+        }
+        var outcome = decided.outcome();
+        if (outcome.accepted()) {
+            ctx.status(201).json(new Accepted(outcome.facts(), outcome.reasons()));
+        } else {
+            ctx.status(409).json(refusal(outcome)).contentType("application/problem+json");
+        }
+    }
+
+    /** @param cautions what to be careful about */
+    record Accepted(List<Long> facts, List<Outcome.Said> cautions) {}
+
+    /** A refusal as problem details (RFC 9457). */
+    record Refusal(
+            String type,
+            String title,
+            int status,
+            String detail,
+            String code,
+            boolean canBeFact,
+            List<Outcome.Said> reasons) {}
+
+    private Refusal refusal(Outcome outcome) {
+        var worst = outcome.reasons().get(0);
+        return new Refusal(
+                "urn:rinsebell:problem:refused",
+                live.moment().say("answer.refused"),
+                409,
+                worst.text(),
+                worst.code(),
+                outcome.canBeFact(),
+                outcome.reasons());
+    }
+}

@@ -1,0 +1,75 @@
+package rinsebell.app.press;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import io.javalin.http.Context;
+import java.io.IOException;
+import java.net.URLDecoder;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import rinsebell.app.door.Bodies;
+import rinsebell.app.door.Problem;
+import rinsebell.app.door.ProblemCode;
+import rinsebell.web.form.Fields;
+
+/** What came in a body: a form's fields or a JSON object's, and the address's own. */
+final class BodyFields {
+    private static final ObjectMapper JSON = JsonMapper.builder()
+            .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+            .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+            .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
+            .build();
+
+    private BodyFields() {}
+
+    static Fields form(Context ctx) {
+        var body = new String(Bodies.of(ctx), StandardCharsets.UTF_8);
+        var values = new LinkedHashMap<String, List<String>>();
+        try {
+            for (var pair : body.split("&", -1)) {
+                add(pair, values);
+            }
+        } catch (IllegalArgumentException e) {
+            throw Problem.of(ProblemCode.UNREADABLE_BODY).thrown();
+        }
+        return Fields.of(values).orElse(Fields.of(ctx.queryParamMap()));
+    }
+
+    private static void add(String pair, Map<String, List<String>> values) {
+        if (pair.isEmpty()) {
+            return;
+        }
+        var equals = pair.indexOf('=');
+        var name = decoded(equals < 0 ? pair : pair.substring(0, equals));
+        var value = equals < 0 ? "" : decoded(pair.substring(equals + 1));
+        values.computeIfAbsent(name, fresh -> new ArrayList<>()).add(value);
+    }
+
+    private static String decoded(String text) {
+        return URLDecoder.decode(text, StandardCharsets.UTF_8);
+    }
+
+    static Fields json(Context ctx) {
+        var body = Bodies.of(ctx);
+        if (body.length == 0) {
+            return Fields.NONE;
+        }
+        try {
+            var tree = JSON.readTree(body);
+            if (tree == null || !tree.isObject()) {
+                throw Problem.of(ProblemCode.UNREADABLE_BODY).thrown();
+            }
+            return Fields.ofTree(JSON.convertValue(tree, Map.class));
+        } catch (JsonProcessingException e) {
+            throw Problem.of(ProblemCode.UNREADABLE_BODY).thrown();
+        } catch (IOException e) {
+            throw new IllegalStateException("a body in memory can be read", e);
+        }
+    }
+}

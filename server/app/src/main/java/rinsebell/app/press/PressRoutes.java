@@ -1,0 +1,153 @@
+package rinsebell.app.press;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.stream.Stream;
+import rinsebell.app.desk.Answer;
+import rinsebell.app.desk.Outcome;
+import rinsebell.app.door.Problem;
+import rinsebell.app.door.ProblemCode;
+import rinsebell.app.door.Routes;
+import rinsebell.app.page.Answers;
+import rinsebell.app.page.LiveFloor;
+import rinsebell.web.board.LivePages;
+import rinsebell.web.board.Moment;
+import rinsebell.web.form.Fields;
+import rinsebell.web.view.AnswerPage;
+import rinsebell.web.view.Nav;
+
+/** Presses from pages: with script a part comes back, or where to go next; without it a page. */
+public final class PressRoutes implements Routes {
+    /** The script asks for parts by this header. */
+    private static final String PART = "Rinsebell-Part";
+
+    /** Tells the script where to go next. */
+    private static final String NEXT = "Rinsebell-Next";
+
+    private static final List<String> RESOURCES = Stream.of(
+                    "visits", "bowls", "facts", "bells", "salon", "staff", "products", "policy", "day")
+            .toList();
+
+    private final Pressing pressing;
+    private final LiveFloor live;
+    private final Answers answers;
+
+    public PressRoutes(Pressing pressing, LiveFloor live, Answers answers) {
+        this.pressing = pressing;
+        this.live = live;
+        this.answers = answers;
+    }
+
+    @Override
+    public void addTo(RoutesConfig routes) {
+        addTo(routes, "", this::press);
+    }
+
+    /** The addresses of all presses below a prefix. */
+    static void addTo(RoutesConfig routes, String prefix, AtAddress handler) {
+        for (var resource : RESOURCES) {
+            var base = prefix + "/" + resource;
+            routes.post(base, ctx -> handler.press(ctx, Address.of(resource, "", "")));
+            routes.post(base + "/{id}", ctx -> handler.press(ctx, Address.of(resource, ctx.pathParam("id"), "")));
+            routes.post(
+                    base + "/{id}/{press}",
+                    ctx -> handler.press(ctx, Address.of(resource, ctx.pathParam("id"), ctx.pathParam("press"))));
+        }
+    }
+
+    @FunctionalInterface
+    interface AtAddress {
+        void press(Context ctx, Address address);
+    }
+
+    private void press(Context ctx, Address address) {
+        var typed = BodyFields.form(ctx);
+        var id = typed.first("press")
+                .filter(Pressing::isId)
+                .orElseGet(() -> UUID.randomUUID().toString());
+        var result = pressing.press(address, typed, id, "");
+        if (result instanceof Pressing.Wrong wrong) {
+            answer(ctx, 422, answers.wrong(wrong.errors(), live.moment()));
+        } else if (result instanceof Pressing.Asked asked) {
+            answered(ctx, address, typed, asked.answer());
+        }
+    }
+
+    private void answered(Context ctx, Address address, Fields typed, Answer answer) {
+        var moment = live.moment();
+        if (answer instanceof Answer.OtherPress) {
+            throw Problem.of(ProblemCode.PRESS_ID_REUSED).thrown();
+        }
+        if (!(answer instanceof Answer.Decided decided)) {
+            answer(ctx, 503, answers.notSaved(moment));
+            return;
+        }
+        if (!decided.outcome().accepted()) {
+            answer(ctx, 409, answers.refused(decided.outcome(), ctx.path(), typed, moment));
+            return;
+        }
+        accepted(ctx, address, decided.outcome(), moment);
+    }
+
+    private void accepted(Context ctx, Address address, Outcome outcome, Moment moment) {
+        var next = next(address, outcome, moment);
+        var stays = from(ctx).filter(next::equals).isPresent();
+        if (ctx.header(PART) != null && stays) {
+            answer(ctx, 200, answers.done(outcome.facts(), outcome.reasons(), moment));
+            return;
+        }
+        var to = next
+                + outcome.facts().stream()
+                        .findFirst()
+                        .map(seq -> "?done=" + seq)
+                        .orElse("");
+        if (ctx.header(PART) != null) {
+            ctx.header(NEXT, to).status(204);
+        } else {
+            ctx.redirect(to, io.javalin.http.HttpStatus.SEE_OTHER);
+        }
+    }
+
+    /** The page on which a press was made, without what stands behind a question mark. */
+    private static Optional<String> from(Context ctx) {
+        return Optional.ofNullable(ctx.header("Referer"))
+                .map(address -> address.replaceFirst("^[a-z]+://[^/]*", "").replaceFirst("[?#].*$", ""));
+    }
+
+    /** Where to go after a press: to the head it was about, or to the page of its kind. */
+    private static String next(Address address, Outcome outcome, Moment moment) {
+        return switch (address.resource()) {
+            case "visits" ->
+                "/visits/" + (address.id() > 0 ? address.id() : outcome.facts().get(0));
+            case "bowls" -> "/bowls";
+            case "facts", "bells" -> about(outcome, moment).orElse("/day");
+            case "products" -> "/products";
+            case "day" -> "/day";
+            default -> "/setup";
+        };
+    }
+
+    private static Optional<String> about(Outcome outcome, Moment moment) {
+        return outcome.facts().stream()
+                .findFirst()
+                .flatMap(moment.floor()::fact)
+                .map(fact -> fact.stream())
+                .filter(rinsebell.floor.Stream.OfVisit.class::isInstance)
+                .map(stream -> "/visits/"
+                        + ((rinsebell.floor.Stream.OfVisit) stream).visit().value());
+    }
+
+    private void answer(Context ctx, int status, rinsebell.web.view.Answer answer) {
+        var moment = live.moment();
+        ctx.status(status);
+        if (ctx.header(PART) != null) {
+            ctx.html(live.part(answer, moment));
+            return;
+        }
+        var shell = new LivePages(moment, null, answer).still(moment.say("answer.title"), Nav.FLOOR);
+        ctx.html(live.page(new AnswerPage(shell), moment));
+    }
+}

@@ -1,0 +1,95 @@
+package rinsebell.app.press;
+
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.TreeSet;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import java.util.regex.Pattern;
+import rinsebell.app.desk.Answer;
+import rinsebell.app.desk.FloorDesk;
+import rinsebell.app.desk.Press;
+import rinsebell.app.door.Problem;
+import rinsebell.app.door.ProblemCode;
+import rinsebell.app.time.SalonClock;
+import rinsebell.web.form.FieldError;
+import rinsebell.web.form.Fields;
+import rinsebell.web.form.Presses;
+import rinsebell.web.form.Reading;
+import rinsebell.web.form.Target;
+
+/** Reads a press and hands it to the desk, alike for pages and programs. */
+public final class Pressing {
+    private static final Pattern ID = Pattern.compile("[A-Za-z0-9._~-]{8,64}");
+    private static final long PATIENCE_SECONDS = 20;
+
+    private final FloorDesk desk;
+    private final SalonClock clock;
+    private final Presses presses = Presses.all();
+
+    public Pressing(FloorDesk desk, SalonClock clock) {
+        this.desk = desk;
+        this.clock = clock;
+    }
+
+    /** What came of it. */
+    sealed interface Result {}
+
+    /** The desk was asked and answered. */
+    record Asked(Answer answer) implements Result {}
+
+    /** It could not be read. */
+    record Wrong(List<FieldError> errors) implements Result {}
+
+    static boolean isId(String id) {
+        return ID.matcher(id).matches();
+    }
+
+    /**
+     * Reads what was typed and asks the desk.
+     *
+     * @throws rinsebell.app.door.ProblemException when there is no such press
+     */
+    Result press(Address address, Fields typed, String id, String device) {
+        var form = presses.find(address.resource(), address.press())
+                .orElseThrow(() -> Problem.of(ProblemCode.NOT_FOUND).thrown());
+        var target = new Target(desk.snapshot().floor(), clock.now(), address.id());
+        var reading = form.read(target, typed);
+        if (reading instanceof Reading.Wrong wrong) {
+            return new Wrong(wrong.errors());
+        }
+        var read = (Reading.Read) reading;
+        return new Asked(await(new Press(id, device, hash(address, typed), read.command(), read.asked())));
+    }
+
+    private Answer await(Press press) {
+        try {
+            return desk.press(press).get(PATIENCE_SECONDS, TimeUnit.SECONDS);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            return new Answer.NotSaved();
+        } catch (ExecutionException | TimeoutException e) {
+            return new Answer.NotSaved();
+        }
+    }
+
+    /** Of the address and all that was typed, but for the press id and the instant at which it was sent. */
+    private static String hash(Address address, Fields typed) {
+        var text = new StringBuilder(address.toString());
+        for (var name : new TreeSet<>(typed.names())) {
+            if (!name.equals("press") && !name.equals("pressed")) {
+                text.append('\n').append(name).append('=').append(typed.all(name));
+            }
+        }
+        try {
+            var digest = MessageDigest.getInstance("SHA-256");
+            return HexFormat.of().formatHex(digest.digest(text.toString().getBytes(StandardCharsets.UTF_8)));
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every JDK knows SHA-256", e);
+        }
+    }
+}
