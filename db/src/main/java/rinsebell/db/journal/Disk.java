@@ -23,6 +23,8 @@ interface Disk {
 
         long length() throws IOException;
 
+        boolean isOpen();
+
         @Override
         void close() throws IOException;
     }

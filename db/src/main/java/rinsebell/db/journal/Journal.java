@@ -5,10 +5,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import rinsebell.floor.Ledger.NotSaved;
 
 /**
- * An append-only journal in a folder of its own. One thread writes it, and that thread must not be interrupted: an
- * interrupt closes the file in the middle of a write. Who opens it makes sure that no other process does.
+ * An append-only journal in a folder of its own, written by one thread. Who opens it makes sure that no other process
+ * does.
  */
 public final class Journal implements AutoCloseable {
 
@@ -81,7 +82,7 @@ public final class Journal implements AutoCloseable {
             write(batch.bytes());
         } catch (IOException | RuntimeException e) {
             takeBack(e);
-            throw new NotSaved(e);
+            throw new NotSaved("the journal could not be written: " + e.getMessage(), e);
         }
         length += batch.bytes().length;
         end = batch.end();
@@ -126,14 +127,27 @@ public final class Journal implements AutoCloseable {
         }
     }
 
+    /** A thread that is interrupted in the middle of a write finds its file closed, and would again while it is. */
     private void takeBack(Exception cause) {
+        boolean interrupted = Thread.interrupted();
         try {
-            open.cut(length);
-            open.force();
+            cutBack();
         } catch (IOException | RuntimeException e) {
             e.addSuppressed(cause);
             broken = new MustStop(file, e);
             throw broken;
+        } finally {
+            if (interrupted) {
+                Thread.currentThread().interrupt();
+            }
         }
+    }
+
+    private void cutBack() throws IOException {
+        if (!open.isOpen()) {
+            open = disk.open(file);
+        }
+        open.cut(length);
+        open.force();
     }
 }

@@ -6,7 +6,7 @@ import java.nio.file.Path;
  * A batch could neither be saved nor be taken back, so nobody can say whether it counts. The process has to stop
  * without answering the presses of the batch; the next start decides by what is on disk.
  */
-public final class MustStop extends Error {
+public final class MustStop extends RuntimeException {
 
     private static final long serialVersionUID = 1;
 

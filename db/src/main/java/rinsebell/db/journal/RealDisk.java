@@ -58,6 +58,11 @@ final class RealDisk implements Disk {
         }
 
         @Override
+        public boolean isOpen() {
+            return channel.isOpen();
+        }
+
+        @Override
         public void close() throws IOException {
             channel.close();
         }

@@ -63,6 +63,11 @@ final class FailingDisk implements Disk {
         }
 
         @Override
+        public boolean isOpen() {
+            return file.isOpen();
+        }
+
+        @Override
         public void close() throws IOException {
             file.close();
         }

@@ -16,6 +16,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import rinsebell.floor.Ledger.NotSaved;
 
 /** What the journal does when the disk says no. */
 final class JournalDiskTest {
@@ -96,6 +97,17 @@ final class JournalDiskTest {
 
         journal.close();
         assertThat(reopened(folder)).containsExactly(SAVED, press("fills the file", 4), LATER);
+    }
+
+    @Test
+    void aThreadThatIsInterruptedSavesNothingAndBreaksNothing() throws Exception {
+        Thread.currentThread().interrupt();
+        assertThatThrownBy(() -> journal.append(List.of(LOST))).isInstanceOf(NotSaved.class);
+        assertThat(Thread.interrupted()).isTrue();
+
+        journal.append(List.of(LATER));
+        journal.close();
+        assertThat(reopened(folder)).containsExactly(SAVED, LATER);
     }
 
     @Test

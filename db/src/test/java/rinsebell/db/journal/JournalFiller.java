@@ -2,6 +2,7 @@ package rinsebell.db.journal;
 
 import java.nio.file.Path;
 import java.util.List;
+import rinsebell.floor.Ledger.NotSaved;
 
 /** A process that writes presses until the disk refuses one, and says how many it was told are saved. */
 final class JournalFiller {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import rinsebell.floor.Ledger.NotSaved;
 
 /** Journals for tests, and what is read back from them. */
 final class JournalSample {
