@@ -27,10 +27,13 @@ public final class DataFolder implements AutoCloseable {
      * Opens a folder and creates it if need be.
      *
      * @throws FolderInUse if it is open already, here or in another process
-     * @throws IOException if it can't be created or written
+     * @throws IOException if it can't be created or written, or its name can't stand in a database's address
      */
     public static DataFolder open(Path path) throws IOException {
         Path folder = path.toAbsolutePath().normalize();
+        if (folder.toString().indexOf(';') >= 0) {
+            throw new IOException("a data folder's name can't have a semicolon: " + folder);
+        }
         Files.createDirectories(folder);
         FileChannel channel =
                 FileChannel.open(folder.resolve(LOCK), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
@@ -85,9 +88,26 @@ public final class DataFolder implements AutoCloseable {
         return path.resolve("rinsebell.mv.db");
     }
 
-    /** Where a database that would not open is kept for somebody who can read it. */
+    /** A database that is being made again, until it is whole. */
+    Path newDatabase() {
+        return path.resolve("rinsebell-new");
+    }
+
+    Path newDatabaseFile() {
+        return path.resolve("rinsebell-new.mv.db");
+    }
+
+    Path waitingTexts() {
+        return path.resolve("waiting-texts.txt");
+    }
+
+    /** Where databases that would not open are kept for somebody who can read them. */
     Path setAside() {
         return path.resolve("set-aside");
+    }
+
+    Path setAside(int number) {
+        return setAside().resolve("rinsebell-" + number + ".mv.db");
     }
 
     @Override

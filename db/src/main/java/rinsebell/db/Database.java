@@ -3,7 +3,10 @@ package rinsebell.db;
 import com.zaxxer.hikari.HikariConfig;
 import com.zaxxer.hikari.HikariDataSource;
 import java.nio.file.Path;
+import java.sql.SQLException;
+import java.util.Set;
 import org.flywaydb.core.Flyway;
+import org.h2.api.ErrorCode;
 import org.jdbi.v3.core.Jdbi;
 
 /** The H2 file, with its tables brought up to this version of the program. */
@@ -11,6 +14,10 @@ final class Database implements AutoCloseable {
 
     /** The floor's writer, a few people looking things up, and one to spare. */
     private static final int CONNECTIONS = 4;
+
+    /** What H2 answers when a file is no database of its, or can't be read to the end. */
+    private static final Set<Integer> DAMAGE = Set.of(
+            ErrorCode.FILE_CORRUPTED_1, ErrorCode.IO_EXCEPTION_1, ErrorCode.IO_EXCEPTION_2, ErrorCode.GENERAL_ERROR_1);
 
     private final HikariDataSource connections;
     private final Jdbi jdbi;
@@ -24,10 +31,21 @@ final class Database implements AutoCloseable {
      * Opens the database in a file and creates it if need be.
      *
      * @param name the file's path without {@code .mv.db}
-     * @throws RuntimeException if the file can't be opened, or was written by a later version of the program
+     * @throws DatabaseUnreadable if the file is no database, or a damaged one
+     * @throws RuntimeException if it is in use, or was written by a later version of the program
      */
-    static Database open(Path name) {
-        HikariDataSource connections = new HikariDataSource(config(name));
+    static Database open(Path name) throws DatabaseUnreadable {
+        try {
+            return migrated(new HikariDataSource(config(name)));
+        } catch (RuntimeException e) {
+            if (isDamage(e)) {
+                throw new DatabaseUnreadable(e);
+            }
+            throw e;
+        }
+    }
+
+    private static Database migrated(HikariDataSource connections) {
         try {
             migrate(connections);
             return new Database(connections);
@@ -35,6 +53,15 @@ final class Database implements AutoCloseable {
             connections.close();
             throw e;
         }
+    }
+
+    private static boolean isDamage(Throwable thrown) {
+        for (Throwable cause = thrown; cause != null; cause = cause.getCause()) {
+            if (cause instanceof SQLException sql && DAMAGE.contains(sql.getErrorCode())) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** WRITE_DELAY=0 hands each commit to the operating system at once; the journal covers what that may still lose. */

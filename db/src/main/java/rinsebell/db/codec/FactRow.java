@@ -3,6 +3,7 @@ package rinsebell.db.codec;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
 import org.jspecify.annotations.Nullable;
+import rinsebell.floor.Event;
 import rinsebell.floor.Fact;
 import rinsebell.floor.salon.StaffId;
 
@@ -38,6 +39,11 @@ public record FactRow(
                 fact.recorded().toEpochMilli(),
                 Ids.of(fact.by()),
                 Json.line(kind.write(fact.event())));
+    }
+
+    /** The name that events of this kind have in tables. */
+    public static String kindOf(Event event) {
+        return EventCodec.kindOf(event).name();
     }
 
     /** @throws UnreadableFact if this version of the program does not know such a fact */

@@ -14,7 +14,6 @@ values (1, 0, '0000000000000000000000000000000000000000000000000000000000000000'
 -- Each time the tables had to be made again from the journal, because the file before would not open.
 create table rebuild (
     at_ms bigint not null primary key,
-    facts bigint not null,
     reason varchar not null,
     set_aside varchar
 );
@@ -41,7 +40,7 @@ create table fact (
 );
 
 create index fact_by_stream on fact (stream, seq);
-create index fact_by_recorded on fact (recorded_ms);
+create index fact_by_kind on fact (kind, seq);
 
 -- Labels, names and notes, by the fact they came with; the only place they stand, so that they can be erased.
 create table text (
@@ -104,6 +103,9 @@ create table bowl (
     primary key (visit_id, id)
 );
 
+create index bowl_by_id on bowl (id);
+create index bowl_by_root on bowl (root_id);
+
 create table portion (
     visit_id bigint not null,
     bowl_id bigint not null,
@@ -111,7 +113,7 @@ create table portion (
     product_id bigint not null,
     edition integer not null,
     product varchar not null,
-    grams decimal(12, 4) not null,
+    grams decimal(20, 6) not null,
     primary key (visit_id, bowl_id, place),
     foreign key (visit_id, bowl_id) references bowl (visit_id, id) on delete cascade
 );

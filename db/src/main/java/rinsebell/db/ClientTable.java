@@ -1,0 +1,73 @@
+package rinsebell.db;
+
+import java.util.Collection;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.stream.Stream;
+import org.jdbi.v3.core.Handle;
+import rinsebell.floor.Event;
+import rinsebell.floor.Fact;
+import rinsebell.floor.visit.ClientId;
+import rinsebell.floor.visit.StayEvent;
+
+/** People who come again, and the numbers that were ever given to one. */
+final class ClientTable {
+
+    private ClientTable() {}
+
+    static ClientId add(Handle handle, String label) {
+        long id = last(handle) + 1;
+        reserve(handle, id);
+        handle.createUpdate("""
+                        insert into client (id, label)
+                        values (:id, :label)
+                        """).bind("id", id).bind("label", label).execute();
+        return new ClientId(id);
+    }
+
+    /** Numbers that facts name are never given again, even if the record itself was lost or erased. */
+    static void reserve(Handle handle, Collection<Fact> facts) {
+        OptionalLong highest = facts.stream()
+                .map(Fact::event)
+                .flatMap(ClientTable::named)
+                .mapToLong(ClientId::value)
+                .max();
+        if (highest.isPresent()) {
+            reserve(handle, highest.getAsLong());
+        }
+    }
+
+    private static Stream<ClientId> named(Event event) {
+        if (event instanceof StayEvent.Arrived arrived) {
+            return Stream.ofNullable(arrived.client());
+        }
+        return event instanceof StayEvent.ClientLinked linked ? Stream.ofNullable(linked.client()) : Stream.empty();
+    }
+
+    private static void reserve(Handle handle, long id) {
+        handle.createUpdate("""
+                        update client_number
+                        set last = greatest(last, :id)
+                        """).bind("id", id).execute();
+    }
+
+    /** The row is locked until the transaction ends, so that two people never get one number. */
+    private static long last(Handle handle) {
+        return handle.createQuery("""
+                        select last
+                        from client_number
+                        for update
+                        """).mapTo(Long.class).one();
+    }
+
+    static Optional<String> label(Handle handle, ClientId id) {
+        return handle.createQuery("""
+                        select label
+                        from client
+                        where id = :id
+                        """)
+                .bind("id", id.value())
+                .mapTo(String.class)
+                .findOne();
+    }
+}

@@ -1,0 +1,127 @@
+package rinsebell.db;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.LocalDate;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.statement.PreparedBatch;
+import org.jdbi.v3.core.statement.StatementContext;
+import rinsebell.db.codec.FactRow;
+import rinsebell.db.codec.StreamName;
+import rinsebell.floor.Fact;
+import rinsebell.floor.Ledger.Entry;
+import rinsebell.floor.Stream;
+import rinsebell.floor.visit.VisitId;
+
+/** Facts; each is written once and never changed. */
+final class FactTable {
+
+    private static final String COLUMNS = "seq, stream, kind, version, happened_ms, recorded_ms, by_staff, body";
+
+    private FactTable() {}
+
+    static void write(Handle handle, List<Entry> entries) {
+        PreparedBatch batch = handle.prepareBatch("""
+                insert into fact
+                    (seq, stream, kind, version, happened_ms, recorded_ms, by_staff, press_id, body)
+                values
+                    (:seq, :stream, :kind, :version, :happened_ms, :recorded_ms, :by_staff, :press_id, :body)
+                """);
+        entries.forEach(entry -> entry.facts().forEach(fact -> add(batch, FactRow.of(fact), entry.id())));
+        batch.execute();
+    }
+
+    private static void add(PreparedBatch batch, FactRow fact, String press) {
+        batch.bind("seq", fact.seq())
+                .bind("stream", fact.stream())
+                .bind("kind", fact.kind())
+                .bind("version", fact.version())
+                .bind("happened_ms", fact.happenedMs())
+                .bind("recorded_ms", fact.recordedMs())
+                .bind("by_staff", fact.byStaff())
+                .bind("press_id", press)
+                .bind("body", fact.body())
+                .add();
+    }
+
+    /** Every fact of these streams, by number. */
+    static List<Fact> in(Handle handle, Collection<? extends Stream> streams) {
+        if (streams.isEmpty()) {
+            return List.of();
+        }
+        return handle.createQuery("""
+                        select %s
+                        from fact
+                        where stream in (<streams>)
+                        order by seq
+                        """.formatted(COLUMNS))
+                .bindList("streams", streams.stream().map(StreamName::of).toList())
+                .map(FactTable::fact)
+                .list();
+    }
+
+    /** Every fact of the salon's days from one to another, both counted in, by number. */
+    static List<Fact> ofDays(Handle handle, LocalDate from, LocalDate to) {
+        return handle.createQuery("""
+                        select %s
+                        from fact
+                        where stream between :from and :to
+                        order by seq
+                        """.formatted(COLUMNS))
+                .bind("from", StreamName.of(Stream.day(from)))
+                .bind("to", StreamName.of(Stream.day(to)))
+                .map(FactTable::fact)
+                .list();
+    }
+
+    /** The visits about which a fact with a higher number than this says something. */
+    static List<VisitId> visitsAfter(Handle handle, long seq) {
+        return handle.createQuery("""
+                        select distinct stream
+                        from fact
+                        where seq > :seq
+                          and stream like 'visit %'
+                        """)
+                .bind("seq", seq)
+                .map((row, context) -> ((Stream.OfVisit) StreamName.parse(row.getString("stream"))).visit())
+                .list();
+    }
+
+    /** The newest fact of a kind. */
+    static Optional<Fact> last(Handle handle, String kind) {
+        return handle.createQuery("""
+                        select %s
+                        from fact
+                        where kind = :kind
+                        order by seq desc
+                        fetch first row only
+                        """.formatted(COLUMNS))
+                .bind("kind", kind)
+                .map(FactTable::fact)
+                .findOne();
+    }
+
+    /** How many facts there are; facts are numbered from 1 without gaps. */
+    static long count(Handle handle) {
+        return handle.createQuery("""
+                        select count(*)
+                        from fact
+                        """).mapTo(Long.class).one();
+    }
+
+    private static Fact fact(ResultSet row, StatementContext context) throws SQLException {
+        return new FactRow(
+                        row.getLong("seq"),
+                        row.getString("stream"),
+                        row.getString("kind"),
+                        row.getInt("version"),
+                        row.getLong("happened_ms"),
+                        row.getLong("recorded_ms"),
+                        Columns.maybeLong(row, "by_staff"),
+                        row.getString("body"))
+                .fact();
+    }
+}

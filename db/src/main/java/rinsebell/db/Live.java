@@ -1,0 +1,64 @@
+package rinsebell.db;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.jdbi.v3.core.Handle;
+import rinsebell.db.codec.FactRow;
+import rinsebell.floor.Fact;
+import rinsebell.floor.Floor;
+import rinsebell.floor.Stream;
+import rinsebell.floor.bowl.DayEvent;
+import rinsebell.floor.salon.Salon;
+import rinsebell.floor.visit.VisitId;
+
+/**
+ * Finds the facts that the live floor is made of, which is what a floor that never stopped would still have: it lets go
+ * of ended visits, and of days that no visit needs, at the end of a day.
+ */
+final class Live {
+
+    private static final String DAY_ENDED = FactRow.kindOf(new DayEvent.DayEnded());
+    private static final LocalDate FIRST = LocalDate.of(1000, 1, 1);
+    private static final LocalDate LAST = LocalDate.of(9999, 12, 31);
+
+    private Live() {}
+
+    /**
+     * The set-up, the visits that are open or of which anything was written down since the day's end before, and the
+     * days from the one on which the first of them began; by number.
+     */
+    static List<Fact> facts(Handle handle) {
+        Optional<Fact> dayEnded = FactTable.last(handle, DAY_ENDED);
+        List<Fact> facts = new ArrayList<>(FactTable.in(handle, List.of(Stream.SALON)));
+        Salon salon = Floor.of(facts).salon();
+        Set<VisitId> visits = visits(handle, dayEnded.map(Fact::seq).orElse(0L));
+        facts.addAll(FactTable.in(handle, visits.stream().map(Stream::visit).toList()));
+        LocalDate first =
+                dayEnded.map(end -> firstDay(handle, salon, visits, end)).orElse(FIRST);
+        facts.addAll(FactTable.ofDays(handle, first, LAST));
+        facts.sort(Comparator.comparingLong(Fact::seq));
+        return facts;
+    }
+
+    private static Set<VisitId> visits(Handle handle, long dayEndedSeq) {
+        Set<VisitId> visits = new HashSet<>(VisitTable.open(handle));
+        visits.addAll(FactTable.visitsAfter(handle, dayEndedSeq));
+        return visits;
+    }
+
+    private static LocalDate firstDay(Handle handle, Salon salon, Collection<VisitId> visits, Fact dayEnded) {
+        List<VisitId> stayed =
+                visits.stream().filter(visit -> visit.value() < dayEnded.seq()).toList();
+        LocalDate began = salon.dayOf(dayEnded.recorded());
+        return VisitTable.firstArrived(handle, stayed)
+                .map(salon::dayOf)
+                .filter(day -> day.isBefore(began))
+                .orElse(began);
+    }
+}

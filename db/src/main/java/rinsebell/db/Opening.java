@@ -1,0 +1,101 @@
+package rinsebell.db;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import rinsebell.db.journal.Journal;
+
+/** Brings journal and database to one state at the start, and makes the database again where it is lost. */
+final class Opening {
+
+    private static final Logger LOG = LoggerFactory.getLogger(Opening.class);
+
+    private final DataFolder folder;
+    private final Instant now;
+
+    Opening(DataFolder folder, Instant now) {
+        this.folder = folder;
+        this.now = now;
+    }
+
+    SalonStore store() throws IOException {
+        if (isDatabaseLost()) {
+            rebuild(new Rebuild(now, "the database file was missing or empty", null));
+        }
+        try {
+            return attempt();
+        } catch (DatabaseUnreadable e) {
+            rebuild(new Rebuild(now, e.reason(), setAside()));
+            return second();
+        }
+    }
+
+    private SalonStore second() throws IOException {
+        try {
+            return attempt();
+        } catch (DatabaseUnreadable e) {
+            throw new IOException("the database was made again and still can't be read", e);
+        }
+    }
+
+    private SalonStore attempt() throws IOException, DatabaseUnreadable {
+        Database database = Database.open(folder.database());
+        try {
+            Tables tables = new Tables(database.jdbi());
+            tables.check();
+            return new SalonStore(folder, database, tables, caughtUp(tables));
+        } catch (IOException | RuntimeException | DatabaseUnreadable e) {
+            database.close();
+            throw e;
+        }
+    }
+
+    private Journal caughtUp(Tables tables) throws IOException {
+        CatchUp catchUp = new CatchUp(tables);
+        Journal journal = Journal.open(folder.journal(), catchUp);
+        try {
+            catchUp.finish(journal.recovered());
+            return journal;
+        } catch (RuntimeException e) {
+            journal.close();
+            throw e;
+        }
+    }
+
+    private boolean isDatabaseLost() throws IOException {
+        Path file = folder.databaseFile();
+        boolean nothing = !Files.exists(file) || Files.size(file) == 0;
+        return nothing && Journal.verify(folder.journal()).presses() > 0;
+    }
+
+    private Path setAside() throws IOException {
+        Files.createDirectories(folder.setAside());
+        int number = 1;
+        while (Files.exists(folder.setAside(number))) {
+            number++;
+        }
+        return Files.move(folder.databaseFile(), folder.setAside(number));
+    }
+
+    /** Under another name until it is whole: a start that is broken off begins again. */
+    private void rebuild(Rebuild why) throws IOException {
+        LOG.error("the database is made again from the journal: {}", why.reason());
+        Files.deleteIfExists(folder.newDatabaseFile());
+        fill(why);
+        Files.deleteIfExists(folder.databaseFile());
+        Files.move(folder.newDatabaseFile(), folder.databaseFile());
+    }
+
+    private void fill(Rebuild why) throws IOException {
+        try (Database database = Database.open(folder.newDatabase())) {
+            Tables tables = new Tables(database.jdbi());
+            tables.note(why);
+            caughtUp(tables).close();
+        } catch (DatabaseUnreadable e) {
+            throw new IOException("no database can be made in " + folder.path(), e);
+        }
+    }
+}

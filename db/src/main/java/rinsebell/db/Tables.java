@@ -1,0 +1,131 @@
+package rinsebell.db;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.Jdbi;
+import org.jdbi.v3.core.JdbiException;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import rinsebell.db.journal.JournalMark;
+import rinsebell.floor.Fact;
+import rinsebell.floor.Ledger.Entry;
+import rinsebell.floor.Stream;
+import rinsebell.floor.TextId;
+
+/** What is in the database, as a whole: each batch in one transaction. */
+final class Tables {
+
+    private static final Logger LOG = LoggerFactory.getLogger(Tables.class);
+    private static final String BEFORE_HISTORY = "before_history";
+
+    private final Jdbi jdbi;
+
+    Tables(Jdbi jdbi) {
+        this.jdbi = jdbi;
+    }
+
+    Jdbi jdbi() {
+        return jdbi;
+    }
+
+    JournalMark mark() {
+        return jdbi.withHandle(MarkTable::read);
+    }
+
+    /**
+     * Writes presses that the journal has. Those that are there already are left out: nobody knows of a transaction
+     * that ended in an error whether it counts.
+     *
+     * @param after the place in the journal behind the last of them
+     */
+    void apply(List<Entry> entries, JournalMark after) {
+        jdbi.useTransaction(handle -> {
+            long reached = MarkTable.read(handle).lines();
+            write(
+                    handle,
+                    entries.stream().filter(entry -> isNew(entry, reached)).toList());
+            MarkTable.write(handle, after);
+        });
+    }
+
+    private static boolean isNew(Entry entry, long reached) {
+        return entry.facts().isEmpty() || entry.facts().get(0).seq() > reached;
+    }
+
+    private static void write(Handle handle, List<Entry> entries) {
+        PressTable.write(handle, entries);
+        FactTable.write(handle, entries);
+        TextTable.write(handle, entries);
+        ClientTable.reserve(handle, facts(entries));
+        writeHistory(handle, facts(entries));
+    }
+
+    private static List<Fact> facts(List<Entry> entries) {
+        return entries.stream().flatMap(entry -> entry.facts().stream()).toList();
+    }
+
+    /** Rows that can be made again at any time must not keep facts out of the database. */
+    private static void writeHistory(Handle handle, Collection<Fact> facts) {
+        handle.savepoint(BEFORE_HISTORY);
+        try {
+            History.write(handle, Touched.by(handle, facts));
+            handle.releaseSavepoint(BEFORE_HISTORY);
+        } catch (RuntimeException e) {
+            handle.rollbackToSavepoint(BEFORE_HISTORY);
+            LOG.error("the rows of some visits could not be written; their facts are kept", e);
+        }
+    }
+
+    Optional<AnsweredPress> press(String id) {
+        return jdbi.withHandle(handle -> PressTable.find(handle, id));
+    }
+
+    Map<TextId, String> texts(Collection<TextId> ids) {
+        return jdbi.withHandle(handle -> TextTable.find(handle, ids));
+    }
+
+    void addMissing(Collection<WaitingTexts.Line> texts) {
+        jdbi.useTransaction(handle -> texts.forEach(text -> TextTable.addMissing(handle, text)));
+    }
+
+    List<Fact> live() {
+        return jdbi.withHandle(Live::facts);
+    }
+
+    List<Fact> facts(Collection<? extends Stream> streams) {
+        return jdbi.withHandle(handle -> FactTable.in(handle, streams));
+    }
+
+    Optional<Rebuild> lastRebuild() {
+        return jdbi.withHandle(RebuildTable::last);
+    }
+
+    void note(Rebuild rebuild) {
+        jdbi.useHandle(handle -> RebuildTable.write(handle, rebuild));
+    }
+
+    /**
+     * Reads all that a start needs.
+     *
+     * @throws DatabaseUnreadable if that can't be done, or the tables do not hold what they say
+     */
+    void check() throws DatabaseUnreadable {
+        try {
+            long facts = jdbi.withHandle(FactTable::count);
+            if (facts != mark().lines()) {
+                throw new DatabaseUnreadable("the database says " + mark().lines() + " facts and holds " + facts);
+            }
+            live();
+        } catch (JdbiException e) {
+            throw new DatabaseUnreadable(e);
+        }
+    }
+
+    /** Returns when everything written so far would survive the power going. */
+    void force() {
+        jdbi.useHandle(handle -> handle.execute("checkpoint sync"));
+    }
+}

@@ -1,0 +1,60 @@
+package rinsebell.db;
+
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.statement.PreparedBatch;
+import rinsebell.floor.Ledger.Entry;
+import rinsebell.floor.TextId;
+
+/** Labels, names and notes: the only place where they stay. */
+final class TextTable {
+
+    private TextTable() {}
+
+    static void write(Handle handle, List<Entry> entries) {
+        PreparedBatch batch = handle.prepareBatch("""
+                merge into text (fact_seq, body)
+                key (fact_seq)
+                values (:fact_seq, :body)
+                """);
+        entries.forEach(entry -> entry.texts()
+                .forEach((seq, body) ->
+                        batch.bind("fact_seq", seq).bind("body", body).add()));
+        batch.execute();
+    }
+
+    /** Adds a text that is not there yet, if its fact is there and came with that press. */
+    static void addMissing(Handle handle, WaitingTexts.Line line) {
+        handle.createUpdate("""
+                        insert into text (fact_seq, body)
+                        select fact.seq, :body
+                        from fact
+                        where fact.seq = :seq
+                          and fact.press_id = :press
+                          and not exists (select 1 from text where text.fact_seq = :seq)
+                        """)
+                .bind("seq", line.seq())
+                .bind("press", line.press())
+                .bind("body", line.body())
+                .execute();
+    }
+
+    static Map<TextId, String> find(Handle handle, Collection<TextId> ids) {
+        if (ids.isEmpty()) {
+            return Map.of();
+        }
+        return handle.createQuery("""
+                        select fact_seq, body
+                        from text
+                        where fact_seq in (<ids>)
+                        """)
+                .bindList("ids", ids.stream().map(TextId::seq).toList())
+                .reduceRows(new HashMap<>(), (texts, row) -> {
+                    texts.put(new TextId(row.getColumn("fact_seq", Long.class)), row.getColumn("body", String.class));
+                    return texts;
+                });
+    }
+}
