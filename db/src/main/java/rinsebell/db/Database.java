@@ -79,6 +79,8 @@ final class Database implements AutoCloseable {
         Flyway.configure()
                 .dataSource(connections)
                 .locations("classpath:rinsebell/db/migration")
+                // Flyway would by itself let an older program work on tables that a later one has changed.
+                .ignoreMigrationPatterns(new String[0])
                 .load()
                 .migrate();
     }

@@ -130,6 +130,11 @@ public final class SalonStore implements Ledger, AutoCloseable {
         }
     }
 
+    /** The number of the newest fact; 0 for none. */
+    public long lastSeq() {
+        return journal.end().lines();
+    }
+
     /** Every fact that the live floor is made of, by number. */
     public List<Fact> load() {
         return tables.live();

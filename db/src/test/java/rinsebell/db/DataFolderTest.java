@@ -17,7 +17,7 @@ final class DataFolderTest {
 
     @Test
     void aFolderIsCreatedWhereItIsWanted() throws Exception {
-        Path wanted = parent.resolve("a salon/with spaces;and=signs");
+        Path wanted = parent.resolve("a salon/with spaces and=signs");
         try (DataFolder folder = DataFolder.open(wanted)) {
             assertThat(folder.path()).isDirectory().isEqualTo(wanted);
         }

@@ -21,8 +21,11 @@ record Segment(Path file, long firstLine) {
         return new Segment(folder.resolve("journal-%012d.txt".formatted(firstLine)), firstLine);
     }
 
-    /** The files of a journal, oldest first; other files in the folder are left alone. */
+    /** The files of a journal, oldest first; other files in the folder are left alone, and it need not be there. */
     static List<Segment> in(Path folder) throws IOException {
+        if (!Files.isDirectory(folder)) {
+            return List.of();
+        }
         try (Stream<Path> files = Files.list(folder)) {
             return files.sorted().flatMap(Segment::named).toList();
         }

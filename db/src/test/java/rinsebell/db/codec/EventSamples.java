@@ -50,7 +50,7 @@ import rinsebell.floor.visit.WorkEvent;
  * Every kind of event, with all that it can say and with all left out. The kept corpus has a line for each, in this
  * order: new ones go to the end of their list and of the corpus.
  */
-final class EventSamples {
+public final class EventSamples {
 
     private static final Instant TEN = Instant.parse("2026-11-28T10:00:00.001Z");
     private static final ApplicationId APPLICATION = new ApplicationId(21);
@@ -147,7 +147,7 @@ final class EventSamples {
 
     private EventSamples() {}
 
-    static List<Event> all() {
+    public static List<Event> all() {
         return Stream.of(SALON, DAY, STAY, WORK, LOOKS, NOTES)
                 .flatMap(List::stream)
                 .toList();
