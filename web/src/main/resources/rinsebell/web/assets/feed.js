@@ -4,6 +4,7 @@ import { clockTime, now, set, tick } from "./clock.js";
 import { panAll } from "./ribbon.js";
 
 const STALE_MS = 12000;
+const RELOAD_AFTER_MS = 5000;
 const board = document.documentElement.dataset.board;
 const link = document.getElementById("link");
 
@@ -49,7 +50,8 @@ function swap(old, fresh) {
 /** Shows a fragment unless the page already shows a newer one, or a finger rests on it: then when it lifts. */
 export function show(id, stamp, html) {
   const old = document.getElementById(id);
-  if (!old || (old.dataset.n && older(stamp, old.dataset.n))) return;
+  if (!old) return reload();
+  if (old.dataset.n && older(stamp, old.dataset.n)) return;
   if (held && old.contains(held)) {
     const last = waiting.get(id);
     if (!last || !older(stamp, last.stamp)) waiting.set(id, { stamp, html });
@@ -58,6 +60,13 @@ export function show(id, stamp, html) {
   const box = document.createElement("template");
   box.innerHTML = html.trim();
   swap(old, box.content.firstElementChild);
+}
+
+// The board has other pieces than this page. Never in a loop, and never away under a finger.
+function reload() {
+  if (held) return setTimeout(reload, 500);
+  if (performance.now() > RELOAD_AFTER_MS) location.reload();
+  else setTimeout(reload, RELOAD_AFTER_MS);
 }
 
 function release() {
@@ -90,8 +99,10 @@ function open() {
     const beat = JSON.parse(event.data);
     set(beat.now, beat.speed);
     listen();
+    document.getElementById("stepped").hidden = !beat.stepped;
     panAll();
   });
+  source.addEventListener("redraw", reload);
   source.addEventListener("fragment", (event) => {
     const fragment = JSON.parse(event.data);
     process = parts(event.lastEventId).process;

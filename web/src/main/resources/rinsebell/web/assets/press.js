@@ -47,6 +47,13 @@ function place(element) {
   else old.replaceWith(element);
 }
 
+// A whole page in place of an answer says in its own words what went wrong.
+function problem(html) {
+  const page = new DOMParser().parseFromString(html, "text/html").querySelector("main");
+  const text = [...(page?.querySelectorAll("h1, p") ?? [])].map((part) => part.textContent.trim()).join(". ");
+  tell(text || words().failed, "high");
+}
+
 // An answer is a list of elements, each of which takes the place of the one with its id.
 function take(html) {
   const box = document.createElement("template");
@@ -72,7 +79,9 @@ async function press(form, submitter) {
       location.assign(response.headers.get("Rinsebell-Next") ?? response.url);
       return;
     }
-    take(await response.text());
+    const html = await response.text();
+    if (/^\s*<!doctype/i.test(html)) problem(html);
+    else take(html);
   } finally {
     pending.delete(payload);
   }
