@@ -181,23 +181,23 @@ public final class Saturday {
     /** A bowl that stands ready, and a brush that has not touched it. */
     private void mixedNotOn() {
         guest("D. F.", cast.piet)
-                .arrives(ago(14), Place.chair(7), fine)
+                .arrives(ago(13), Place.chair(7), fine)
                 .mixes(ago(4), FIRST, cast.grams(50, BEIGE), cast.grams(50, DEVELOPER_20));
     }
 
-    /** Foils rinsed, and the toner on at the basin. */
+    /** Foils rinsed, and the toner on at the basin; somebody else sits in that chair by now. */
     private void atTheBasin() {
         guest("E. S.", cast.orla)
-                .arrives(ago(78), Place.chair(8), fine)
+                .arrives(ago(78), Place.chair(7), fine)
                 .mixes(ago(57), FIRST, cast.grams(60, POWDER), cast.grams(60, DEVELOPER_20))
                 .putsOn(ago(55), Area.FOILS_ALL, OFF_SCALP, FOIL)
                 .lastOn(ago(40))
                 .looks(ago(32), 7, PALE_ORANGE, TEN_MINUTES)
                 .looks(ago(22), 8, YELLOW, TEN_MINUTES)
-                .moves(ago(12), Place.basin(1))
-                .rinses(ago(11))
-                .tells(ago(8), new WorkEvent.TowelDried())
-                .tells(ago(7), new LookEvent.LiftJudged(true))
+                .moves(ago(15), Place.basin(1))
+                .rinses(ago(14))
+                .tells(ago(10), new WorkEvent.TowelDried())
+                .tells(ago(9), new LookEvent.LiftJudged(true))
                 .mixes(ago(4), TONE, cast.grams(30, TONER), cast.grams(30, DEVELOPER_10))
                 .putsOn(ago(3), Area.LENGTHS, ON_SCALP, OPEN)
                 .lastOn(ago(1));
