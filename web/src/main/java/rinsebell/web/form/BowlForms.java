@@ -20,7 +20,7 @@ import rinsebell.floor.unit.Grams;
 /** Presses about bowls. */
 final class BowlForms {
     static final String BOWLS = "bowls";
-    static final int MOST_PORTIONS = 12;
+    static final int MOST_PORTIONS = 100;
     private static final Entries.Bounds GRAMS = new Entries.Bounds(new BigDecimal("0.1"), BigDecimal.valueOf(2000), 2);
 
     private BowlForms() {}

@@ -13,7 +13,9 @@ public final class Codes {
         return choice.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
-    public static <E extends Enum<E>> Optional<E> choice(Class<E> type, String code) {
+    /** The choice with this code; its name in code is as good. */
+    public static <E extends Enum<E>> Optional<E> choice(Class<E> type, String typed) {
+        var code = typed.toLowerCase(Locale.ROOT).replace('_', '-');
         for (var constant : type.getEnumConstants()) {
             if (of(constant).equals(code)) {
                 return Optional.of(constant);

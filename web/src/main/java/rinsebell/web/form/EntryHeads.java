@@ -18,10 +18,10 @@ final class EntryHeads {
     private static final ApplicationId NO_APPLICATION = new ApplicationId(0);
     private static final int LONGEST_AGAIN_MINUTES = 60;
 
-    /** The only decision that is named; to look again is said in minutes. */
-    enum Decision {
-        RINSE
-    }
+    /** What a decision says besides minutes. */
+    static final String RINSE = "rinse";
+
+    private static final String DECISION = "decision";
 
     private EntryHeads() {}
 
@@ -77,13 +77,18 @@ final class EntryHeads {
 
     /** Look again in so many minutes, or rinse; null for "by the directions". */
     static @Nullable CheckDecision decision(Entries entries) {
-        var rinse = entries.choice("decision", Decision.class).map(said -> CheckDecision.RINSE);
-        var again = entries.whole("again", 1, LONGEST_AGAIN_MINUTES)
-                .map(minutes -> CheckDecision.lookAgain(Duration.ofMinutes(minutes)));
-        if (rinse.isPresent() && again.isPresent()) {
+        var rinses = entries.value(DECISION).filter(RINSE::equals).isPresent();
+        var again = rinses ? Optional.<CheckDecision>empty() : again(entries, DECISION);
+        var alsoAgain = again(entries, "again");
+        if (alsoAgain.isPresent() && (rinses || again.isPresent())) {
             entries.fault("again", Fault.TWO_ANSWERS);
         }
-        return rinse.or(() -> again).orElse(null);
+        return rinses ? CheckDecision.RINSE : again.or(() -> alsoAgain).orElse(null);
+    }
+
+    private static Optional<CheckDecision> again(Entries entries, String field) {
+        return entries.whole(field, 1, LONGEST_AGAIN_MINUTES)
+                .map(minutes -> CheckDecision.lookAgain(Duration.ofMinutes(minutes)));
     }
 
     static BowlId neededBowl(Entries entries, String field) {

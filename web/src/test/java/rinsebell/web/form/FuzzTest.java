@@ -49,7 +49,7 @@ class FuzzTest {
             "portions.0.product",
             "portions.0.grams",
             "portions.99.grams",
-            "portions.12.grams",
+            "portions.100.grams",
             "reason",
             "visit",
             "earlier",

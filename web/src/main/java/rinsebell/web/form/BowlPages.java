@@ -1,0 +1,126 @@
+package rinsebell.web.form;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rinsebell.floor.bowl.Bowl;
+import rinsebell.floor.bowl.BowlId;
+import rinsebell.floor.bowl.BowlReason;
+import rinsebell.floor.product.Kind;
+import rinsebell.floor.product.Product;
+import rinsebell.floor.visit.Visit;
+import rinsebell.web.form.SheetPage.Part;
+import rinsebell.web.form.SheetPage.Row;
+import rinsebell.web.view.Form;
+import rinsebell.web.view.Nav;
+import rinsebell.web.view.Press;
+
+/** Pages about bowls. */
+final class BowlPages {
+    private static final String LIST = "/bowls";
+
+    private BowlPages() {}
+
+    static void enter(FormPages pages) {
+        pages.enter(BowlForms.BOWLS, Presses.PLAIN, Nav.BOWLS, BowlPages::mix);
+        pages.enter(BowlForms.BOWLS, "recipe", Nav.BOWLS, BowlPages::recipe);
+        pages.enter(BowlForms.BOWLS, "divide", Nav.BOWLS, BowlPages::divide);
+        pages.enter(
+                BowlForms.BOWLS,
+                "throw-away",
+                Nav.BOWLS,
+                ask -> new FormDraft(ask, "bowls.throw-away")
+                        .group(ask.say("form.when"))
+                        .number("minutesAgo", "")
+                        .form(at(ask, "throw-away"), LIST));
+        pages.enter(BowlForms.BOWLS, "list", BowlPages::list);
+    }
+
+    private static String at(PageAsk ask, String press) {
+        return LIST + "/" + ask.id() + "/" + press;
+    }
+
+    private static Form mix(PageAsk ask) {
+        return shelf(ask, new FormDraft(ask, "bowls"))
+                .group("")
+                .choice("reason", BowlReason.class, BowlReason.FIRST)
+                .list("visit", Choices.visits(ask), "")
+                .whenAndWho()
+                .form("/bowls", LIST);
+    }
+
+    private static Form recipe(PageAsk ask) {
+        return shelf(ask, new FormDraft(ask, "bowls.recipe")).form(at(ask, "recipe"), LIST);
+    }
+
+    /** A box for the grams of each product: nothing is typed but numbers. */
+    private static FormDraft shelf(PageAsk ask, FormDraft draft) {
+        var row = 0;
+        for (var kind : Kind.values()) {
+            draft.group(ask.moment().say(kind));
+            for (var product : ask.salon().offered()) {
+                if (product.directions().kind() == kind) {
+                    portion(draft, row, product);
+                    row++;
+                }
+            }
+        }
+        return draft;
+    }
+
+    private static void portion(FormDraft draft, int row, Product product) {
+        var name = "portions." + row;
+        draft.hidden(name + ".product", Choices.number(product.id().value()))
+                .number(name + ".grams", product.directions().name(), "");
+    }
+
+    private static Form divide(PageAsk ask) {
+        var reason = bowl(ask).map(Bowl::reason).orElse(BowlReason.FIRST);
+        return new FormDraft(ask, "bowls.divide")
+                .choice("reason", BowlReason.class, reason)
+                .list("visit", Choices.visits(ask), "")
+                .group(ask.say("form.when"))
+                .number("minutesAgo", "")
+                .form(at(ask, "divide"), LIST);
+    }
+
+    private static Optional<Bowl> bowl(PageAsk ask) {
+        return ask.moment().floor().bowl(new BowlId(ask.id()));
+    }
+
+    private static SheetPage list(PageAsk ask) {
+        var rows = Choices.standing(ask).map(bowl -> row(ask, bowl)).toList();
+        var mix = Press.opens(ask.say("form.bowls"), "", "/bowls/mix").as(Press.Weight.MAIN);
+        var title = ask.say("sheet.bowls");
+        var parts = List.of(new Part(rows.isEmpty() ? ask.say("sheet.bowls.none") : "", rows, List.of(mix)));
+        return new SheetPage(ask.shell(title, Nav.BOWLS), title, "", parts, List.of());
+    }
+
+    private static Row row(PageAsk ask, Bowl bowl) {
+        var base = "/bowls/" + bowl.id().value() + "/";
+        var presses = new ArrayList<Press>();
+        whom(ask, bowl)
+                .ifPresent(visit -> presses.add(Press.opens(
+                        ask.say("form.visits.put-on"),
+                        "",
+                        "/visits/" + visit.id().value() + "/put-on?bowl="
+                                + bowl.id().value())));
+        if (!ask.moment().floor().isTouched(bowl.id())) {
+            presses.add(Press.opens(ask.say("form.bowls.divide"), "", base + "divide"));
+        }
+        presses.add(Press.opens(ask.say("form.bowls.recipe"), "", base + "recipe"));
+        presses.add(Press.sends(ask.say("form.bowls.throw-away"), "", base + "throw-away"));
+        return new Row(ask.moment().clock(bowl.mixedAt()), Choices.bowl(ask, bowl), detail(ask, bowl), false, presses);
+    }
+
+    private static Optional<Visit> whom(PageAsk ask, Bowl bowl) {
+        return Optional.ofNullable(bowl.forVisit())
+                .flatMap(ask.moment().floor()::visit)
+                .filter(Visit::isOpen);
+    }
+
+    private static String detail(PageAsk ask, Bowl bowl) {
+        var whom = whom(ask, bowl).map(visit -> ask.moment().label(visit)).orElse(ask.say("choice.nobody"));
+        return ask.moment().say(bowl.reason()) + " · " + whom;
+    }
+}

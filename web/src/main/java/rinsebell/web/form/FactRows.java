@@ -1,0 +1,87 @@
+package rinsebell.web.form;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import rinsebell.floor.Correction;
+import rinsebell.floor.Event;
+import rinsebell.floor.Fact;
+import rinsebell.floor.Floor;
+import rinsebell.floor.TextId;
+import rinsebell.floor.visit.StayEvent;
+import rinsebell.floor.visit.VisitId;
+import rinsebell.web.form.SheetPage.Row;
+import rinsebell.web.view.Press;
+
+/** Tells facts line by line, the newest first: what stands, and struck out what was withdrawn. */
+final class FactRows {
+    private final PageAsk ask;
+    private final Floor floor;
+
+    FactRows(PageAsk ask) {
+        this.ask = ask;
+        this.floor = ask.moment().floor();
+    }
+
+    List<Row> of(Stream<rinsebell.floor.Stream> streams) {
+        return streams.flatMap(stream -> floor.facts(stream).stream())
+                .filter(fact -> !(fact.event() instanceof Correction))
+                .map(fact -> floor.standing(fact.seq()).orElse(fact))
+                .sorted(Comparator.comparing(Fact::happened)
+                        .thenComparingLong(Fact::seq)
+                        .reversed())
+                .map(this::row)
+                .toList();
+    }
+
+    private Row row(Fact fact) {
+        var gone = !floor.stands(fact);
+        return new Row(
+                ask.moment().clock(fact.happened()), what(fact), who(fact), gone, gone ? List.of() : presses(fact));
+    }
+
+    private List<Press> presses(Fact fact) {
+        var base = "/facts/" + fact.seq() + "/";
+        return List.of(
+                Press.opens(ask.say("form.facts.set-back"), "", base + "set-back"),
+                Press.opens(ask.say("form.facts.withdraw"), "", base + "withdraw"));
+    }
+
+    /** When and what, in one phrase. */
+    String telling(Fact fact) {
+        return ask.moment().clock(fact.happened()) + " " + what(fact);
+    }
+
+    private String what(Fact fact) {
+        var what = ask.say(key(fact.event()));
+        var note = ask.moment().texts().apply(new TextId(fact.seq()));
+        var head = head(fact);
+        return head + what + (note.isEmpty() || fact.event() instanceof StayEvent.Arrived ? "" : " “" + note + "”");
+    }
+
+    private String head(Fact fact) {
+        return fact.stream() instanceof rinsebell.floor.Stream.OfVisit of ? label(of.visit()) : "";
+    }
+
+    private String label(VisitId id) {
+        return floor.visit(id).map(visit -> ask.moment().label(visit) + ": ").orElse("");
+    }
+
+    private String who(Fact fact) {
+        var by = ask.moment().name(fact.by());
+        var late = fact.recorded().minusSeconds(60).isAfter(fact.happened());
+        var written = late ? ask.say("sheet.written", ask.moment().clock(fact.recorded())) : "";
+        return Stream.of(by, written)
+                .filter(part -> !part.isEmpty())
+                .collect(java.util.stream.Collectors.joining(" · "));
+    }
+
+    static String key(Event event) {
+        return key(event.getClass());
+    }
+
+    static String key(Class<?> event) {
+        return "fact." + event.getSimpleName().toLowerCase(Locale.ROOT);
+    }
+}

@@ -1,0 +1,63 @@
+package rinsebell.web.form;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import rinsebell.web.view.Form;
+import rinsebell.web.view.FormPage;
+import rinsebell.web.view.Nav;
+
+/**
+ * Every page on which something is typed. A press that has a page is found under the name of the press, so that what
+ * came back with faults is shown again; pages that only list things have names of their own.
+ *
+ * <ul>
+ *   <li>{@code visits}: plain is the welcome, {@code more} the choice of rarer presses, else as the presses
+ *   <li>{@code bowls}: plain is a bowl to mix, {@code list} the bowls of the day, else as the presses
+ *   <li>{@code products}: plain is a new product, {@code list} the shelf, {@code preview} the times a leaflet gives
+ *   <li>{@code staff}: plain is a new member of staff with the list of all, {@code change} one of them
+ *   <li>{@code salon}: plain is the set-up; the first page of an empty salon too
+ *   <li>{@code day}: plain is the day sheet, {@code caught-up} what may have been missed
+ * </ul>
+ */
+public final class FormPages {
+    private final Map<Presses.Name, PageForm> pages = new LinkedHashMap<>();
+
+    private FormPages() {}
+
+    public static FormPages all() {
+        var pages = new FormPages();
+        VisitPages.enter(pages);
+        HeadPages.enter(pages);
+        BowlPages.enter(pages);
+        FactPages.enter(pages);
+        SalonPages.enter(pages);
+        ProductPages.enter(pages);
+        DayPages.enter(pages);
+        return pages;
+    }
+
+    void enter(String resource, String press, PageForm page) {
+        if (pages.put(new Presses.Name(resource, press), page) != null) {
+            throw new IllegalStateException("two pages for " + resource + "/" + press);
+        }
+    }
+
+    /** A page that is one form. */
+    void enter(String resource, String press, Nav here, Function<PageAsk, Form> form) {
+        enter(resource, press, ask -> {
+            var made = form.apply(ask);
+            return new FormPage(ask.shell(made.title(), here), made);
+        });
+    }
+
+    public Optional<PageForm> find(String resource, String press) {
+        return Optional.ofNullable(pages.get(new Presses.Name(resource, press)));
+    }
+
+    public Set<Presses.Name> names() {
+        return Set.copyOf(pages.keySet());
+    }
+}

@@ -1,0 +1,38 @@
+package rinsebell.web.form;
+
+import java.util.List;
+import rinsebell.web.view.Form;
+import rinsebell.web.view.Press;
+import rinsebell.web.view.Shell;
+import rinsebell.web.view.View;
+
+/**
+ * A page that lists things with what can be pressed about each: bowls, products, staff, the log of a day.
+ *
+ * @param intro what this is for; may be empty
+ * @param forms typed in below the lists
+ */
+public record SheetPage(Shell shell, String title, String intro, List<Part> parts, List<Form> forms) implements View {
+    @Override
+    public String template() {
+        return "form/sheet.jte";
+    }
+
+    /**
+     * Rows that belong together.
+     *
+     * @param title may be empty
+     * @param presses about the whole of it
+     */
+    public record Part(String title, List<Row> rows, List<Press> presses) {}
+
+    /**
+     * One line.
+     *
+     * @param time when; may be empty
+     * @param what in one phrase
+     * @param detail quieter; may be empty
+     * @param gone it no longer counts
+     */
+    public record Row(String time, String what, String detail, boolean gone, List<Press> presses) {}
+}

@@ -1,0 +1,162 @@
+package rinsebell.web.form;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import rinsebell.floor.salon.StaffId;
+import rinsebell.floor.visit.Gate;
+import rinsebell.floor.visit.Visit;
+import rinsebell.web.view.Form;
+import rinsebell.web.view.Nav;
+import rinsebell.web.view.Press;
+
+/** Pages about a client's stay. */
+final class VisitPages {
+    private static final List<String> MORE = List.of(
+            "put-on",
+            "already-on",
+            "heat-on",
+            "heat-off",
+            "cover",
+            "foils-out",
+            "emulsified",
+            "plan",
+            "wipe-off",
+            "towel-dried",
+            "lift",
+            "stop",
+            "gate",
+            "move",
+            "hand-over",
+            "label",
+            "client",
+            "leave");
+
+    private VisitPages() {}
+
+    static void enter(FormPages pages) {
+        pages.enter(VisitForms.VISITS, Presses.PLAIN, Nav.FLOOR, VisitPages::welcome);
+        pages.enter(VisitForms.VISITS, "gate", Nav.FLOOR, VisitPages::gate);
+        pages.enter(VisitForms.VISITS, "move", Nav.FLOOR, VisitPages::move);
+        pages.enter(VisitForms.VISITS, "hand-over", Nav.FLOOR, VisitPages::handOver);
+        pages.enter(VisitForms.VISITS, "label", Nav.FLOOR, VisitPages::label);
+        pages.enter(VisitForms.VISITS, "client", Nav.FLOOR, VisitPages::client);
+        pages.enter(
+                VisitForms.VISITS,
+                "leave",
+                Nav.FLOOR,
+                ask -> draft(ask, "leave").whenAndWho().form(at(ask, "leave"), back(ask)));
+        pages.enter(VisitForms.VISITS, "more", VisitPages::more);
+    }
+
+    static FormDraft draft(PageAsk ask, String press) {
+        return new FormDraft(ask, VisitForms.VISITS + "." + press);
+    }
+
+    static String at(PageAsk ask, String press) {
+        return back(ask) + "/" + press;
+    }
+
+    static String back(PageAsk ask) {
+        return "/visits/" + ask.id();
+    }
+
+    private static Form welcome(PageAsk ask) {
+        var draft = new FormDraft(ask, "welcome")
+                .text("label", "")
+                .tiles("place", Choices.places(ask), "")
+                .list("stylist", Choices.working(ask), "")
+                .list("helper", Choices.working(ask), "")
+                .number("client", "");
+        return questions(draft.group(ask.say("form.gate.questions")), ask, Gate.UNANSWERED)
+                .group(ask.say("form.when"))
+                .number("minutesAgo", "")
+                .form("/visits", "/");
+    }
+
+    private static Form gate(PageAsk ask) {
+        var answers = ask.visit().map(Visit::gate).orElse(Gate.UNANSWERED);
+        return questions(draft(ask, "gate"), ask, answers).whenAndWho().form(at(ask, "gate"), back(ask));
+    }
+
+    private static FormDraft questions(FormDraft draft, PageAsk ask, Gate known) {
+        var test = Optional.ofNullable(known.skinTest());
+        return draft.choice(
+                        "skinTest",
+                        Gate.SkinTest.Result.class,
+                        test.map(Gate.SkinTest::result).orElse(null))
+                .plain(
+                        rinsebell.web.view.Field.Kind.DATE,
+                        "skinTestOn",
+                        ask.say("field.skinteston"),
+                        test.map(Gate.SkinTest::applied).map(Object::toString).orElse(""))
+                .choice("scalp", Gate.Scalp.class, known.scalp())
+                .yesNo("earlierReaction", ask.say("field.earlierreaction"), yes(known.earlierReaction()))
+                .choice("metal", Gate.Metal.class, known.metal())
+                .yesNo("under16", ask.say("field.under16"), yes(known.under16()));
+    }
+
+    private static @Nullable Boolean yes(Gate.@Nullable YesNo answer) {
+        return answer == null ? null : (Boolean) (answer == Gate.YesNo.YES);
+    }
+
+    private static Form move(PageAsk ask) {
+        return draft(ask, "move")
+                .tiles("place", Choices.places(ask), "")
+                .whenAndWho()
+                .form(at(ask, "move"), back(ask));
+    }
+
+    private static Form handOver(PageAsk ask) {
+        return draft(ask, "hand-over")
+                .list(
+                        "stylist",
+                        Choices.working(ask),
+                        staff(ask.visit().map(visit -> visit.stay().stylist())))
+                .list(
+                        "helper",
+                        Choices.working(ask),
+                        staff(ask.visit().map(visit -> visit.stay().helper())))
+                .whenAndWho()
+                .form(at(ask, "hand-over"), back(ask));
+    }
+
+    private static String staff(Optional<StaffId> known) {
+        return known.map(staff -> Choices.number(staff.value())).orElse("");
+    }
+
+    private static Form label(PageAsk ask) {
+        var now = ask.visit()
+                .map(visit -> ask.moment().texts().apply(visit.label()))
+                .orElse("");
+        return draft(ask, "label").text("label", now).form(at(ask, "label"), back(ask));
+    }
+
+    private static Form client(PageAsk ask) {
+        var linked = ask.visit()
+                .flatMap(visit -> Optional.ofNullable(visit.stay().client()))
+                .map(client -> Choices.number(client.value()))
+                .orElse("");
+        return draft(ask, "client").number("client", linked).form(at(ask, "client"), back(ask));
+    }
+
+    /** What is pressed more rarely, and the log of this head. */
+    private static SheetPage more(PageAsk ask) {
+        var presses = new ArrayList<Press>();
+        presses.add(Press.opens(ask.say("form.bowls"), "", "/bowls/mix?visit=" + ask.id()));
+        MORE.stream()
+                .map(press -> Press.opens(ask.say("form.visits." + press), "", at(ask, press)))
+                .forEach(presses::add);
+        var stream = rinsebell.floor.Stream.visit(new rinsebell.floor.visit.VisitId(ask.id()));
+        var log = new SheetPage.Part(ask.say("sheet.log"), new FactRows(ask).of(Stream.of(stream)), List.of());
+        var title = ask.head() + ": " + ask.say("press.more");
+        return new SheetPage(
+                ask.shell(title, Nav.FLOOR),
+                title,
+                "",
+                List.of(new SheetPage.Part("", List.of(), presses), log),
+                List.of());
+    }
+}
