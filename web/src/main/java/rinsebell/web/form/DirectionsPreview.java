@@ -98,12 +98,12 @@ public record DirectionsPreview(String title, Optional<Ribbon> ribbon, List<Stri
             notes.add(new Note(
                     second(end),
                     NotePlace.BELOW,
-                    ask.say("ribbon.rinse", ask.moment().clock(end))));
+                    ask.say("preview.mark.rinse", ask.moment().clock(end))));
             timing.ready()
                     .ifPresent(at -> notes.add(new Note(
                             second(at),
                             NotePlace.ABOVE,
-                            ask.say("ribbon.ready", ask.moment().clock(at)))));
+                            ask.say("preview.mark.ready", ask.moment().clock(at)))));
             return notes;
         }
 
