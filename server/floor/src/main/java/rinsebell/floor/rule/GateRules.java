@@ -1,5 +1,6 @@
 package rinsebell.floor.rule;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -62,7 +63,7 @@ public final class GateRules {
         }
     }
 
-    /** Without reaction, applied the house's time before (whole days of the calendar), and not too long ago. */
+    /** Without reaction, applied the house's time before (in whole days of the calendar), and not too long ago. */
     static boolean isValid(SkinTest test, Instant at, Salon salon) {
         var applied = test.applied();
         if (test.result() != SkinTest.Result.NO_REACTION || applied == null) {
@@ -70,8 +71,13 @@ public final class GateRules {
         }
         var rule = salon.policy().skinTest();
         var today = salon.dayOf(at);
-        return !applied.isAfter(today.minusDays(rule.before().toDays()))
+        return !applied.isAfter(today.minusDays(wholeDays(rule.before())))
                 && !applied.isBefore(today.minusDays(rule.validDays()));
+    }
+
+    /** Only the date of a test is known, so a part of a day is asked for as a whole one. */
+    private static long wholeDays(Duration before) {
+        return before.plusDays(1).minusMillis(1).toDays();
     }
 
     private static boolean hasMetal(Gate gate) {

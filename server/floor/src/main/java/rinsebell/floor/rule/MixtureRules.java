@@ -101,18 +101,24 @@ public final class MixtureRules {
         for (var pairing : part.directions.mixing().pairings()) {
             pairing.limit()
                     .filter(limit -> times60(sum(others(part, pairing.with())))
-                                    .compareTo(limit.amount().multiply(part.amount()))
+                                    .compareTo(limit.amount().multiply(sum(of(part.directions.kind()))))
                             > 0)
                     .ifPresent(limit -> found.add(
                             Reason.of(ReasonCode.TOO_MUCH_ADDED, part.directions.name(), pairing.with(), limit)));
         }
     }
 
+    @SuppressWarnings("ReferenceEquality") // Two equal portions are still two.
     private List<Part> others(Part part, Kind kind) {
-        return parts.stream().filter(other -> other != part && other.is(kind)).toList();
+        return of(kind).stream().filter(other -> other != part).toList();
+    }
+
+    private List<Part> of(Kind kind) {
+        return parts.stream().filter(part -> part.is(kind)).toList();
     }
 
     /** An addition to another product is left out of the ratio to developer. */
+    @SuppressWarnings("ReferenceEquality") // Two equal portions are still two.
     private boolean isAddition(Part part) {
         return parts.stream()
                 .filter(other -> other != part)
@@ -201,7 +207,7 @@ public final class MixtureRules {
     }
 
     private List<Part> developers() {
-        return parts.stream().filter(part -> part.is(Kind.DEVELOPER)).toList();
+        return of(Kind.DEVELOPER);
     }
 
     private static BigDecimal sum(List<Part> parts) {

@@ -22,6 +22,9 @@ import rinsebell.floor.visit.Visit;
 
 /** What a head's directions, gate and history forbid. */
 public final class Restrictions {
+    /** In place of the number of an application, for one that is not on yet. */
+    private static final long ONLY_PLANNED = 0;
+
     private final Floor floor;
     private final Visit visit;
 
@@ -48,11 +51,12 @@ public final class Restrictions {
         if (!terms.known()) {
             found.add(Reason.of(ReasonCode.RECIPE_UNKNOWN));
         }
-        found.addAll(zone(bowl, terms, putting.zone(), putting.at(), 0));
+        found.addAll(zone(bowl, terms, putting.zone(), putting.at(), ONLY_PLANNED));
         found.addAll(GateRules.judge(visit.gate(), terms, putting.zone(), putting.at(), floor.salon()));
         cover(terms, putting.cover()).ifPresent(found::add);
         visit.heat().flatMap(span -> heat(terms, span.heat())).ifPresent(found::add);
         pastUse(bowl, terms, putting.at()).ifPresent(found::add);
+        bowl.ifPresent(known -> found.addAll(mixture(known)));
         return found.stream().distinct().sorted().toList();
     }
 
@@ -74,13 +78,13 @@ public final class Restrictions {
 
     /**
      * What an application that is on breaks, whoever allowed it; the zone, the mixture and what heat or cover lie over
-     * it. An unknown recipe breaks nothing.
+     * it. An unknown recipe breaks nothing but the rest that a scalp gets after severe discomfort.
      */
     public List<Reason> brokenBy(Application application) {
         var bowl = floor.bowl(application.bowl());
         var terms = termsOf(application);
         if (!terms.known()) {
-            return List.of();
+            return afterDiscomfort(application.zone(), application.firstOn());
         }
         var found = new ArrayList<>(zone(
                 bowl,
@@ -91,10 +95,14 @@ public final class Restrictions {
         cover(terms, application.cover().cover()).ifPresent(found::add);
         visit.heat().map(HeatSpan::heat).flatMap(heat -> heat(terms, heat)).ifPresent(found::add);
         pastUse(bowl, terms, application.firstOn()).ifPresent(found::add);
-        bowl.ifPresent(known -> MixtureRules.judge(known.portions(), floor.salon()).stream()
-                .filter(reason -> reason.code().isRestriction())
-                .forEach(found::add));
+        bowl.ifPresent(known -> found.addAll(mixture(known)));
         return found.stream().distinct().sorted().toList();
+    }
+
+    private List<Reason> mixture(Bowl bowl) {
+        return MixtureRules.judge(bowl.portions(), floor.salon()).stream()
+                .filter(reason -> reason.code().isRestriction())
+                .toList();
     }
 
     /** What the gate refuses of an application that is on. An unknown recipe passes no gate. */
@@ -105,15 +113,21 @@ public final class Restrictions {
                 : List.of();
     }
 
+    /** Whatever is in the bowl. */
+    private List<Reason> afterDiscomfort(Zone zone, Instant at) {
+        return zone == Zone.ON_SCALP
+                        && headsOfClient()
+                                .flatMap(Visit::severeComplaints)
+                                .anyMatch(complaint -> complaint.at().isBefore(at) && isSameDay(complaint.at(), at))
+                ? List.of(Reason.of(ReasonCode.NO_CHEMICAL_ON_SCALP_TODAY))
+                : List.of();
+    }
+
     private List<Reason> zone(Optional<Bowl> bowl, Terms terms, Zone zone, Instant at, long itself) {
         if (zone != Zone.ON_SCALP) {
             return List.of();
         }
-        var found = new ArrayList<Reason>();
-        if (visit.severeComplaints()
-                .anyMatch(complaint -> complaint.at().isBefore(at) && isSameDay(complaint.at(), at))) {
-            found.add(Reason.of(ReasonCode.NO_CHEMICAL_ON_SCALP_TODAY));
-        }
+        var found = new ArrayList<>(afterDiscomfort(zone, at));
         if (terms.limits().zone() == Zone.OFF_SCALP) {
             found.add(Reason.of(ReasonCode.OFF_SCALP_PRODUCT, names(terms)));
         }
@@ -136,8 +150,14 @@ public final class Restrictions {
                 .filter(one -> one.id().value() != itself
                         && one.isOnScalp()
                         && one.firstOn().isBefore(at))
-                .filter(one -> isSameDay(one.firstOn(), at) && termsOf(one).isLightener())
+                .filter(one -> isSameDay(one.firstOn(), at) && lightened(one, itself == ONLY_PLANNED))
                 .anyMatch(one -> saysSo || isTakenOffBefore(one, at));
+    }
+
+    /** What nobody knows may have been lightener: that refuses a plan, and rings nothing. */
+    private boolean lightened(Application application, boolean orMayHave) {
+        var terms = termsOf(application);
+        return terms.isLightener() || (orMayHave && !terms.known());
     }
 
     private static boolean isTakenOffBefore(Application application, Instant at) {

@@ -61,7 +61,7 @@ public record Policy(
             new WorkingTime(Duration.ofMinutes(1), Duration.ofMinutes(4), Duration.ofMinutes(8), Duration.ofMinutes(5)),
             new WaitingBowl(Duration.ofMinutes(6), Duration.ofMinutes(15)),
             new LateCheck(Duration.ofMinutes(2), Duration.ofMinutes(5), Duration.ofMinutes(2), Duration.ofMinutes(3)),
-            new SkinTestRule(Duration.ofHours(48), 7),
+            new SkinTestRule(Duration.ofDays(2), 7),
             Map.of(),
             1);
 }

@@ -102,4 +102,25 @@ class HeadTimingTest {
         head.wipesOff(on);
         assertThat(head.timing().isAnythingOn()).isFalse();
     }
+
+    @Test
+    void aRinseTakesWhatWasCoveredAlong() {
+        puts("10:00", powder(20, 50), Area.LENGTHS);
+        var over = puts("10:20", powder(20, 50), Area.LENGTHS);
+        assertThat(head.timing().timings()).hasSize(2);
+        story.at("10:40");
+        head.rinses(over);
+        assertThat(head.timing().isAnythingOn()).isFalse();
+    }
+
+    @Test
+    void aRinseOfOneSectionLeavesTheOtherOn() {
+        var lengths = puts("10:00", powder(20, 50), Area.LENGTHS);
+        var ends = puts("10:20", powder(20, 50), Area.ENDS);
+        story.at("10:40");
+        head.rinses(lengths);
+        assertThat(head.timing().timings())
+                .extracting(timing -> timing.application().id())
+                .containsExactly(ends);
+    }
 }
