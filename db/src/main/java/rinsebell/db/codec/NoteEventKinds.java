@@ -6,6 +6,8 @@ import rinsebell.floor.Correction.SetBack;
 import rinsebell.floor.Correction.Withdrawn;
 import rinsebell.floor.bell.BellKey;
 import rinsebell.floor.bell.BellKind;
+import rinsebell.floor.bell.Priority;
+import rinsebell.floor.bell.Stage;
 
 /** What is said about other facts and about bells, in whatever stream they stand. */
 final class NoteEventKinds {
@@ -24,8 +26,13 @@ final class NoteEventKinds {
             EventKind.first(
                     "bell-acknowledged",
                     BellAcknowledged.class,
-                    (event, out) -> out.object("bell", event.bell(), NoteEventKinds::writeBell),
-                    in -> new BellAcknowledged(in.object("bell", NoteEventKinds::readBell))));
+                    (event, out) -> out.object("bell", event.bell(), NoteEventKinds::writeBell)
+                            .constant("step", event.step())
+                            .constant("priority", event.priority()),
+                    in -> new BellAcknowledged(
+                            in.object("bell", NoteEventKinds::readBell),
+                            in.constant("step", Stage.Step.class),
+                            in.constant("priority", Priority.class))));
 
     private NoteEventKinds() {}
 

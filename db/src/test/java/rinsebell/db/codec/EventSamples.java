@@ -16,6 +16,8 @@ import rinsebell.floor.Correction;
 import rinsebell.floor.Event;
 import rinsebell.floor.bell.BellKey;
 import rinsebell.floor.bell.BellKind;
+import rinsebell.floor.bell.Priority;
+import rinsebell.floor.bell.Stage;
 import rinsebell.floor.bowl.BowlId;
 import rinsebell.floor.bowl.BowlReason;
 import rinsebell.floor.bowl.DayEvent;
@@ -143,7 +145,7 @@ public final class EventSamples {
     private static final List<Event> NOTES = List.of(
             new Correction.Withdrawn(19),
             new Correction.SetBack(19, TEN),
-            new BellAcknowledged(new BellKey(BellKind.RINSE, 21, 22)));
+            new BellAcknowledged(new BellKey(BellKind.RINSE, 21, 22), Stage.Step.START, Priority.MEDIUM));
 
     private EventSamples() {}
 

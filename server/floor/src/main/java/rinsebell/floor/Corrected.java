@@ -1,7 +1,6 @@
 package rinsebell.floor;
 
 import java.time.Duration;
-import java.time.Instant;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -61,20 +60,21 @@ final class Corrected {
     }
 
     private Fact atItsTime(Fact fact, List<Fact> shifts) {
+        var moved = fact.moved(shift(fact.seq(), shifts));
         var setBack = setBacks.get(fact.seq());
-        var said = setBack != null && setBack.event() instanceof Correction.SetBack by
-                ? shifted(by.to(), setBack.seq(), shifts)
-                : shifted(fact.happened(), fact.seq(), shifts);
-        return said.equals(fact.happened()) ? fact : fact.at(said);
+        return setBack != null && setBack.event() instanceof Correction.SetBack by
+                ? moved.at(by.to().plus(shift(setBack.seq(), shifts)))
+                : moved;
     }
 
-    private static Instant shifted(Instant instant, long seq, List<Fact> shifts) {
+    /** How far the clock was put right since the fact of that number. */
+    private static Duration shift(long seq, List<Fact> shifts) {
         var by = Duration.ZERO;
         for (var shift : shifts) {
             if (shift.seq() > seq && shift.event() instanceof DayEvent.ClockShifted clock) {
                 by = by.plus(clock.by());
             }
         }
-        return instant.plus(by);
+        return by;
     }
 }

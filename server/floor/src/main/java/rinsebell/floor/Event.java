@@ -1,5 +1,6 @@
 package rinsebell.floor;
 
+import java.time.Duration;
 import java.util.Set;
 import rinsebell.floor.bowl.DayEvent;
 import rinsebell.floor.salon.SalonEvent;
@@ -14,5 +15,14 @@ public sealed interface Event permits SalonEvent, DayEvent, VisitEvent, Correcti
      */
     default Set<Long> hangsOn() {
         return Set.of();
+    }
+
+    /**
+     * This event after the clock was put right.
+     *
+     * @param by what every instant moves by
+     */
+    default Event moved(Duration by) {
+        return this;
     }
 }

@@ -1,5 +1,6 @@
 package rinsebell.floor;
 
+import java.time.Duration;
 import java.time.Instant;
 import org.jspecify.annotations.Nullable;
 import rinsebell.floor.salon.StaffId;
@@ -23,5 +24,9 @@ public record Fact(
         Event event) {
     Fact at(Instant otherwise) {
         return new Fact(seq, stream, otherwise, recorded, by, event);
+    }
+
+    Fact moved(Duration by) {
+        return by.isZero() ? this : new Fact(seq, stream, happened.plus(by), recorded, this.by, event.moved(by));
     }
 }

@@ -14,7 +14,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import rinsebell.floor.bell.BellKey;
 import rinsebell.floor.bowl.Bowl;
 import rinsebell.floor.bowl.BowlId;
 import rinsebell.floor.bowl.Day;
@@ -197,6 +196,15 @@ public final class Floor {
         return Collections.unmodifiableSet(found);
     }
 
+    /** Whether everything that this fact, standing or not, hangs on stands. */
+    public boolean hasWhatItHangsOn(Fact fact) {
+        var ofVisit = fact.stream() instanceof Stream.OfVisit of && of.visit().value() != fact.seq()
+                ? Set.of(of.visit().value())
+                : Set.<Long>of();
+        return java.util.stream.Stream.concat(ofVisit.stream(), fact.event().hangsOn().stream())
+                .allMatch(on -> fact(on).filter(this::stands).isPresent());
+    }
+
     /** Everything of a visit hangs on its arrival. */
     private static boolean hangsOnAny(Fact fact, Set<Long> found) {
         var ofVisit = fact.stream() instanceof Stream.OfVisit of
@@ -235,13 +243,13 @@ public final class Floor {
                 .toList();
     }
 
-    /** Bells that somebody has seen. */
-    public Set<BellKey> acknowledged() {
+    /** What somebody has seen of bells. */
+    public Set<BellAcknowledged> acknowledged() {
         return facts.keySet().stream()
                 .flatMap(stream -> standing(stream).stream())
                 .map(Fact::event)
                 .filter(BellAcknowledged.class::isInstance)
-                .map(event -> ((BellAcknowledged) event).bell())
+                .map(BellAcknowledged.class::cast)
                 .collect(Collectors.toUnmodifiableSet());
     }
 

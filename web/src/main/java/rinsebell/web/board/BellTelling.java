@@ -95,7 +95,8 @@ final class BellTelling {
     BellStrip strip(List<Bell> bells) {
         var ringing = bells.stream()
                 .filter(bell -> urgency(bell).rings())
-                .sorted(Comparator.comparing(Bell::seen).thenComparing(loudestFirst()))
+                .sorted(Comparator.comparing((Bell bell) -> bell.isSeen(moment.now()))
+                        .thenComparing(loudestFirst()))
                 .toList();
         var shown = ringing.stream().limit(SHOWN).map(this::shown).toList();
         return new BellStrip(shown, ringing.size() - shown.size());
@@ -114,8 +115,8 @@ final class BellTelling {
                 urgency(bell),
                 counts(bell),
                 href,
-                bell.seen(),
-                wall || bell.seen() ? null : hear(bell));
+                bell.isSeen(moment.now()),
+                wall || bell.isSeen(moment.now()) ? null : hear(bell));
     }
 
     private static String hear(Bell bell) {

@@ -17,6 +17,6 @@ final class BasinBells {
         var visit = turn.visit();
         var stage = new Stage(turn.knownSince(), Stage.Step.DUE, Priority.MEDIUM, Audience.DESK);
         var key = new BellKey(BellKind.BASINS_CLASH, visit.value(), turn.anchor());
-        return new Bell(key, visit, List.of(), false, List.of(stage));
+        return new Bell(key, visit, List.of(), List.of(), List.of(stage));
     }
 }

@@ -1,9 +1,11 @@
 package rinsebell.floor.bell;
 
 import java.time.Instant;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import rinsebell.floor.BellAcknowledged;
 import rinsebell.floor.Reason;
 import rinsebell.floor.visit.VisitId;
 
@@ -13,12 +15,14 @@ import rinsebell.floor.visit.VisitId;
  * @param key what makes it the same bell
  * @param visit whose head; null when it is about no head
  * @param reasons what it rings for, where that is a restriction
- * @param seen whether somebody acknowledged it
+ * @param seen what somebody has acknowledged of it
  * @param stages in the order of time; never empty
  */
-public record Bell(BellKey key, @Nullable VisitId visit, List<Reason> reasons, boolean seen, List<Stage> stages) {
+public record Bell(
+        BellKey key, @Nullable VisitId visit, List<Reason> reasons, List<BellAcknowledged> seen, List<Stage> stages) {
     public Bell {
         reasons = List.copyOf(reasons);
+        seen = List.copyOf(seen);
         stages = stages.stream().sorted().toList();
         if (stages.isEmpty()) {
             throw new IllegalArgumentException("a bell without a stage never rings: " + key);
@@ -32,6 +36,17 @@ public record Bell(BellKey key, @Nullable VisitId visit, List<Reason> reasons, b
     /** The stage it is in; empty before its first. */
     public Optional<Stage> at(Instant now) {
         return stages.stream().filter(stage -> !stage.from().isAfter(now)).reduce((first, second) -> second);
+    }
+
+    /** Whether somebody acknowledged the stage it is in. A further stage has to be seen again. */
+    public boolean isSeen(Instant now) {
+        return at(now).filter(stage -> seen.stream().anyMatch(one -> one.covers(stage)))
+                .isPresent();
+    }
+
+    Bell seen(Collection<BellAcknowledged> all) {
+        var ofThis = all.stream().filter(one -> one.bell().equals(key)).toList();
+        return ofThis.isEmpty() ? this : new Bell(key, visit, reasons, ofThis, stages);
     }
 
     /** When its next stage begins; empty after its last. */

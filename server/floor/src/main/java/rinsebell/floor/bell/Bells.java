@@ -24,11 +24,7 @@ public final class Bells {
             ForbiddenBells.addTo(found, head);
         });
         BasinBells.addTo(found, floor);
-        return found.stream()
-                .map(bell -> seen.contains(bell.key())
-                        ? new Bell(bell.key(), bell.visit(), bell.reasons(), true, bell.stages())
-                        : bell)
-                .toList();
+        return found.stream().map(bell -> bell.seen(seen)).toList();
     }
 
     /** When the next stage of any of these begins; empty when none does. */

@@ -24,10 +24,13 @@ final class BowlBells {
         stages.add(Head.stage(bowl.mixedAt().plus(house.low()), Stage.Step.DUE, Priority.LOW));
         var active = Terms.of(bowl, floor.salon()).active();
         if (active != null) {
-            stages.add(Head.stage(bowl.mixedAt().plus(active.usableFor()), Stage.Step.PAST, Priority.MEDIUM));
+            var end = bowl.mixedAt().plus(active.usableFor());
+            // A bowl that is usable for a very short time is past before the house would ask about it.
+            stages.removeIf(stage -> !stage.from().isBefore(end));
+            stages.add(Head.stage(end, Stage.Step.PAST, Priority.MEDIUM));
         }
         var key =
                 new BellKey(BellKind.BOWL_WAITING, bowl.id().value(), bowl.id().value());
-        return new Bell(key, bowl.forVisit(), List.of(), false, stages);
+        return new Bell(key, bowl.forVisit(), List.of(), List.of(), stages);
     }
 }

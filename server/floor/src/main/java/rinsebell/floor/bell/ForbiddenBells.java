@@ -14,7 +14,7 @@ final class ForbiddenBells {
 
     static void addTo(List<Bell> found, Head head) {
         var restrictions = new Restrictions(head.floor(), head.visit());
-        for (var application : head.visit().live()) {
+        for (var application : head.visit().onHair()) {
             restrictions.brokenBy(application).stream()
                     .map(reason -> broken(head, application, reason))
                     .forEach(bell -> addOnce(found, bell));

@@ -25,11 +25,11 @@ record Head(Floor floor, Visit visit, HeadTiming timing) {
     }
 
     Bell bell(BellKind kind, long subject, long anchor, List<Stage> stages) {
-        return new Bell(new BellKey(kind, subject, anchor), visit.id(), List.of(), false, stages);
+        return new Bell(new BellKey(kind, subject, anchor), visit.id(), List.of(), List.of(), stages);
     }
 
     Bell bell(BellKind kind, long subject, long anchor, Reason reason, Stage stage) {
-        return new Bell(new BellKey(kind, subject, anchor), visit.id(), List.of(reason), false, List.of(stage));
+        return new Bell(new BellKey(kind, subject, anchor), visit.id(), List.of(reason), List.of(), List.of(stage));
     }
 
     static Stage stage(Instant from, Stage.Step step, Priority priority) {

@@ -141,6 +141,11 @@ public sealed interface DayEvent extends Event {
         public Day applyTo(Day day, Fact fact) {
             return day.with(new Day.Gap(fact.seq(), from, until));
         }
+
+        @Override
+        public Event moved(Duration by) {
+            return new Outage(from.plus(by), until.plus(by));
+        }
     }
 
     /** What may have been missed in every outage so far has been set right. */

@@ -14,9 +14,10 @@ import rinsebell.floor.Stream;
 import rinsebell.floor.bell.Bell;
 import rinsebell.floor.bell.BellKey;
 import rinsebell.floor.bell.Bells;
+import rinsebell.floor.bell.Stage;
 
 /**
- * Somebody has seen a bell. Seen is not done: it goes quiet and stays visible.
+ * Somebody has seen a bell. Seen is not done: it goes quiet and stays visible, until it comes to a further stage.
  *
  * @param bell which
  * @param reason why, in free text; null for none
@@ -26,15 +27,17 @@ public record Acknowledge(BellKey bell, @Nullable String reason) implements Comm
     public Decision decide(Floor floor, Asked asked) {
         return Bells.of(floor).stream()
                 .filter(known -> known.key().equals(bell))
+                .flatMap(known -> known.at(asked.now()).stream().map(stage -> seen(known, stage, floor, asked)))
                 .findFirst()
-                .map(known -> seen(known, floor, asked))
                 .orElse(Decision.refused(Reason.of(ReasonCode.BELL_NOT_RINGING)));
     }
 
-    private Decision seen(Bell known, Floor floor, Asked asked) {
+    private Decision seen(Bell known, Stage stage, Floor floor, Asked asked) {
         var visit = known.visit();
         var stream = visit == null ? Stream.day(floor.salon().dayOf(asked.now())) : Stream.visit(visit);
         return new Decision.Accepted(
-                List.of(new Draft(stream, asked.now(), new BellAcknowledged(bell), reason)), List.of());
+                List.of(new Draft(
+                        stream, asked.now(), new BellAcknowledged(bell, stage.step(), stage.priority()), reason)),
+                List.of());
     }
 }

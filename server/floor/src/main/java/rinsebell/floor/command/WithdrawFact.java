@@ -36,6 +36,9 @@ public record WithdrawFact(long seq, Set<Long> along) implements Command {
         if (fact.stream() instanceof rinsebell.floor.Stream.OfSalon) {
             return Decision.refused(Reason.of(ReasonCode.CANNOT_BE_CORRECTED));
         }
+        if (!canReturn(floor, fact)) {
+            return Decision.refused(Reason.of(ReasonCode.CANNOT_BE_CORRECTED));
+        }
         var others = new TreeSet<>(floor.hangingOn(seq));
         var toAgree = others.stream().filter(other -> !isQuiet(floor, other)).toList();
         if (!along.containsAll(toAgree)) {
@@ -46,6 +49,14 @@ public record WithdrawFact(long seq, Set<Long> along) implements Command {
                 .map(gone -> new Draft(gone.stream(), asked.now(), new Correction.Withdrawn(gone.seq())))
                 .toList();
         return new Decision.Accepted(drafts, List.of());
+    }
+
+    /** What a withdrawn withdrawal brings back must still have what it hangs on. */
+    private static boolean canReturn(Floor floor, Fact fact) {
+        return !(fact.event() instanceof Correction.Withdrawn withdrawal)
+                || floor.fact(withdrawal.of())
+                        .filter(back -> floor.hasWhatItHangsOn(back))
+                        .isPresent();
     }
 
     /** An acknowledgement goes along without asking: it says nothing about a head. */

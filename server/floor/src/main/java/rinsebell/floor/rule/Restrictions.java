@@ -77,8 +77,8 @@ public final class Restrictions {
     }
 
     /**
-     * What an application that is on breaks, whoever allowed it; the zone, the mixture and what heat or cover lie over
-     * it. An unknown recipe breaks nothing but the rest that a scalp gets after severe discomfort.
+     * What an application that is on the hair breaks, whoever allowed it; the zone, the mixture and what heat or cover
+     * lie over it. What lies over a bowl that another has covered is that one's matter. An unknown recipe breaks nothing but the rest that a scalp gets after severe discomfort.
      */
     public List<Reason> brokenBy(Application application) {
         var bowl = floor.bowl(application.bowl());
@@ -92,7 +92,9 @@ public final class Restrictions {
                 application.zone(),
                 application.firstOn(),
                 application.id().value()));
-        cover(terms, application.cover().cover()).ifPresent(found::add);
+        if (application.isLive()) {
+            cover(terms, application.cover().cover()).ifPresent(found::add);
+        }
         visit.heat().map(HeatSpan::heat).flatMap(heat -> heat(terms, heat)).ifPresent(found::add);
         pastUse(bowl, terms, application.firstOn()).ifPresent(found::add);
         bowl.ifPresent(known -> found.addAll(mixture(known)));
@@ -105,12 +107,10 @@ public final class Restrictions {
                 .toList();
     }
 
-    /** What the gate refuses of an application that is on. An unknown recipe passes no gate. */
+    /** What the gate refuses of an application that is on; of an unknown recipe only what it refuses of everything. */
     public List<Reason> gatePassedBy(Application application) {
-        var terms = termsOf(application);
-        return terms.known()
-                ? GateRules.judge(visit.gate(), terms, application.zone(), application.firstOn(), floor.salon())
-                : List.of();
+        return GateRules.judge(
+                visit.gate(), termsOf(application), application.zone(), application.firstOn(), floor.salon());
     }
 
     /** Whatever is in the bowl. */

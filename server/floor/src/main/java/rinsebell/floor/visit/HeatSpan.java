@@ -17,4 +17,8 @@ public record HeatSpan(
     public boolean isOn() {
         return until == null;
     }
+
+    boolean isOnAt(Instant at) {
+        return !from.isAfter(at) && (until == null || at.isBefore(until));
+    }
 }

@@ -141,8 +141,7 @@ public sealed interface WorkEvent extends VisitEvent {
 
         @Override
         public List<Reason> objections(Situation situation) {
-            var on = situation.visit().heats().stream()
-                    .anyMatch(span -> !span.from().isAfter(situation.at()));
+            var on = situation.visit().heats().stream().anyMatch(span -> span.isOnAt(situation.at()));
             return on ? List.of() : List.of(Reason.of(ReasonCode.HEAT_NOT_ON));
         }
     }

@@ -44,6 +44,9 @@ import rinsebell.floor.visit.ApplicationId;
 import rinsebell.floor.visit.Area;
 import rinsebell.floor.visit.ClientId;
 import rinsebell.floor.visit.Complaint;
+import rinsebell.floor.visit.Gate.Metal;
+import rinsebell.floor.visit.Gate.Scalp;
+import rinsebell.floor.visit.Gate.SkinTest;
 
 /** What a head's directions and history forbid, as a plan and as a fact. Common practice, no source. */
 class RestrictionsTest {
@@ -81,6 +84,11 @@ class RestrictionsTest {
     private List<ReasonCode> brokenBy(ApplicationId application) {
         return codes(restrictions(head)
                 .brokenBy(head.visit().application(application).orElseThrow()));
+    }
+
+    private List<ReasonCode> gatePassedBy(ApplicationId application) {
+        return codes(restrictions(head)
+                .gatePassedBy(head.visit().application(application).orElseThrow()));
     }
 
     private static List<ReasonCode> codes(List<Reason> reasons) {
@@ -353,21 +361,43 @@ class RestrictionsTest {
 
     @Test
     void theGateIsPassedByWhatIsOnAnyway() {
-        head.answers(Gates.fineBut(rinsebell.floor.visit.Gate.Scalp.SORE));
+        head.answers(Gates.fineBut(Scalp.SORE));
         var on = head.puts(cream(), onScalp(Area.REGROWTH));
-        var application = head.visit().application(on).orElseThrow();
-        assertThat(codes(restrictions(head).gatePassedBy(application))).containsExactly(ReasonCode.SCALP_NOT_SOUND);
+        assertThat(gatePassedBy(on)).containsExactly(ReasonCode.SCALP_NOT_SOUND);
         assertThat(against(cream(), Zone.ON_SCALP)).containsExactly(ReasonCode.SCALP_NOT_SOUND);
+    }
+
+    @Test
+    void theGateIsPassedByAnUnknownRecipeWhereItRefusesEverything() {
         var unknown = head.puts(story.mixes(), onScalp(Area.HAIRLINE));
-        assertThat(restrictions(head)
-                        .gatePassedBy(head.visit().application(unknown).orElseThrow()))
-                .as("an unknown recipe passes no gate")
-                .isEmpty();
+        head.answers(Gates.fineBut(Metal.PRESENT).over(Gates.fineBut(SkinTest.NOT_DONE)));
+        assertThat(gatePassedBy(unknown)).isEmpty();
+        head.answers(Gates.fineBut(Scalp.SORE));
+        assertThat(gatePassedBy(unknown)).containsExactly(ReasonCode.SCALP_NOT_SOUND);
+    }
+
+    @Test
+    void anUnansweredGateSpeaksOfAnUnknownRecipeToo() {
+        var other = story.arrives();
+        var on = other.puts(story.mixes(), offScalp(Area.LENGTHS));
+        var application = other.visit().application(on).orElseThrow();
+        assertThat(codes(restrictions(other).gatePassedBy(application))).containsExactly(ReasonCode.GATE_OPEN);
+    }
+
+    @Test
+    void whatAnotherBowlHasCoveredStillBreaksWhatItBreaks() {
+        var first = head.puts(powder(), onScalp(Area.REGROWTH).under(Cover.CAP));
+        assertThat(brokenBy(first)).containsExactly(OFF_SCALP_PRODUCT, COVER_NOT_ALLOWED);
+        head.puts(cream(), onScalp(Area.REGROWTH));
+        head.heats(Heat.GENTLE_STEAM);
+        assertThat(brokenBy(first))
+                .as("but what lies over it now is the other's matter")
+                .containsExactly(OFF_SCALP_PRODUCT, HEAT_NOT_ALLOWED);
     }
 
     @Test
     void everyReasonIsSaidTheWorstFirst() {
-        head.answers(Gates.fineBut(rinsebell.floor.visit.Gate.Scalp.BROKEN));
+        head.answers(Gates.fineBut(Scalp.BROKEN));
         head.heats(Heat.DRYER);
         story.at("10:00");
         var bowl = powder();
