@@ -15,6 +15,13 @@ public sealed interface Answer {
     /** Another press came under this id before. */
     record OtherPress() implements Answer {}
 
-    /** It could not be made durable; the floor is as it was. */
-    record NotSaved() implements Answer {}
+    /**
+     * It could not be made durable; the floor is as it was.
+     *
+     * @param rings whether it rings all the same, because it is about somebody being hurt
+     */
+    record NotSaved(boolean rings) implements Answer {}
+
+    /** It could not be decided because of a mistake in this program; the floor is as it was. */
+    record Bug() implements Answer {}
 }

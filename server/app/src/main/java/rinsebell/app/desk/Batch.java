@@ -14,6 +14,7 @@ import rinsebell.floor.Floor;
 import rinsebell.floor.Ledger;
 import rinsebell.floor.Reason;
 import rinsebell.floor.TextId;
+import rinsebell.floor.bowl.DayEvent;
 
 /** Presses that are decided one after the other on a provisional floor, and made durable together. */
 final class Batch {
@@ -57,14 +58,17 @@ final class Batch {
                 said.put(fact.seq(), draft.text());
             }
         }
-        floor = floor.with(facts);
-        said.forEach((seq, text) -> texts.put(new TextId(seq), text));
+        var next = floor.with(facts);
         var numbers = facts.stream().map(Fact::seq).toList();
-        return keep(press, new Outcome(true, numbers, say(accepted.cautions()), false), facts, said);
+        var outcome = new Outcome(true, numbers, say(accepted.cautions(), next), false);
+        // Whatever can fail has been done: from here on the press is part of the batch, whole.
+        floor = next;
+        said.forEach((seq, text) -> texts.put(new TextId(seq), text));
+        return keep(press, outcome, facts, said);
     }
 
     private Answer refuse(Press press, Decision.Refused refused) {
-        var outcome = new Outcome(false, List.of(), say(refused.reasons()), refused.canBeFact());
+        var outcome = new Outcome(false, List.of(), say(refused.reasons(), floor), refused.canBeFact());
         return keep(press, outcome, List.of(), Map.of());
     }
 
@@ -74,10 +78,10 @@ final class Batch {
         return new Answer.Decided(outcome, floor);
     }
 
-    private List<Outcome.Said> say(List<Reason> reasons) {
+    private List<Outcome.Said> say(List<Reason> reasons, Floor on) {
         return reasons.stream()
                 .map(reason -> new Outcome.Said(
-                        reason.code().name(), reason.code().basis().name(), wording.say(reason, floor, before.texts())))
+                        reason.code().name(), reason.code().basis().name(), wording.say(reason, on, before.texts())))
                 .toList();
     }
 
@@ -97,8 +101,13 @@ final class Batch {
         return entries.stream().anyMatch(entry -> !entry.facts().isEmpty());
     }
 
+    /** The next snapshot. At a day's end the live floor is cut down to what the new day begins with. */
     Snapshot snapshot() {
-        return before.with(floor, texts);
+        var next = before.with(floor, texts);
+        return entries.stream()
+                .flatMap(entry -> entry.facts().stream())
+                .filter(fact -> fact.event() instanceof DayEvent.DayEnded)
+                .reduce(next, (turned, end) -> turned.turned(end.recorded()), (one, other) -> other);
     }
 
     void remember() {

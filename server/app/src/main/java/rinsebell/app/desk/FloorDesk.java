@@ -5,10 +5,12 @@ import java.util.List;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import rinsebell.floor.Fact;
 import rinsebell.floor.Ledger;
 import rinsebell.floor.Ledger.NotSaved;
 
@@ -24,6 +26,7 @@ public final class FloorDesk implements AutoCloseable {
     private static final int MOST_WAITING = 10_000;
 
     private static final int MOST_IN_A_BATCH = 256;
+    private static final long LOOK_AGAIN_MILLIS = 100;
 
     private final Ledger ledger;
     private final PressMemory memory;
@@ -69,60 +72,68 @@ public final class FloorDesk implements AutoCloseable {
     /** Hands a press in; its answer comes when it is durable. */
     public CompletableFuture<Answer> press(Press press) {
         var waiting = new Waiting(press, new CompletableFuture<>());
-        if (!open.get() || !queue.offer(waiting)) {
-            waiting.answer.complete(new Answer.NotSaved());
+        if (!takes(waiting)) {
+            waiting.answer.complete(new Answer.NotSaved(false));
         }
         return waiting.answer;
     }
 
+    /** Closing waits for a press that is just being handed in, so that none is left without an answer. */
+    private synchronized boolean takes(Waiting waiting) {
+        return open.get() && queue.offer(waiting);
+    }
+
+    private synchronized void shut() {
+        open.set(false);
+    }
+
+    /**
+     * Presses in turn until the desk closes. It is never interrupted: that would close the file under a write, and then
+     * nobody could tell what is on disk.
+     */
     private void work() {
         try {
-            while (open.get()) {
-                var batch = new ArrayList<Waiting>();
-                batch.add(queue.take());
-                queue.drainTo(batch, MOST_IN_A_BATCH - 1);
-                decide(batch);
+            while (open.get() || !queue.isEmpty()) {
+                var first = queue.poll(LOOK_AGAIN_MILLIS, TimeUnit.MILLISECONDS);
+                if (first != null) {
+                    decide(batchFrom(first));
+                }
             }
-        } catch (InterruptedException closing) {
-            Thread.currentThread().interrupt();
-        } finally {
-            open.set(false);
-            refuseWaiting();
-        }
-    }
-
-    private void refuseWaiting() {
-        var left = new ArrayList<Waiting>();
-        queue.drainTo(left);
-        left.forEach(waiting -> waiting.answer.complete(new Answer.NotSaved()));
-    }
-
-    private void decide(List<Waiting> waiting) {
-        var batch = new Batch(snapshot, memory, wording);
-        var answers = new ArrayList<Answer>();
-        for (var one : waiting) {
-            answers.add(decided(batch, one.press));
-        }
-        try {
-            if (!batch.entries().isEmpty()) {
-                ledger.append(batch.entries());
-            }
-        } catch (NotSaved e) {
-            LOG.error(
-                    "{} presses could not be saved; the floor is as it was",
-                    batch.entries().size(),
-                    e);
-            waiting.forEach(one -> one.answer.complete(new Answer.NotSaved()));
-            return;
-        } catch (RuntimeException e) {
-            LOG.error("it can't be told what is on disk: stopping", e);
+        } catch (InterruptedException | RuntimeException | Error e) {
+            LOG.error("the desk can't go on: stopping", e);
             open.set(false);
             stop.run();
+        }
+    }
+
+    private List<Waiting> batchFrom(Waiting first) {
+        var batch = new ArrayList<Waiting>();
+        batch.add(first);
+        queue.drainTo(batch, MOST_IN_A_BATCH - 1);
+        return batch;
+    }
+
+    /** A failure that leaves it open what is on disk goes up and ends the desk: nothing is answered then. */
+    private void decide(List<Waiting> waiting) {
+        var batch = new Batch(snapshot, memory, wording);
+        var answers = waiting.stream().map(one -> decided(batch, one.press)).toList();
+        try {
+            save(batch);
+        } catch (NotSaved e) {
+            LOG.error("{} presses could not be saved; the floor is as it was", waiting.size(), e);
+            ring(Alarms.among(batch.entries()));
+            waiting.forEach(one -> one.answer.complete(notSaved(batch, one.press)));
             return;
         }
         show(batch);
         for (var i = 0; i < waiting.size(); i++) {
             waiting.get(i).answer.complete(answers.get(i));
+        }
+    }
+
+    private void save(Batch batch) throws NotSaved {
+        if (!batch.entries().isEmpty()) {
+            ledger.append(batch.entries());
         }
     }
 
@@ -135,22 +146,47 @@ public final class FloorDesk implements AutoCloseable {
                     "a press could not be decided: {}",
                     press.command().getClass().getSimpleName(),
                     e);
-            return new Answer.NotSaved();
+            return new Answer.Bug();
         }
+    }
+
+    private void ring(List<Fact> alarms) {
+        if (!alarms.isEmpty()) {
+            publish(snapshot.ringing(alarms));
+        }
+    }
+
+    private static Answer notSaved(Batch batch, Press press) {
+        return new Answer.NotSaved(batch.entries().stream()
+                .filter(entry -> entry.id().equals(press.id()))
+                .flatMap(entry -> entry.facts().stream())
+                .anyMatch(Alarms::isAlarm));
     }
 
     private void show(Batch batch) {
         batch.remember();
         if (batch.hasFacts()) {
-            snapshot = batch.snapshot();
-            published.accept(snapshot);
+            publish(batch.snapshot());
         }
     }
 
-    /** Decides no more presses; those still waiting are answered "not saved". */
+    private void publish(Snapshot next) {
+        snapshot = next;
+        try {
+            published.accept(next);
+        } catch (RuntimeException e) {
+            LOG.error("the screens did not hear of the new floor", e);
+        }
+    }
+
+    /** Takes no more presses, and returns when those that wait are answered. */
     @Override
     public void close() {
-        open.set(false);
-        writer.interrupt();
+        shut();
+        try {
+            writer.join();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
     }
 }

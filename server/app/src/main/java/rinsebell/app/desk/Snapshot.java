@@ -1,9 +1,12 @@
 package rinsebell.app.desk;
 
+import java.time.Instant;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import rinsebell.floor.Fact;
 import rinsebell.floor.Floor;
 import rinsebell.floor.TextId;
 import rinsebell.floor.bell.Bell;
@@ -14,20 +17,47 @@ import rinsebell.floor.bell.Bells;
  *
  * @param floor the facts' fold
  * @param texts labels, names and notes by the fact they came with
- * @param bells every bell of this floor
+ * @param bells every bell of this floor, those of the alarms among them
+ * @param alarms burning that could not be saved; no part of the floor, but it rings
  */
-public record Snapshot(Floor floor, Map<TextId, String> texts, List<Bell> bells) {
+public record Snapshot(Floor floor, Map<TextId, String> texts, List<Bell> bells, List<Fact> alarms) {
+    public Snapshot {
+        bells = List.copyOf(bells);
+        alarms = List.copyOf(alarms);
+    }
+
     public static Snapshot of(Floor floor, Map<TextId, String> texts) {
-        return new Snapshot(floor, Collections.unmodifiableMap(texts), Bells.of(floor));
+        return new Snapshot(floor, Collections.unmodifiableMap(texts), Bells.of(floor), List.of());
     }
 
     Snapshot with(Floor next, Map<TextId, String> more) {
+        var bells = Bells.of(next.with(alarms));
+        var left = Alarms.left(alarms, next, bells);
+        return new Snapshot(next, together(texts, more), left.equals(alarms) ? bells : Bells.of(next.with(left)), left);
+    }
+
+    /** The same floor with alarms that ring although they are not on disk. */
+    Snapshot ringing(List<Fact> more) {
+        var all = Alarms.together(alarms, more);
+        return new Snapshot(floor, texts, Bells.of(floor.with(all)), all);
+    }
+
+    /** What a new day begins with. */
+    Snapshot turned(Instant now) {
+        var next = floor.turned(now);
+        var kept = next.facts().stream().map(fact -> new TextId(fact.seq())).collect(Collectors.toSet());
+        var left = new HashMap<>(texts);
+        left.keySet().retainAll(kept);
+        return new Snapshot(next, Collections.unmodifiableMap(left), Bells.of(next.with(alarms)), alarms);
+    }
+
+    private static Map<TextId, String> together(Map<TextId, String> texts, Map<TextId, String> more) {
         if (more.isEmpty()) {
-            return new Snapshot(next, texts, Bells.of(next));
+            return texts;
         }
         var all = new HashMap<>(texts);
         all.putAll(more);
-        return of(next, all);
+        return Collections.unmodifiableMap(all);
     }
 
     /** The text of a fact; empty when it has none, or it was erased. */

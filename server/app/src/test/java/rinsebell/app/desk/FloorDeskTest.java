@@ -1,0 +1,346 @@
+package rinsebell.app.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static rinsebell.floor.testing.Saturday.TEN;
+import static rinsebell.floor.testing.Scoop.g;
+import static rinsebell.floor.testing.Shelf.DEV20;
+import static rinsebell.floor.testing.Shelf.MILD_CREAM;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import rinsebell.floor.Asked;
+import rinsebell.floor.Command;
+import rinsebell.floor.Floor;
+import rinsebell.floor.bell.Bell;
+import rinsebell.floor.bell.BellKind;
+import rinsebell.floor.bowl.BowlReason;
+import rinsebell.floor.bowl.DayEvent;
+import rinsebell.floor.command.EndDay;
+import rinsebell.floor.command.Mix;
+import rinsebell.floor.command.OnDay;
+import rinsebell.floor.command.Report;
+import rinsebell.floor.command.Weighed;
+import rinsebell.floor.salon.Place;
+import rinsebell.floor.salon.StaffId;
+import rinsebell.floor.testing.Head;
+import rinsebell.floor.testing.Story;
+import rinsebell.floor.visit.Complaint.Grade;
+import rinsebell.floor.visit.LookEvent;
+import rinsebell.floor.visit.ScalpCheck;
+import rinsebell.floor.visit.StayEvent;
+import rinsebell.floor.visit.VisitId;
+
+class FloorDeskTest {
+
+    private static final Grade BURNING = Grade.BURNING;
+
+    private final LedgerByHand ledger = new LedgerByHand();
+    private final List<Snapshot> published = new CopyOnWriteArrayList<>();
+    private final AtomicInteger stops = new AtomicInteger();
+    private final Story story = Story.stocked();
+    private final Head head = story.arrivesFine();
+    private final Weighed cream =
+            new Weighed(story.product(MILD_CREAM), g(60, MILD_CREAM).grams());
+    private final Weighed developer =
+            new Weighed(story.product(DEV20), g(60, DEV20).grams());
+    private final FloorDesk desk = desk(story.floor());
+
+    private FloorDesk desk(Floor floor) {
+        PressMemory memory = new PressMemory(id -> Optional.empty());
+        return new FloorDesk(
+                Snapshot.of(floor, Map.of()),
+                new FloorDesk.Tools(
+                        ledger,
+                        memory,
+                        (reason, on, texts) -> reason.code().name(),
+                        published::add,
+                        stops::incrementAndGet));
+    }
+
+    @AfterEach
+    void close() {
+        ledger.letGo();
+        desk.close();
+    }
+
+    @Test
+    void anAcceptedPressIsOnDiskThenShownThenAnswered() throws Exception {
+        ledger.hold();
+        CompletableFuture<Answer> answer = desk.press(press("p1", breakOf(story.stylist())));
+        ledger.awaitForce();
+        assertThat(answer).isNotDone();
+        assertThat(desk.snapshot().floor().day().onBreak()).isEmpty();
+        assertThat(published).isEmpty();
+        ledger.letGo();
+        Answer.Decided decided = (Answer.Decided) got(answer);
+        assertThat(decided.outcome().accepted()).isTrue();
+        assertThat(decided.floor().day().onBreak()).containsExactly(story.stylist());
+        assertThat(desk.snapshot().floor()).isEqualTo(decided.floor());
+        assertThat(published).hasSize(1);
+        assertThat(ledger.facts()).hasSize(1);
+    }
+
+    @Test
+    void pressesThatComeTogetherShareOneForceAndSeeEachOther() throws Exception {
+        ledger.hold();
+        CompletableFuture<Answer> first = desk.press(press("p0", breakOf(story.stylist())));
+        ledger.awaitForce();
+        List<CompletableFuture<Answer>> waiting = new ArrayList<>();
+        for (int i = 1; i <= 5; i++) {
+            waiting.add(desk.press(press("p" + i, moved(head.id(), Place.chair(i)))));
+        }
+        ledger.letGo();
+        got(first);
+        for (CompletableFuture<Answer> answer : waiting) {
+            assertThat(((Answer.Decided) got(answer)).outcome().accepted()).isTrue();
+        }
+        assertThat(ledger.batches()).containsExactly(1, 5);
+        assertThat(published).hasSize(2);
+        assertThat(desk.snapshot().floor().visit(head.id()).orElseThrow().place())
+                .isEqualTo(Place.chair(5));
+        assertThat(ledger.facts()).extracting(fact -> fact.seq()).isSorted().doesNotHaveDuplicates();
+    }
+
+    @Test
+    void theSamePressAgainIsAnsweredTheSameAndCountsOnce() throws Exception {
+        Press press = press("p1", mix());
+        Outcome first = ((Answer.Decided) got(desk.press(press))).outcome();
+        Outcome again = ((Answer.Decided) got(desk.press(press))).outcome();
+        assertThat(again).isEqualTo(first);
+        assertThat(ledger.facts()).hasSize(1);
+        assertThat(ledger.entries()).hasSize(1);
+    }
+
+    @Test
+    void theSamePressTwiceInOneBatchCountsOnce() throws Exception {
+        ledger.hold();
+        CompletableFuture<Answer> blocking = desk.press(press("p0", breakOf(story.stylist())));
+        ledger.awaitForce();
+        CompletableFuture<Answer> one = desk.press(press("p1", mix()));
+        CompletableFuture<Answer> two = desk.press(press("p1", mix()));
+        ledger.letGo();
+        got(blocking);
+        assertThat(((Answer.Decided) got(one)).outcome()).isEqualTo(((Answer.Decided) got(two)).outcome());
+        assertThat(ledger.facts()).hasSize(2);
+    }
+
+    @Test
+    void anotherPressUnderTheSameIdIsTold() throws Exception {
+        got(desk.press(press("p1", mix())));
+        Press other = new Press("p1", "tablet", "another hash", mix(), Asked.at(TEN));
+        assertThat(got(desk.press(other))).isEqualTo(new Answer.OtherPress());
+        assertThat(ledger.facts()).hasSize(1);
+    }
+
+    @Test
+    void aRefusalIsKeptToo() throws Exception {
+        Press press = press("p1", moved(head.id(), Place.chair(150)));
+        Outcome first = ((Answer.Decided) got(desk.press(press))).outcome();
+        assertThat(first.accepted()).isFalse();
+        assertThat(first.reasons()).extracting(Outcome.Said::code).containsExactly("NO_SUCH_PLACE");
+        assertThat(first.canBeFact()).isFalse();
+        assertThat(((Answer.Decided) got(desk.press(press))).outcome()).isEqualTo(first);
+        assertThat(ledger.entries()).hasSize(1);
+        assertThat(published).isEmpty();
+    }
+
+    @Test
+    void whatIsNotSavedChangesNothing() throws Exception {
+        Snapshot before = desk.snapshot();
+        ledger.fillUp();
+        assertThat(got(desk.press(press("p1", mix())))).isEqualTo(new Answer.NotSaved(false));
+        assertThat(desk.snapshot()).isEqualTo(before);
+        assertThat(published).isEmpty();
+        assertThat(stops).hasValue(0);
+        ledger.makeRoom();
+        assertThat(((Answer.Decided) got(desk.press(press("p1", mix()))))
+                        .outcome()
+                        .accepted())
+                .isTrue();
+    }
+
+    @Test
+    void burningThatCannotBeSavedRingsAllTheSame() throws Exception {
+        ledger.fillUp();
+        assertThat(got(desk.press(press("p1", complains(BURNING))))).isEqualTo(new Answer.NotSaved(true));
+        assertThat(published).hasSize(1);
+        Snapshot shown = desk.snapshot();
+        assertThat(shown.floor()).isEqualTo(story.floor());
+        assertThat(burning(shown)).singleElement().satisfies(bell -> {
+            assertThat(bell.key().isSaved()).isFalse();
+            assertThat(bell.visit()).isEqualTo(head.id());
+            assertThat(bell.at(TEN)).isPresent();
+        });
+    }
+
+    @Test
+    void burningSaidTwiceRingsOnce() throws Exception {
+        ledger.fillUp();
+        got(desk.press(press("p1", complains(BURNING))));
+        got(desk.press(press("p2", complains(BURNING))));
+        assertThat(burning(desk.snapshot())).hasSize(1);
+    }
+
+    @Test
+    void tinglingThatCannotBeSavedIsOnlyTold() throws Exception {
+        ledger.fillUp();
+        assertThat(got(desk.press(press("p1", complains(Grade.TINGLING))))).isEqualTo(new Answer.NotSaved(false));
+        assertThat(published).isEmpty();
+    }
+
+    @Test
+    void savedAtLastItRingsAsItShould() throws Exception {
+        ledger.fillUp();
+        got(desk.press(press("p1", complains(BURNING))));
+        ledger.makeRoom();
+        got(desk.press(press("p1", complains(BURNING))));
+        assertThat(burning(desk.snapshot()))
+                .singleElement()
+                .satisfies(bell -> assertThat(bell.key().isSaved()).isTrue());
+    }
+
+    @Test
+    void anUnsavedBurningRingsOnThroughOtherPressesUntilTheScalpWasLookedAt() throws Exception {
+        ledger.fillUp();
+        got(desk.press(press("p1", complains(BURNING))));
+        ledger.makeRoom();
+        got(desk.press(press("p2", mix())));
+        assertThat(burning(desk.snapshot())).hasSize(1);
+        LookEvent looked = new LookEvent.ScalpChecked(ScalpCheck.Finding.FINE, null);
+        got(desk.press(press("p3", Report.of(head.id(), looked))));
+        assertThat(burning(desk.snapshot())).isEmpty();
+        assertThat(desk.snapshot().alarms()).isEmpty();
+    }
+
+    @Test
+    void whenNobodyCanTellWhatIsOnDiskNothingIsAnsweredAndTheProcessStops() throws Exception {
+        ledger.breakDown();
+        CompletableFuture<Answer> answer = desk.press(press("p1", mix()));
+        desk.close();
+        assertThat(stops).hasValue(1);
+        assertThat(answer).isNotDone();
+        assertThat(published).isEmpty();
+    }
+
+    /** The command is sound; what fails is putting the refusal into words. */
+    @Test
+    void aBugInOnePressLeavesTheOthersAlone() throws Exception {
+        FloorDesk speechless = new FloorDesk(
+                Snapshot.of(story.floor(), Map.of()),
+                new FloorDesk.Tools(
+                        ledger,
+                        new PressMemory(id -> Optional.empty()),
+                        (reason, on, texts) -> {
+                            throw new IllegalStateException("no words for " + reason);
+                        },
+                        published::add,
+                        stops::incrementAndGet));
+        assertThat(got(speechless.press(press("p1", moved(head.id(), Place.chair(150))))))
+                .isEqualTo(new Answer.Bug());
+        assertThat(got(speechless.press(press("p2", breakOf(story.stylist()))))).isInstanceOf(Answer.Decided.class);
+        assertThat(ledger.facts()).hasSize(1);
+        speechless.close();
+    }
+
+    @Test
+    void aScreenThatFailsToHearDoesNotStopTheDesk() throws Exception {
+        FloorDesk deaf = new FloorDesk(
+                Snapshot.of(story.floor(), Map.of()),
+                new FloorDesk.Tools(
+                        ledger,
+                        new PressMemory(id -> Optional.empty()),
+                        (r, f, t) -> "",
+                        snapshot -> {
+                            throw new IllegalStateException("no screen");
+                        },
+                        stops::incrementAndGet));
+        assertThat(got(deaf.press(press("p1", mix())))).isInstanceOf(Answer.Decided.class);
+        assertThat(got(deaf.press(press("p2", mix())))).isInstanceOf(Answer.Decided.class);
+        assertThat(stops).hasValue(0);
+        deaf.close();
+    }
+
+    @Test
+    void closingAnswersWhatWaitsAndTakesNoMore() throws Exception {
+        ledger.hold();
+        CompletableFuture<Answer> writing = desk.press(press("p1", mix()));
+        ledger.awaitForce();
+        CompletableFuture<Answer> waiting = desk.press(press("p2", mix()));
+        Thread closing = new Thread(desk::close);
+        closing.start();
+        ledger.letGo();
+        assertThat(got(writing)).isInstanceOf(Answer.Decided.class);
+        assertThat(got(waiting)).isInstanceOf(Answer.Decided.class);
+        closing.join();
+        assertThat(got(desk.press(press("p3", mix())))).isEqualTo(new Answer.NotSaved(false));
+        assertThat(ledger.facts()).hasSize(2);
+    }
+
+    @Test
+    void aPressFromTheStoreIsKnownAfterARestart() throws Exception {
+        got(desk.press(press("p1", mix())));
+        var kept = ledger.entries().get(0);
+        PressMemory memory = new PressMemory(id -> id.equals("p1")
+                ? Optional.of(new PressMemory.Stored(kept.payloadHash(), kept.outcome()))
+                : Optional.empty());
+        FloorDesk next = new FloorDesk(
+                desk.snapshot(),
+                new FloorDesk.Tools(ledger, memory, (r, f, t) -> "", published::add, stops::incrementAndGet));
+        Outcome again = ((Answer.Decided) got(next.press(press("p1", mix())))).outcome();
+        assertThat(again.facts()).containsExactly(ledger.facts().get(0).seq());
+        assertThat(ledger.facts()).hasSize(1);
+        next.close();
+    }
+
+    @Test
+    void atADaysEndTheLiveFloorIsCutDown() throws Exception {
+        got(desk.press(press("p1", Report.of(head.id(), new StayEvent.Left()))));
+        assertThat(desk.snapshot().floor().visits()).hasSize(1);
+        Asked nextDay = Asked.at(TEN.plus(Duration.ofHours(20)));
+        got(desk.press(new Press("p2", "", "hash", new EndDay(), nextDay)));
+        Snapshot turned = desk.snapshot();
+        assertThat(turned.floor().visits()).isEmpty();
+        assertThat(turned.floor().lastSeq()).isEqualTo(ledger.facts().get(1).seq());
+        assertThat(ledger.facts().get(1).event()).isEqualTo(new DayEvent.DayEnded());
+        assertThat(turned.floor().salon()).isEqualTo(story.floor().salon());
+    }
+
+    private static List<Bell> burning(Snapshot snapshot) {
+        return snapshot.bells().stream()
+                .filter(bell -> bell.kind() == BellKind.BURNING)
+                .toList();
+    }
+
+    private Command complains(Grade grade) {
+        return Report.of(head.id(), new LookEvent.Complained(grade));
+    }
+
+    private Command mix() {
+        return new Mix(List.of(cream, developer), BowlReason.FIRST, head.id());
+    }
+
+    private static Command moved(VisitId visit, Place place) {
+        return Report.of(visit, new StayEvent.Moved(place));
+    }
+
+    private static Command breakOf(StaffId staff) {
+        return new OnDay(new DayEvent.BreakBegan(staff));
+    }
+
+    private Press press(String id, Command command) {
+        return new Press(id, "tablet", "hash of " + id, command, Asked.at(TEN));
+    }
+
+    private static Answer got(CompletableFuture<Answer> answer) throws Exception {
+        return answer.get(10, TimeUnit.SECONDS);
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package rinsebell.app.desk;
+
+import org.jspecify.annotations.NullMarked;
