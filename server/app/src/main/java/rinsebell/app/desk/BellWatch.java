@@ -3,11 +3,14 @@ package rinsebell.app.desk;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.concurrent.Executors;
+import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.ScheduledFuture;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import rinsebell.app.time.SalonClock;
 import rinsebell.floor.bell.Bells;
 
@@ -16,7 +19,11 @@ import rinsebell.floor.bell.Bells;
  * looks again at least every few seconds, so that a wake of the machine or a step of a clock delays no bell longer.
  */
 public final class BellWatch implements AutoCloseable {
+    private static final Logger LOG = LoggerFactory.getLogger(BellWatch.class);
     private static final Duration LOOK_AGAIN = Duration.ofSeconds(1);
+
+    /** Pages also tell what no bell marks, such as the hours on an axis, so they are drawn again at least this often. */
+    private static final Duration DRAW_AGAIN = Duration.ofSeconds(30);
 
     private final Supplier<Snapshot> floor;
     private final SalonClock clock;
@@ -24,6 +31,7 @@ public final class BellWatch implements AutoCloseable {
     private final ScheduledExecutorService thread;
     private @Nullable ScheduledFuture<?> next;
     private Instant rungUntil;
+    private Instant drawnAt;
 
     /**
      * A watch that watches from now on.
@@ -37,27 +45,51 @@ public final class BellWatch implements AutoCloseable {
         this.clock = clock;
         this.ring = ring;
         this.rungUntil = clock.now();
+        this.drawnAt = rungUntil;
         this.thread = Executors.newSingleThreadScheduledExecutor(BellWatch::named);
         moved();
     }
 
     /** The floor has changed, and with it perhaps what is due next. */
     public void moved() {
-        thread.execute(this::look);
+        try {
+            thread.execute(this::look);
+        } catch (RejectedExecutionException closed) {
+            LOG.debug("the floor changed while the watch was closing");
+        }
     }
 
+    /** Runs a task after every look that was asked for before. */
+    void afterLook(Runnable task) {
+        thread.execute(task);
+    }
+
+    /** Whatever goes wrong in one look, the next one comes: a watch that stops would be every bell dropped at once. */
     private void look() {
+        try {
+            sleep(untilNext(ringWhatIsDue()));
+        } catch (RuntimeException e) {
+            LOG.error("a look at the bells failed", e);
+            sleep(LOOK_AGAIN);
+        }
+    }
+
+    private Instant ringWhatIsDue() {
         var now = clock.now();
-        var bells = floor.get().bells();
-        var passed = Bells.nextAfter(bells, rungUntil).filter(due -> !due.isAfter(now));
+        var due = Bells.nextAfter(floor.get().bells(), rungUntil).filter(at -> !at.isAfter(now));
         rungUntil = now;
-        if (passed.isPresent()) {
+        if (due.isPresent() || !now.isBefore(drawnAt.plus(DRAW_AGAIN)) || now.isBefore(drawnAt)) {
+            drawnAt = now;
             ring.run();
         }
-        sleep(Bells.nextAfter(bells, now)
+        return now;
+    }
+
+    private Duration untilNext(Instant now) {
+        return Bells.nextAfter(floor.get().bells(), now)
                 .map(due -> clock.realTimeOf(Duration.between(now, due)))
                 .filter(wait -> wait.compareTo(LOOK_AGAIN) < 0)
-                .orElse(LOOK_AGAIN));
+                .orElse(LOOK_AGAIN);
     }
 
     private void sleep(Duration wait) {
