@@ -51,8 +51,13 @@ final class BellTelling {
         };
     }
 
-    /** In a few words, such as "rinse now". */
+    /** In a few words, such as "rinse now"; staff also read when it could not be saved. */
     String what(Bell bell) {
+        var words = words(bell);
+        return wall || bell.key().isSaved() ? words : moment.say("bell.unsaved", words);
+    }
+
+    private String words(Bell bell) {
         var kind = bell.kind().name().toLowerCase(Locale.ROOT);
         var atWall = "wall." + kind;
         if (wall && moment.words().knows(atWall)) {

@@ -38,6 +38,8 @@ public enum ProblemCode {
     BUG(500),
     /** The press could not be made durable; the floor is as before. */
     NOT_SAVED(503),
+    /** The same, but somebody is hurt, so it rings on every screen although it is not on disk. */
+    NOT_SAVED_BUT_RINGS(503),
     /** As many screens are connected as the feed serves. */
     TOO_MANY_SCREENS(503);
 

@@ -80,8 +80,10 @@ public final class Answers {
                 error.args().toArray());
     }
 
-    public Answer notSaved(Moment moment) {
-        return new Answer(Answer.Kind.NOT_SAVED, moment.say("answer.not_saved"), List.of(), List.of());
+    /** @param rings whether it rings on every screen all the same */
+    public Answer notSaved(boolean rings, Moment moment) {
+        var key = rings ? "answer.not_saved_rings" : "answer.not_saved";
+        return new Answer(Answer.Kind.NOT_SAVED, moment.say(key), List.of(), List.of());
     }
 
     private static List<Answer.Reason> reasons(List<Outcome.Said> said, Moment moment) {

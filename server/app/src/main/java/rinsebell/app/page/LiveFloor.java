@@ -1,12 +1,11 @@
 package rinsebell.app.page;
 
-import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
-import java.util.concurrent.atomic.AtomicLong;
-import java.util.function.Supplier;
+import java.util.concurrent.atomic.AtomicReference;
+import org.jspecify.annotations.Nullable;
 import rinsebell.app.desk.Snapshot;
 import rinsebell.app.feed.Beat;
 import rinsebell.app.feed.Board;
@@ -23,11 +22,16 @@ import rinsebell.web.view.View;
 
 /** Draws the floor as it is now, for pages and for the feed. */
 public final class LiveFloor implements FeedSource {
-    private final Supplier<Snapshot> floor;
+    private final AtomicReference<Shown> shown;
     private final SalonClock clock;
     private final Paper paper;
     private final String run = UUID.randomUUID().toString().substring(0, 8).toLowerCase(Locale.ROOT);
-    private final AtomicLong drawn = new AtomicLong();
+
+    /**
+     * A floor with its number. Both change as one, so that of two drawings the one with the greater number is never the
+     * older one.
+     */
+    private record Shown(long number, Snapshot snapshot) {}
 
     /**
      * What pages are drawn with.
@@ -38,51 +42,62 @@ public final class LiveFloor implements FeedSource {
      */
     public record Paper(Pages pages, Words words, Assets assets) {}
 
-    public LiveFloor(Supplier<Snapshot> floor, SalonClock clock, Paper paper) {
-        this.floor = floor;
+    public LiveFloor(Snapshot loaded, SalonClock clock, Paper paper) {
+        this.shown = new AtomicReference<>(new Shown(1, loaded));
         this.clock = clock;
         this.paper = paper;
     }
 
+    /** Shows a new floor from now on. */
+    public void show(Snapshot next) {
+        shown.updateAndGet(before -> new Shown(before.number + 1, next));
+    }
+
+    /** The floor is the same and something of it fell due. */
+    public void fellDue() {
+        shown.updateAndGet(before -> new Shown(before.number + 1, before.snapshot));
+    }
+
     public Snapshot snapshot() {
-        return floor.get();
+        return shown.get().snapshot;
     }
 
     /** The floor at this instant, with the words to tell it. */
     public Moment moment() {
-        return moment(floor.get(), clock.now());
+        return moment(snapshot());
     }
 
-    private Moment moment(Snapshot snapshot, Instant now) {
-        return new Moment(snapshot.floor(), snapshot::text, snapshot.bells(), now, paper.words());
+    private Moment moment(Snapshot snapshot) {
+        return new Moment(snapshot.floor(), snapshot::text, snapshot.bells(), clock.now(), paper.words());
     }
 
     /** A whole page; it embeds a press id for browsers without script. */
     public String page(View view, Moment moment) {
-        return paper.pages()
-                .render(
-                        view,
-                        screen(
-                                moment,
-                                drawn.incrementAndGet(),
-                                UUID.randomUUID().toString()));
+        var press = UUID.randomUUID().toString();
+        return paper.pages().render(view, screen(moment, number(moment), press));
     }
 
     /** A part that is sent in answer to a press. */
     public String part(View view, Moment moment) {
-        return paper.pages().render(view, screen(moment, drawn.incrementAndGet(), null));
+        return paper.pages().render(view, screen(moment, number(moment), null));
     }
 
-    private Screen screen(Moment moment, long number, @org.jspecify.annotations.Nullable String press) {
+    /** The number of what is shown now; 0, which gives way to everything, when the moment is of an earlier floor. */
+    private long number(Moment moment) {
+        var now = shown.get();
+        return now.snapshot.bells() == moment.bells() ? now.number : 0;
+    }
+
+    private Screen screen(Moment moment, long number, @Nullable String press) {
         return new Screen(moment.words(), paper.assets(), moment.time(), moment.now(), run + "-" + number, press);
     }
 
     @Override
     public Optional<Board> draw(String board) {
-        var moment = moment();
-        var number = drawn.incrementAndGet();
+        var now = shown.get();
+        var moment = moment(now.snapshot);
         return Boards.fragments(board, moment)
-                .map(fragments -> new Board(number, fragments(fragments, moment, number)));
+                .map(fragments -> new Board(now.number, fragments(fragments, moment, now.number)));
     }
 
     private List<Fragment> fragments(List<rinsebell.web.view.Fragment> fragments, Moment moment, long number) {
@@ -94,6 +109,6 @@ public final class LiveFloor implements FeedSource {
 
     @Override
     public Beat beat() {
-        return new Beat(run, drawn.get(), clock.now().toEpochMilli(), clock.speed(), clock.stepped());
+        return new Beat(run, shown.get().number, clock.now().toEpochMilli(), clock.speed(), clock.stepped());
     }
 }

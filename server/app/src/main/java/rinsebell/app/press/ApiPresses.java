@@ -57,8 +57,13 @@ public final class ApiPresses implements Routes {
         if (answer instanceof Answer.OtherPress) {
             throw Problem.of(ProblemCode.PRESS_ID_REUSED).thrown();
         }
+        if (answer instanceof Answer.Bug) {
+            throw Problem.of(ProblemCode.BUG).thrown();
+        }
         if (!(answer instanceof Answer.Decided decided)) {
-            throw Problem.of(ProblemCode.NOT_SAVED).thrown();
+            var rings = answer instanceof Answer.NotSaved notSaved && notSaved.rings();
+            throw Problem.of(rings ? ProblemCode.NOT_SAVED_BUT_RINGS : ProblemCode.NOT_SAVED)
+                    .thrown();
         }
         var outcome = decided.outcome();
         if (outcome.accepted()) {

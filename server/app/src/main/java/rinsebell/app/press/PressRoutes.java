@@ -81,8 +81,12 @@ public final class PressRoutes implements Routes {
         if (answer instanceof Answer.OtherPress) {
             throw Problem.of(ProblemCode.PRESS_ID_REUSED).thrown();
         }
+        if (answer instanceof Answer.Bug) {
+            throw Problem.of(ProblemCode.BUG).thrown();
+        }
         if (!(answer instanceof Answer.Decided decided)) {
-            answer(ctx, 503, answers.notSaved(moment));
+            var rings = answer instanceof Answer.NotSaved notSaved && notSaved.rings();
+            answer(ctx, 503, answers.notSaved(rings, moment));
             return;
         }
         if (!decided.outcome().accepted()) {

@@ -71,9 +71,9 @@ public final class Pressing {
             return desk.press(press).get(PATIENCE_SECONDS, TimeUnit.SECONDS);
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
-            return new Answer.NotSaved();
+            return new Answer.NotSaved(false);
         } catch (ExecutionException | TimeoutException e) {
-            return new Answer.NotSaved();
+            return new Answer.NotSaved(false);
         }
     }
 

@@ -1,0 +1,113 @@
+package rinsebell.app;
+
+import java.util.List;
+import rinsebell.app.asset.AssetRoutes;
+import rinsebell.app.desk.BellWatch;
+import rinsebell.app.desk.FloorDesk;
+import rinsebell.app.desk.PressMemory;
+import rinsebell.app.desk.Snapshot;
+import rinsebell.app.door.Routes;
+import rinsebell.app.feed.Feed;
+import rinsebell.app.feed.FeedLimits;
+import rinsebell.app.feed.FeedRoutes;
+import rinsebell.app.page.Answers;
+import rinsebell.app.page.LiveFloor;
+import rinsebell.app.page.PageRoutes;
+import rinsebell.app.press.ApiPresses;
+import rinsebell.app.press.PressRoutes;
+import rinsebell.app.press.Pressing;
+import rinsebell.app.time.SalonClock;
+import rinsebell.floor.Ledger;
+import rinsebell.web.board.Moment;
+import rinsebell.web.board.ReasonTelling;
+
+/** One floor and everything that lives on it: the desk, the bell watch, the feed, and the routes that lead there. */
+final class LiveSalon implements AutoCloseable {
+
+    private final LiveFloor live;
+    private final Feed feed;
+    private final FeedRoutes feedRoutes;
+    private final BellWatch watch;
+    private final FloorDesk desk;
+    private final List<Routes> routes;
+
+    /**
+     * What was kept of the salon until now.
+     *
+     * @param loaded the floor as it was told so far
+     * @param ledger where the next presses are made durable
+     * @param memory of presses that were answered
+     */
+    record Kept(Snapshot loaded, Ledger ledger, PressMemory memory) {}
+
+    /** When this returns every bell has been evaluated, and those that are due ring. */
+    LiveSalon(Kept kept, SalonClock clock, LiveFloor.Paper paper) {
+        live = new LiveFloor(kept.loaded(), clock, paper);
+        feed = new Feed(live, FeedLimits.usual());
+        feedRoutes = new FeedRoutes(feed, live);
+        watch = new BellWatch(live::snapshot, clock, this::ring);
+        desk = new FloorDesk(
+                kept.loaded(),
+                new FloorDesk.Tools(
+                        kept.ledger(),
+                        kept.memory(),
+                        (reason, floor, texts) -> ReasonTelling.say(
+                                reason,
+                                new Moment(
+                                        floor,
+                                        id -> texts.getOrDefault(id, ""),
+                                        List.of(),
+                                        clock.now(),
+                                        paper.words())),
+                        this::show,
+                        LiveSalon::stopAtOnce));
+        routes = routes(clock, paper);
+    }
+
+    private List<Routes> routes(SalonClock clock, LiveFloor.Paper paper) {
+        Answers answers = new Answers();
+        Pressing pressing = new Pressing(desk, clock);
+        return List.of(
+                new AssetRoutes(paper.assets()),
+                feedRoutes,
+                new PageRoutes(live, answers),
+                new PressRoutes(pressing, live, answers),
+                new ApiPresses(pressing, live));
+    }
+
+    private void ring() {
+        live.fellDue();
+        feed.publish();
+    }
+
+    private void show(Snapshot next) {
+        live.show(next);
+        feed.publish();
+        watch.moved();
+    }
+
+    /** Nobody knows what is on disk, so nothing more may be said: not even what an orderly stop would still send. */
+    private static void stopAtOnce() {
+        Runtime.getRuntime().halt(3);
+    }
+
+    FloorDesk desk() {
+        return desk;
+    }
+
+    List<Routes> routes() {
+        return routes;
+    }
+
+    /** Ends every stream; requests must have ended before. */
+    void endStreams() {
+        feed.close();
+        feedRoutes.close();
+    }
+
+    @Override
+    public void close() {
+        watch.close();
+        desk.close();
+    }
+}
