@@ -14,10 +14,13 @@ import rinsebell.app.page.Answers;
 import rinsebell.app.page.LiveFloor;
 import rinsebell.app.page.PageRoutes;
 import rinsebell.app.press.ApiPresses;
+import rinsebell.app.press.ClockRoutes;
 import rinsebell.app.press.PressRoutes;
 import rinsebell.app.press.Pressing;
 import rinsebell.app.time.SalonClock;
+import rinsebell.floor.Fact;
 import rinsebell.floor.Ledger;
+import rinsebell.floor.bowl.DayEvent;
 import rinsebell.web.board.Moment;
 import rinsebell.web.board.ReasonTelling;
 
@@ -59,6 +62,7 @@ final class LiveSalon implements AutoCloseable {
                                         List.of(),
                                         clock.now(),
                                         paper.words())),
+                        facts -> followClock(facts, clock),
                         this::show,
                         LiveSalon::stopAtOnce));
         routes = routes(clock, paper);
@@ -67,12 +71,22 @@ final class LiveSalon implements AutoCloseable {
     private List<Routes> routes(SalonClock clock, LiveFloor.Paper paper) {
         Answers answers = new Answers();
         Pressing pressing = new Pressing(desk, clock);
+        ApiPresses programs = new ApiPresses(pressing, live);
         return List.of(
                 new AssetRoutes(paper.assets()),
                 feedRoutes,
                 new PageRoutes(live, answers),
+                new ClockRoutes(pressing, programs),
                 new PressRoutes(pressing, live, answers),
-                new ApiPresses(pressing, live));
+                programs);
+    }
+
+    /** The clock moves in the same breath as the facts do, so that no countdown jumps. */
+    private static void followClock(List<Fact> facts, SalonClock clock) {
+        facts.stream()
+                .map(Fact::event)
+                .filter(DayEvent.ClockShifted.class::isInstance)
+                .forEach(event -> clock.confirm(((DayEvent.ClockShifted) event).by()));
     }
 
     private void ring() {

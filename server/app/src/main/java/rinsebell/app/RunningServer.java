@@ -3,12 +3,27 @@ package rinsebell.app;
 import java.io.IOException;
 import java.time.Instant;
 import java.time.ZoneOffset;
-import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import rinsebell.app.asset.AssetRoutes;
+import rinsebell.app.desk.Caretaker;
+import rinsebell.app.desk.PressMemory;
+import rinsebell.app.desk.Snapshot;
 import rinsebell.app.door.Door;
 import rinsebell.app.door.HostNames;
 import rinsebell.app.door.ProblemText;
 import rinsebell.app.door.WebServer;
+import rinsebell.app.page.LiveFloor;
+import rinsebell.app.time.AliveMarker;
+import rinsebell.app.time.ClockMark;
+import rinsebell.app.time.MachineTime;
+import rinsebell.app.time.SalonClock;
+import rinsebell.db.SalonStore;
+import rinsebell.floor.Fact;
+import rinsebell.floor.Floor;
+import rinsebell.floor.TextId;
 import rinsebell.web.Assets;
 import rinsebell.web.Pages;
 import rinsebell.web.Screen;
@@ -16,46 +31,74 @@ import rinsebell.web.TimeStyle;
 import rinsebell.web.Words;
 import rinsebell.web.view.ProblemPage;
 
-/** One server with everything in it, from an open port to a closed one. */
+/** One server with everything in it, from an opened data folder to a closed one. */
 public final class RunningServer implements AutoCloseable {
 
-    private final DataFolder folder;
+    private static final Logger LOG = LoggerFactory.getLogger(RunningServer.class);
+
+    private final OpenStore kept;
+    private final LiveSalon salon;
+    private final Caretaker caretaker;
     private final WebServer web;
     private final String url;
 
-    private RunningServer(DataFolder folder, WebServer web, String url) {
-        this.folder = folder;
-        this.web = web;
-        this.url = url;
+    private RunningServer(OpenStore kept, Settings settings, int speed) throws CannotStart {
+        this.kept = kept;
+        AliveMarker marker = new AliveMarker(kept.folder().path());
+        Optional<ClockMark> mark = marker.last();
+        SalonClock clock = clock(mark, speed);
+        LiveFloor.Paper paper = new LiveFloor.Paper(new Pages(), Words.british(), Assets.under(AssetRoutes.PREFIX));
+        this.salon = new LiveSalon(kept(kept.store()), clock, paper);
+        this.caretaker = new Caretaker(salon.desk(), clock, marker);
+        caretaker.begin(mark.map(ClockMark::salon).orElse(clock.now()));
+        this.web = new WebServer(new Door(HostNames.loopbackAnd(settings.names()), problemText(paper)), salon.routes());
+        this.url = "http://" + settings.shownHost() + ":" + listen(settings);
     }
 
     /**
-     * Starts a server; when this returns, it answers.
+     * Starts a server; when this returns, it answers, and every bell that is due rings.
      *
+     * @param speed salon seconds in a real one: 1, but for a demo
      * @throws CannotStart with a reason that a person can mend
      */
     public static RunningServer start(Settings settings, int speed) throws CannotStart {
-        DataFolder folder = DataFolder.hold(settings.data());
-        Words words = Words.british();
-        Assets assets = Assets.under(AssetRoutes.PREFIX);
-        Door door = new Door(HostNames.loopbackAnd(settings.names()), problemText(words, assets));
-        WebServer web = new WebServer(door, List.of(new AssetRoutes(assets)));
-        int port = listen(web, settings, folder);
-        return new RunningServer(folder, web, "http://" + settings.shownHost() + ":" + port);
+        OpenStore kept = OpenStore.in(settings.data(), new MachineTime().wallMillis());
+        try {
+            return new RunningServer(kept, settings, speed);
+        } catch (CannotStart | RuntimeException e) {
+            kept.close();
+            throw e;
+        }
     }
 
-    private static ProblemText problemText(Words words, Assets assets) {
-        Pages pages = new Pages();
+    private static SalonClock clock(Optional<ClockMark> mark, int speed) {
+        MachineTime machine = new MachineTime();
+        return mark.map(last -> SalonClock.goingOnFrom(last, machine, speed))
+                .orElseGet(() -> SalonClock.startingAtTheWall(machine, speed));
+    }
+
+    private static LiveSalon.Kept kept(SalonStore store) {
+        Floor floor = Floor.of(store.load());
+        Map<TextId, String> texts = store.texts(
+                floor.facts().stream().map(Fact::seq).map(TextId::new).toList());
+        PressMemory memory = new PressMemory(
+                id -> store.press(id).map(press -> new PressMemory.Stored(press.payloadHash(), press.outcome())));
+        return new LiveSalon.Kept(Snapshot.of(floor, texts), store, memory);
+    }
+
+    private static ProblemText problemText(LiveFloor.Paper paper) {
         // A page about a problem shows no time, so it needs neither the salon's clock nor its zone.
-        Screen screen = new Screen(words, assets, new TimeStyle(ZoneOffset.UTC, false), Instant.EPOCH, "", null);
-        return new ProblemText(words, (title, detail) -> pages.render(new ProblemPage(title, detail), screen));
+        TimeStyle style = new TimeStyle(ZoneOffset.UTC, false);
+        Screen screen = new Screen(paper.words(), paper.assets(), style, Instant.EPOCH, "", null);
+        return new ProblemText(
+                paper.words(), (title, detail) -> paper.pages().render(new ProblemPage(title, detail), screen));
     }
 
-    private static int listen(WebServer web, Settings settings, DataFolder folder) throws CannotStart {
+    private int listen(Settings settings) throws CannotStart {
         try {
             return web.listen(settings.bindAddress(), settings.port());
         } catch (IOException e) {
-            folder.close();
+            closeSalon();
             throw new CannotStart("Port " + settings.port() + " is taken by another program or may not be used. "
                     + "Stop that program, or choose another port with --port.");
         }
@@ -69,7 +112,15 @@ public final class RunningServer implements AutoCloseable {
     /** Lets requests in flight finish, then closes everything. */
     @Override
     public void close() {
+        salon.endStreams();
         web.close();
-        folder.close();
+        closeSalon();
+        kept.close();
+        LOG.info("stopped");
+    }
+
+    private void closeSalon() {
+        caretaker.close();
+        salon.close();
     }
 }

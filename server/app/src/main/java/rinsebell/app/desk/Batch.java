@@ -101,11 +101,15 @@ final class Batch {
         return entries.stream().anyMatch(entry -> !entry.facts().isEmpty());
     }
 
+    /** Every fact of the batch, by number. */
+    List<Fact> facts() {
+        return entries.stream().flatMap(entry -> entry.facts().stream()).toList();
+    }
+
     /** The next snapshot. At a day's end the live floor is cut down to what the new day begins with. */
     Snapshot snapshot() {
         var next = before.with(floor, texts);
-        return entries.stream()
-                .flatMap(entry -> entry.facts().stream())
+        return facts().stream()
                 .filter(fact -> fact.event() instanceof DayEvent.DayEnded)
                 .reduce(next, (turned, end) -> turned.turned(end.recorded()), (one, other) -> other);
     }

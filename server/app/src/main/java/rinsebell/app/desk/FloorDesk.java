@@ -31,6 +31,7 @@ public final class FloorDesk implements AutoCloseable {
     private final Ledger ledger;
     private final PressMemory memory;
     private final Wording wording;
+    private final Consumer<List<Fact>> saved;
     private final Consumer<Snapshot> published;
     private final Runnable stop;
     private final BlockingQueue<Waiting> queue = new LinkedBlockingQueue<>(MOST_WAITING);
@@ -46,17 +47,24 @@ public final class FloorDesk implements AutoCloseable {
      * @param ledger where presses are made durable
      * @param memory of presses answered before
      * @param wording for reasons
+     * @param saved told of facts that have just become durable, before anybody sees the floor with them
      * @param published told of every new floor, on the writer's thread: it must only leave word
      * @param stop ends the process, when it can't be told what is on disk
      */
     public record Tools(
-            Ledger ledger, PressMemory memory, Wording wording, Consumer<Snapshot> published, Runnable stop) {}
+            Ledger ledger,
+            PressMemory memory,
+            Wording wording,
+            Consumer<List<Fact>> saved,
+            Consumer<Snapshot> published,
+            Runnable stop) {}
 
     /** A desk on the floor as it was loaded; it takes presses from now on. */
     public FloorDesk(Snapshot loaded, Tools tools) {
         this.ledger = tools.ledger();
         this.memory = tools.memory();
         this.wording = tools.wording();
+        this.saved = tools.saved();
         this.published = tools.published();
         this.stop = tools.stop();
         this.snapshot = loaded;
@@ -166,6 +174,7 @@ public final class FloorDesk implements AutoCloseable {
     private void show(Batch batch) {
         batch.remember();
         if (batch.hasFacts()) {
+            saved.accept(batch.facts());
             publish(batch.snapshot());
         }
     }

@@ -20,6 +20,8 @@ public enum ProblemCode {
     UNKNOWN_BOARD(404),
     /** The address lives, the method does not. */
     WRONG_METHOD(405),
+    /** The wall clock was not set: there is nothing to confirm. */
+    CLOCK_AGREES(409),
     /** The body is larger than the door lets in. */
     TOO_LARGE(413),
     /** The address is longer than the door lets in. */

@@ -67,7 +67,9 @@ public final class Feed implements AutoCloseable {
      */
     Screen join(String board, Runnable cutOff) {
         Screen screen = new Screen(board, limits.waitingBatches(), cutOff);
-        run(() -> welcome(screen));
+        if (!run(() -> welcome(screen))) {
+            screen.end();
+        }
         return screen;
     }
 
@@ -83,11 +85,13 @@ public final class Feed implements AutoCloseable {
         screens.forEach(Screen::end);
     }
 
-    private void run(Runnable task) {
+    /** Answers whether the task will run: it will not once the feed is closed. */
+    private boolean run(Runnable task) {
         try {
             thread.execute(task);
-        } catch (RejectedExecutionException closedMeanwhile) {
-            screens.forEach(Screen::end);
+            return true;
+        } catch (RejectedExecutionException closed) {
+            return false;
         }
     }
 

@@ -31,16 +31,20 @@ public final class ApiPresses implements Routes {
     }
 
     private void press(Context ctx, Address address) {
+        var result = pressing.press(address, BodyFields.json(ctx), pressId(ctx), "");
+        if (result instanceof Pressing.Wrong wrong) {
+            throw new Problem(ProblemCode.FIELDS, fields(wrong.errors())).thrown();
+        }
+        answered(ctx, ((Pressing.Asked) result).answer());
+    }
+
+    static String pressId(Context ctx) {
         var id = Optional.ofNullable(ctx.header("Idempotency-Key"))
                 .orElseThrow(() -> Problem.of(ProblemCode.PRESS_ID_MISSING).thrown());
         if (!Pressing.isId(id)) {
             throw Problem.of(ProblemCode.PRESS_ID_UNREADABLE).thrown();
         }
-        var result = pressing.press(address, BodyFields.json(ctx), id, "");
-        if (result instanceof Pressing.Wrong wrong) {
-            throw new Problem(ProblemCode.FIELDS, fields(wrong.errors())).thrown();
-        }
-        answered(ctx, ((Pressing.Asked) result).answer());
+        return id;
     }
 
     private List<FieldProblem> fields(List<FieldError> errors) {
@@ -53,7 +57,7 @@ public final class ApiPresses implements Routes {
                 .toList();
     }
 
-    private void answered(Context ctx, Answer answer) {
+    void answered(Context ctx, Answer answer) {
         if (answer instanceof Answer.OtherPress) {
             throw Problem.of(ProblemCode.PRESS_ID_REUSED).thrown();
         }

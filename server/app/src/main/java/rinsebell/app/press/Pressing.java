@@ -3,12 +3,16 @@ package rinsebell.app.press;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.time.Duration;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Optional;
 import java.util.TreeSet;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.concurrent.locks.ReadWriteLock;
+import java.util.concurrent.locks.ReentrantReadWriteLock;
 import java.util.regex.Pattern;
 import rinsebell.app.desk.Answer;
 import rinsebell.app.desk.FloorDesk;
@@ -16,8 +20,11 @@ import rinsebell.app.desk.Press;
 import rinsebell.app.door.Problem;
 import rinsebell.app.door.ProblemCode;
 import rinsebell.app.time.SalonClock;
+import rinsebell.floor.bowl.DayEvent;
+import rinsebell.floor.command.OnDay;
 import rinsebell.web.form.FieldError;
 import rinsebell.web.form.Fields;
+import rinsebell.web.form.PressForm;
 import rinsebell.web.form.Presses;
 import rinsebell.web.form.Reading;
 import rinsebell.web.form.Target;
@@ -30,6 +37,7 @@ public final class Pressing {
     private final FloorDesk desk;
     private final SalonClock clock;
     private final Presses presses = Presses.all();
+    private final ReadWriteLock clockStands = new ReentrantReadWriteLock();
 
     public Pressing(FloorDesk desk, SalonClock clock) {
         this.desk = desk;
@@ -57,6 +65,15 @@ public final class Pressing {
     Result press(Address address, Fields typed, String id, String device) {
         var form = presses.find(address.resource(), address.press())
                 .orElseThrow(() -> Problem.of(ProblemCode.NOT_FOUND).thrown());
+        clockStands.readLock().lock();
+        try {
+            return press(form, address, typed, id, device);
+        } finally {
+            clockStands.readLock().unlock();
+        }
+    }
+
+    private Result press(PressForm form, Address address, Fields typed, String id, String device) {
         var target = new Target(desk.snapshot().floor(), clock.now(), address.id());
         var reading = form.read(target, typed);
         if (reading instanceof Reading.Wrong wrong) {
@@ -64,6 +81,26 @@ public final class Pressing {
         }
         var read = (Reading.Read) reading;
         return new Asked(await(new Press(id, device, hash(address, typed), read.command(), read.asked())));
+    }
+
+    /**
+     * Takes the wall clock's time because a person confirmed it. No other press is under way meanwhile: its instant
+     * would be of the clock before, and its fact would be numbered after the shift.
+     *
+     * @return empty when the wall clock agrees with the salon's
+     */
+    Optional<Answer> confirmClock(String id, String device) {
+        clockStands.writeLock().lock();
+        try {
+            return clock.stepSeen().map(step -> await(shift(step, id, device)));
+        } finally {
+            clockStands.writeLock().unlock();
+        }
+    }
+
+    private Press shift(Duration step, String id, String device) {
+        var command = new OnDay(new DayEvent.ClockShifted(step));
+        return new Press(id, device, "clock", command, rinsebell.floor.Asked.at(clock.now()));
     }
 
     private Answer await(Press press) {

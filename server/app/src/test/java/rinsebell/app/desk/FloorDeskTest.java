@@ -62,6 +62,7 @@ class FloorDeskTest {
                         ledger,
                         memory,
                         (reason, on, texts) -> reason.code().name(),
+                        facts -> {},
                         published::add,
                         stops::incrementAndGet));
     }
@@ -242,6 +243,7 @@ class FloorDeskTest {
                         (reason, on, texts) -> {
                             throw new IllegalStateException("no words for " + reason);
                         },
+                        facts -> {},
                         published::add,
                         stops::incrementAndGet));
         assertThat(got(speechless.press(press("p1", moved(head.id(), Place.chair(150))))))
@@ -294,7 +296,8 @@ class FloorDeskTest {
                 : Optional.empty());
         FloorDesk next = new FloorDesk(
                 desk.snapshot(),
-                new FloorDesk.Tools(ledger, memory, (r, f, t) -> "", published::add, stops::incrementAndGet));
+                new FloorDesk.Tools(
+                        ledger, memory, (r, f, t) -> "", facts -> {}, published::add, stops::incrementAndGet));
         Outcome again = ((Answer.Decided) got(next.press(press("p1", mix())))).outcome();
         assertThat(again.facts()).containsExactly(ledger.facts().get(0).seq());
         assertThat(ledger.facts()).hasSize(1);

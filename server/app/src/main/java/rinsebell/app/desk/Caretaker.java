@@ -1,0 +1,100 @@
+package rinsebell.app.desk;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.UUID;
+import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import rinsebell.app.time.AliveMarker;
+import rinsebell.app.time.SalonClock;
+import rinsebell.floor.Asked;
+import rinsebell.floor.Command;
+import rinsebell.floor.Floor;
+import rinsebell.floor.bowl.DayEvent;
+import rinsebell.floor.command.EndDay;
+import rinsebell.floor.command.OnDay;
+import rinsebell.floor.visit.Visit;
+
+/**
+ * Does what nobody presses: says every few seconds that a server runs, ends a day that is over, and at the start writes
+ * down since when none ran.
+ */
+public final class Caretaker implements AutoCloseable {
+
+    private static final Logger LOG = LoggerFactory.getLogger(Caretaker.class);
+    private static final Duration ROUND = Duration.ofSeconds(5);
+
+    /** A restart for an update takes less, and nobody has to catch up on it. */
+    static final Duration SHORTEST_OUTAGE = Duration.ofMinutes(1);
+
+    private final FloorDesk desk;
+    private final SalonClock clock;
+    private final AliveMarker marker;
+    private final ScheduledExecutorService thread;
+
+    public Caretaker(FloorDesk desk, SalonClock clock, AliveMarker marker) {
+        this.desk = desk;
+        this.clock = clock;
+        this.marker = marker;
+        this.thread = Executors.newSingleThreadScheduledExecutor(Caretaker::named);
+    }
+
+    /**
+     * Writes down an outage during which somebody was here, and begins the rounds.
+     *
+     * @param lastAlive when the last server still ran
+     */
+    public void begin(Instant lastAlive) {
+        Instant now = clock.now();
+        boolean isLong = Duration.between(lastAlive, now).compareTo(SHORTEST_OUTAGE) >= 0;
+        // Whoever sat there then may have had a first bowl put on that nobody could record.
+        if (isLong && !desk.snapshot().floor().openVisits().isEmpty()) {
+            press("outage-" + UUID.randomUUID(), new OnDay(new DayEvent.Outage(lastAlive, now)));
+        }
+        thread.scheduleWithFixedDelay(this::round, 0, ROUND.toMillis(), TimeUnit.MILLISECONDS);
+    }
+
+    private void round() {
+        try {
+            marker.write(clock.mark());
+            endDayIfOver();
+        } catch (RuntimeException e) {
+            LOG.error("a round failed; the next one comes", e);
+        }
+    }
+
+    private void endDayIfOver() {
+        Instant now = clock.now();
+        Floor floor = desk.snapshot().floor();
+        if (floor.visits().stream().anyMatch(visit -> isLeftOver(visit, floor, now))) {
+            press("end-of-day-before-" + floor.salon().dayOf(now), new EndDay());
+        }
+    }
+
+    /** A visit of an earlier day with nothing on: forgotten, or long ended. What is on stays, and rings. */
+    private static boolean isLeftOver(Visit visit, Floor floor, Instant now) {
+        boolean earlier = floor.salon()
+                .dayOf(visit.stay().arrivedAt())
+                .isBefore(floor.salon().dayOf(now));
+        return earlier && visit.onHair().isEmpty();
+    }
+
+    private void press(String id, Command command) {
+        desk.press(new Press(id, "", id, command, Asked.at(clock.now()))).join();
+    }
+
+    @Override
+    public void close() {
+        thread.shutdown();
+        marker.write(clock.mark());
+    }
+
+    private static Thread named(Runnable task) {
+        Thread thread = new Thread(task, "caretaker");
+        thread.setDaemon(true);
+        return thread;
+    }
+}

@@ -1,0 +1,49 @@
+package rinsebell.app.press;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.util.UUID;
+import rinsebell.app.desk.Answer;
+import rinsebell.app.door.Problem;
+import rinsebell.app.door.ProblemCode;
+import rinsebell.app.door.Routes;
+
+/** {@code POST /day/clock}: a person says that the wall clock, which was set, is right. */
+public final class ClockRoutes implements Routes {
+    private final Pressing pressing;
+    private final ApiPresses programs;
+
+    public ClockRoutes(Pressing pressing, ApiPresses programs) {
+        this.pressing = pressing;
+        this.programs = programs;
+    }
+
+    @Override
+    public void addTo(RoutesConfig routes) {
+        routes.post("/day/clock", this::fromPage);
+        routes.post("/api/day/clock", this::fromProgram);
+    }
+
+    private void fromPage(Context ctx) {
+        var id = BodyFields.form(ctx)
+                .first("press")
+                .filter(Pressing::isId)
+                .orElseGet(() -> UUID.randomUUID().toString());
+        pressing.confirmClock(id, "").ifPresent(ClockRoutes::mustBeSaved);
+        ctx.redirect("/", HttpStatus.SEE_OTHER);
+    }
+
+    private static void mustBeSaved(Answer answer) {
+        if (!(answer instanceof Answer.Decided)) {
+            throw Problem.of(ProblemCode.NOT_SAVED).thrown();
+        }
+    }
+
+    private void fromProgram(Context ctx) {
+        var answer = pressing.confirmClock(ApiPresses.pressId(ctx), "");
+        programs.answered(
+                ctx,
+                answer.orElseThrow(() -> Problem.of(ProblemCode.CLOCK_AGREES).thrown()));
+    }
+}
