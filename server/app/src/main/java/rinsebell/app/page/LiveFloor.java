@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
-import java.util.concurrent.atomic.AtomicReference;
 import org.jspecify.annotations.Nullable;
 import rinsebell.app.desk.Snapshot;
 import rinsebell.app.feed.Beat;
@@ -22,7 +21,7 @@ import rinsebell.web.view.View;
 
 /** Draws the floor as it is now, for pages and for the feed. */
 public final class LiveFloor implements FeedSource {
-    private final AtomicReference<Shown> shown;
+    private volatile Shown shown;
     private final SalonClock clock;
     private final Paper paper;
     private final String run = UUID.randomUUID().toString().substring(0, 8).toLowerCase(Locale.ROOT);
@@ -43,23 +42,23 @@ public final class LiveFloor implements FeedSource {
     public record Paper(Pages pages, Words words, Assets assets) {}
 
     public LiveFloor(Snapshot loaded, SalonClock clock, Paper paper) {
-        this.shown = new AtomicReference<>(new Shown(1, loaded));
+        this.shown = new Shown(1, loaded);
         this.clock = clock;
         this.paper = paper;
     }
 
     /** Shows a new floor from now on. */
-    public void show(Snapshot next) {
-        shown.updateAndGet(before -> new Shown(before.number + 1, next));
+    public synchronized void show(Snapshot next) {
+        shown = new Shown(shown.number + 1, next);
     }
 
     /** The floor is the same and something of it fell due. */
-    public void fellDue() {
-        shown.updateAndGet(before -> new Shown(before.number + 1, before.snapshot));
+    public synchronized void fellDue() {
+        shown = new Shown(shown.number + 1, shown.snapshot);
     }
 
     public Snapshot snapshot() {
-        return shown.get().snapshot;
+        return shown.snapshot;
     }
 
     /** The floor at this instant, with the words to tell it. */
@@ -84,7 +83,7 @@ public final class LiveFloor implements FeedSource {
 
     /** The number of what is shown now; 0, which gives way to everything, when the moment is of an earlier floor. */
     private long number(Moment moment) {
-        var now = shown.get();
+        var now = shown;
         return now.snapshot.bells() == moment.bells() ? now.number : 0;
     }
 
@@ -94,7 +93,7 @@ public final class LiveFloor implements FeedSource {
 
     @Override
     public Optional<Board> draw(String board) {
-        var now = shown.get();
+        var now = shown;
         var moment = moment(now.snapshot);
         return Boards.fragments(board, moment)
                 .map(fragments -> new Board(now.number, fragments(fragments, moment, now.number)));
@@ -109,6 +108,6 @@ public final class LiveFloor implements FeedSource {
 
     @Override
     public Beat beat() {
-        return new Beat(run, shown.get().number, clock.now().toEpochMilli(), clock.speed(), clock.stepped());
+        return new Beat(run, shown.number, clock.now().toEpochMilli(), clock.speed(), clock.stepped());
     }
 }
