@@ -5,8 +5,6 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.Map;
 import java.util.Optional;
-import org.slf4j.Logger;
-import org.slf4j.LoggerFactory;
 import rinsebell.app.asset.AssetRoutes;
 import rinsebell.app.desk.Caretaker;
 import rinsebell.app.desk.PressMemory;
@@ -33,8 +31,6 @@ import rinsebell.web.view.ProblemPage;
 
 /** One server with everything in it, from an opened data folder to a closed one. */
 public final class RunningServer implements AutoCloseable {
-
-    private static final Logger LOG = LoggerFactory.getLogger(RunningServer.class);
 
     private final OpenStore kept;
     private final LiveSalon salon;
@@ -116,7 +112,6 @@ public final class RunningServer implements AutoCloseable {
         web.close();
         closeSalon();
         kept.close();
-        LOG.info("stopped");
     }
 
     private void closeSalon() {

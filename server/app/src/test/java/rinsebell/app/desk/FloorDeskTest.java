@@ -261,6 +261,7 @@ class FloorDeskTest {
                         ledger,
                         new PressMemory(id -> Optional.empty()),
                         (r, f, t) -> "",
+                        facts -> {},
                         snapshot -> {
                             throw new IllegalStateException("no screen");
                         },
