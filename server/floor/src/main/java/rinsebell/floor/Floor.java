@@ -133,6 +133,11 @@ public final class Floor {
         return lastSeq;
     }
 
+    /** The same floor where facts with higher numbers exist that are not part of it any more. */
+    public Floor numberedFrom(long seq) {
+        return new Floor(Math.max(lastSeq, seq), facts, salon, day, visits);
+    }
+
     /** Every fact of the live floor, corrections included, by number. */
     public List<Fact> facts() {
         return facts.values().stream()
