@@ -11,6 +11,7 @@ import rinsebell.app.feed.Feed;
 import rinsebell.app.feed.FeedLimits;
 import rinsebell.app.feed.FeedRoutes;
 import rinsebell.app.page.Answers;
+import rinsebell.app.page.FormRoutes;
 import rinsebell.app.page.LiveFloor;
 import rinsebell.app.page.PageRoutes;
 import rinsebell.app.press.ApiPresses;
@@ -70,14 +71,16 @@ final class LiveSalon implements AutoCloseable {
 
     private List<Routes> routes(SalonClock clock, LiveFloor.Paper paper) {
         Answers answers = new Answers();
+        FormRoutes forms = new FormRoutes(live, answers);
         Pressing pressing = new Pressing(desk, clock);
         ApiPresses programs = new ApiPresses(pressing, live);
         return List.of(
                 new AssetRoutes(paper.assets()),
                 feedRoutes,
                 new PageRoutes(live, answers),
+                forms,
                 new ClockRoutes(pressing, programs),
-                new PressRoutes(pressing, live, answers),
+                new PressRoutes(pressing, live, answers, forms),
                 programs);
     }
 

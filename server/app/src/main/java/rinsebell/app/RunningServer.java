@@ -74,7 +74,7 @@ public final class RunningServer implements AutoCloseable {
     }
 
     private static LiveSalon.Kept kept(SalonStore store) {
-        Floor floor = Floor.of(store.load());
+        Floor floor = Floor.of(store.load()).numberedFrom(store.lastSeq());
         Map<TextId, String> texts = store.texts(
                 floor.facts().stream().map(Fact::seq).map(TextId::new).toList());
         PressMemory memory = new PressMemory(

@@ -45,7 +45,7 @@ public final class PageRoutes implements Routes {
         if (live.snapshot().floor().salon().isSetUp()) {
             show(ctx, pages(ctx).floor());
         } else {
-            ctx.redirect("/setup/first");
+            ctx.redirect("/setup");
         }
     }
 

@@ -12,6 +12,7 @@ import rinsebell.app.door.Problem;
 import rinsebell.app.door.ProblemCode;
 import rinsebell.app.door.Routes;
 import rinsebell.app.page.Answers;
+import rinsebell.app.page.FormBody;
 import rinsebell.app.page.LiveFloor;
 import rinsebell.web.form.FieldError;
 
@@ -31,7 +32,7 @@ public final class ApiPresses implements Routes {
     }
 
     private void press(Context ctx, Address address) {
-        var result = pressing.press(address, BodyFields.json(ctx), pressId(ctx), "");
+        var result = pressing.press(address, FormBody.json(ctx), pressId(ctx), "");
         if (result instanceof Pressing.Wrong wrong) {
             throw new Problem(ProblemCode.FIELDS, fields(wrong.errors())).thrown();
         }

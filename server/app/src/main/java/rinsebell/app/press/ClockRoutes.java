@@ -8,6 +8,7 @@ import rinsebell.app.desk.Answer;
 import rinsebell.app.door.Problem;
 import rinsebell.app.door.ProblemCode;
 import rinsebell.app.door.Routes;
+import rinsebell.app.page.FormBody;
 
 /** {@code POST /day/clock}: a person says that the wall clock, which was set, is right. */
 public final class ClockRoutes implements Routes {
@@ -26,7 +27,7 @@ public final class ClockRoutes implements Routes {
     }
 
     private void fromPage(Context ctx) {
-        var id = BodyFields.form(ctx)
+        var id = FormBody.read(ctx)
                 .first("press")
                 .filter(Pressing::isId)
                 .orElseGet(() -> UUID.randomUUID().toString());

@@ -12,11 +12,15 @@ import rinsebell.app.door.Problem;
 import rinsebell.app.door.ProblemCode;
 import rinsebell.app.door.Routes;
 import rinsebell.app.page.Answers;
+import rinsebell.app.page.FormBody;
+import rinsebell.app.page.FormRoutes;
 import rinsebell.app.page.LiveFloor;
 import rinsebell.web.board.LivePages;
 import rinsebell.web.board.Moment;
+import rinsebell.web.form.FieldError;
 import rinsebell.web.form.Fields;
 import rinsebell.web.view.AnswerPage;
+import rinsebell.web.view.FormPage;
 import rinsebell.web.view.Nav;
 
 /** Presses from pages: with script a part comes back, or where to go next; without it a page. */
@@ -34,8 +38,10 @@ public final class PressRoutes implements Routes {
     private final Pressing pressing;
     private final LiveFloor live;
     private final Answers answers;
+    private final FormRoutes forms;
 
-    public PressRoutes(Pressing pressing, LiveFloor live, Answers answers) {
+    public PressRoutes(Pressing pressing, LiveFloor live, Answers answers, FormRoutes forms) {
+        this.forms = forms;
         this.pressing = pressing;
         this.live = live;
         this.answers = answers;
@@ -64,16 +70,31 @@ public final class PressRoutes implements Routes {
     }
 
     private void press(Context ctx, Address address) {
-        var typed = BodyFields.form(ctx);
+        var typed = FormBody.read(ctx);
         var id = typed.first("press")
                 .filter(Pressing::isId)
                 .orElseGet(() -> UUID.randomUUID().toString());
         var result = pressing.press(address, typed, id, "");
         if (result instanceof Pressing.Wrong wrong) {
-            answer(ctx, 422, answers.wrong(wrong.errors(), live.moment()));
+            wrong(ctx, address, typed, wrong.errors());
         } else if (result instanceof Pressing.Asked asked) {
             answered(ctx, address, typed, asked.answer());
         }
+    }
+
+    /** The form comes back as it was, with what is wrong beside each field. */
+    private void wrong(Context ctx, Address address, Fields typed, List<FieldError> errors) {
+        var moment = live.moment();
+        var answer = answers.wrong(errors, moment);
+        var page = forms.again(
+                ctx, address.resource(), address.press(), address.id(), new FormRoutes.Typed(typed, errors, answer));
+        ctx.status(422);
+        if (ctx.header(PART) == null) {
+            page.ifPresentOrElse(view -> ctx.html(live.page(view, moment)), () -> answer(ctx, 422, answer));
+            return;
+        }
+        var form = page.filter(FormPage.class::isInstance).map(view -> live.part(((FormPage) view).form(), moment));
+        ctx.html(form.orElse("") + live.part(answer, moment));
     }
 
     private void answered(Context ctx, Address address, Fields typed, Answer answer) {

@@ -1,4 +1,4 @@
-package rinsebell.app.press;
+package rinsebell.app.page;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamReadFeature;
@@ -19,16 +19,17 @@ import rinsebell.app.door.ProblemCode;
 import rinsebell.web.form.Fields;
 
 /** What came in a body: a form's fields or a JSON object's, and the address's own. */
-final class BodyFields {
+public final class FormBody {
     private static final ObjectMapper JSON = JsonMapper.builder()
             .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
             .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
             .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
             .build();
 
-    private BodyFields() {}
+    private FormBody() {}
 
-    static Fields form(Context ctx) {
+    /** A form's fields. */
+    public static Fields read(Context ctx) {
         var body = new String(Bodies.of(ctx), StandardCharsets.UTF_8);
         var values = new LinkedHashMap<String, List<String>>();
         try {
@@ -55,7 +56,8 @@ final class BodyFields {
         return URLDecoder.decode(text, StandardCharsets.UTF_8);
     }
 
-    static Fields json(Context ctx) {
+    /** A JSON object's fields; nested names are joined by dots. */
+    public static Fields json(Context ctx) {
         var body = Bodies.of(ctx);
         if (body.length == 0) {
             return Fields.NONE;

@@ -1,0 +1,106 @@
+package rinsebell.app.page;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import rinsebell.app.door.Problem;
+import rinsebell.app.door.ProblemCode;
+import rinsebell.app.door.Routes;
+import rinsebell.web.board.LivePages;
+import rinsebell.web.form.FieldError;
+import rinsebell.web.form.Fields;
+import rinsebell.web.form.FormPages;
+import rinsebell.web.form.PageAsk;
+import rinsebell.web.form.PageForm;
+import rinsebell.web.view.Answer;
+import rinsebell.web.view.Look;
+import rinsebell.web.view.Nav;
+import rinsebell.web.view.View;
+
+/** The pages on which something is typed, and those that list things. */
+public final class FormRoutes implements Routes {
+    private static final String PLAIN = "";
+
+    private final LiveFloor live;
+    private final Answers answers;
+    private final FormPages pages = FormPages.all();
+
+    public FormRoutes(LiveFloor live, Answers answers) {
+        this.live = live;
+        this.answers = answers;
+    }
+
+    @Override
+    public void addTo(RoutesConfig routes) {
+        open(routes, "/welcome", "visits", PLAIN);
+        open(routes, "/bowls", "bowls", "list");
+        open(routes, "/bowls/mix", "bowls", PLAIN);
+        open(routes, "/products", "products", "list");
+        open(routes, "/products/new", "products", PLAIN);
+        open(routes, "/setup", "salon", PLAIN);
+        open(routes, "/staff", "staff", PLAIN);
+        open(routes, "/policy", "policy", PLAIN);
+        open(routes, "/day", "day", PLAIN);
+        routes.get("/day/{press}", ctx -> show(ctx, "day", ctx.pathParam("press"), 0));
+        routes.get("/staff/{id}", ctx -> show(ctx, "staff", "change", id(ctx)));
+        for (var resource : List.of("visits", "bowls", "products", "facts")) {
+            routes.get("/" + resource + "/{id}/{press}", ctx -> show(ctx, resource, ctx.pathParam("press"), id(ctx)));
+        }
+        routes.post("/products/preview", this::preview);
+    }
+
+    private void open(RoutesConfig routes, String path, String resource, String press) {
+        routes.get(path, ctx -> show(ctx, resource, press, 0));
+    }
+
+    private void show(Context ctx, String resource, String press, long id) {
+        var page = pages.find(resource, press).orElseThrow(PageRoutes::nowhere);
+        ctx.header("Cache-Control", "no-store");
+        ctx.html(live.page(page.page(ask(ctx, id, Fields.of(ctx.queryParamMap()), List.of(), null)), live.moment()));
+    }
+
+    /** What the leaflet's times come to, while they are typed. */
+    private void preview(Context ctx) {
+        var typed = FormBody.read(ctx);
+        var page = pages.find("products", "preview").orElseThrow(PageRoutes::nowhere);
+        ctx.html(live.part(page.page(ask(ctx, 0, typed, List.of(), null)), live.moment()));
+    }
+
+    /** The page that a press came from, with everything that was typed and all that is wrong with it. */
+    public Optional<View> again(Context ctx, String resource, String press, long id, Typed typed) {
+        return pages.find(resource, press).map(page -> page(ctx, page, id, typed));
+    }
+
+    /**
+     * What came back.
+     *
+     * @param fields everything that was typed
+     * @param errors all that is wrong with it
+     * @param answer what is said above it
+     */
+    public record Typed(Fields fields, List<FieldError> errors, Answer answer) {}
+
+    private View page(Context ctx, PageForm page, long id, Typed typed) {
+        return page.page(ask(ctx, id, typed.fields(), typed.errors(), typed.answer()));
+    }
+
+    private PageAsk ask(
+            Context ctx,
+            long id,
+            Fields typed,
+            List<FieldError> errors,
+            @org.jspecify.annotations.Nullable Answer answer) {
+        var moment = live.moment();
+        var said = answer == null ? answers.of(ctx, moment).orElse(null) : answer;
+        var look = Objects.requireNonNullElse(PageRoutes.look(ctx), Look.LIGHT);
+        var bells = new LivePages(moment, look, said).still("", Nav.DAY).bells();
+        return new PageAsk(moment, id, typed, errors, look, bells, said);
+    }
+
+    private static long id(Context ctx) {
+        return PageRoutes.number(ctx.pathParam("id"))
+                .orElseThrow(() -> Problem.of(ProblemCode.NOT_FOUND).thrown());
+    }
+}
