@@ -165,7 +165,7 @@ class BellWatchTest {
                 .toList();
         List<Bell> bells = all.isEmpty()
                 ? List.of()
-                : List.of(new Bell(new BellKey(BellKind.RINSE, 1, 2), null, List.of(), false, all));
+                : List.of(new Bell(new BellKey(BellKind.RINSE, 1, 2), null, List.of(), List.of(), all));
         return new Snapshot(Floor.EMPTY, Map.of(), bells, List.of());
     }
 }
