@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import rinsebell.floor.basin.Dispatch;
 import rinsebell.floor.basin.Turn;
@@ -29,9 +30,8 @@ final class BasinRows {
     }
 
     List<BasinRow> all() {
-        var basins = open();
         return IntStream.rangeClosed(1, moment.floor().salon().rooms().basins())
-                .mapToObj(number -> row(Place.basin(number), basins))
+                .mapToObj(number -> row(new Place.Basin(number)))
                 .toList();
     }
 
@@ -42,41 +42,63 @@ final class BasinRows {
                 .toList();
     }
 
-    private BasinRow row(Place place, List<Integer> open) {
-        var basin = (Place.Basin) place;
-        var bars = new ArrayList<Bar>();
-        moment.floor().at(basin).forEach(visit -> bars.add(there(visit)));
-        var lane = open.indexOf(basin.number());
-        for (var i = 0; i < turns.size() && lane >= 0; i++) {
-            if (i % open.size() == lane) {
-                bars.add(kept(turns.get(i)));
-            }
-        }
-        var ribbon = new Ribbon("", moment.epoch(), null, List.of(new Lane(0, 1, bars, List.of(), List.of())));
-        return new BasinRow(basin.letter(), state(basin, lane < 0), Urgency.CALM, ribbon);
+    /** The turns of one basin: heads go to the open basins in order. */
+    private List<Turn> turnsAt(Place.Basin basin) {
+        return turns.stream()
+                .filter(turn -> basin(turn).filter(basin::equals).isPresent())
+                .toList();
     }
 
-    private String state(Place.Basin basin, boolean closed) {
-        if (closed) {
+    /** The basin that is kept for a turn; empty when every basin is out of order. */
+    Optional<Place.Basin> basin(Turn turn) {
+        var open = open();
+        var place = turns.indexOf(turn);
+        return open.isEmpty() || place < 0
+                ? Optional.empty()
+                : Optional.of(new Place.Basin(open.get(place % open.size())));
+    }
+
+    private BasinRow row(Place.Basin basin) {
+        var bars = new ArrayList<Bar>();
+        moment.floor().at(basin).forEach(visit -> bars.addAll(there(visit)));
+        turnsAt(basin).forEach(turn -> bars.add(kept(turn)));
+        var ribbon = new Ribbon("", moment.epoch(), null, List.of(new Lane(0, 1, bars, List.of(), List.of())));
+        return new BasinRow(basin.letter(), state(basin), Urgency.CALM, ribbon);
+    }
+
+    private String state(Place.Basin basin) {
+        if (!open().contains(basin.number())) {
             return moment.say("basin.closed");
         }
         return moment.floor().at(basin).stream()
                 .findFirst()
                 .map(visit -> moment.say("basin.has", moment.label(visit)))
+                .or(() -> turnsAt(basin).stream().findFirst().map(this::next))
                 .orElse(moment.say("free"));
     }
 
-    private Bar there(Visit visit) {
+    private String next(Turn turn) {
+        return moment.say("basin.next", label(turn), moment.clock(turn.startBy()));
+    }
+
+    private List<Bar> there(Visit visit) {
         var from = visit.stay().placeSince();
-        return bar(BarKind.AT_BASIN, from, from.plus(rinsing), moment.label(visit));
+        var until = from.plus(rinsing);
+        return List.of(
+                bar(BarKind.LINGERING, until, until.plus(RibbonDrawing.OPEN_END), ""),
+                bar(BarKind.AT_BASIN, from, until, moment.label(visit)));
     }
 
     private Bar kept(Turn turn) {
-        var label = moment.floor()
+        return bar(BarKind.KEPT, turn.startBy(), turn.startBy().plus(rinsing), label(turn));
+    }
+
+    /** The chair; whoever waits on the bench goes by their own label. */
+    private String label(Turn turn) {
+        return moment.floor()
                 .visit(turn.visit())
-                .map(visit -> moment.place(visit.place()))
+                .map(visit -> visit.place() instanceof Place.Bench ? moment.label(visit) : moment.place(visit.place()))
                 .orElse("");
-        return bar(BarKind.KEPT, turn.startBy(), turn.startBy().plus(rinsing), label);
     }
 
     private Bar bar(BarKind kind, Instant from, Instant until, String text) {

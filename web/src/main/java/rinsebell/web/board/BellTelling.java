@@ -107,6 +107,15 @@ final class BellTelling {
         return new BellStrip(shown, ringing.size() - shown.size());
     }
 
+    /** Every bell that rings or asks now. */
+    List<rinsebell.web.view.Bell> all(List<Bell> bells) {
+        return bells.stream()
+                .filter(bell -> urgency(bell) != Urgency.CALM)
+                .sorted(Comparator.comparing(Bell::seen).thenComparing(loudestFirst()))
+                .map(this::shown)
+                .toList();
+    }
+
     private rinsebell.web.view.Bell shown(Bell bell) {
         var key = bell.key();
         var id = "bell-" + key.kind().name().toLowerCase(Locale.ROOT) + "-" + key.subject() + "-" + key.anchor();

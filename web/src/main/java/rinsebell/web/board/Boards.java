@@ -7,6 +7,7 @@ import java.util.regex.Pattern;
 import rinsebell.floor.salon.StaffId;
 import rinsebell.floor.visit.VisitId;
 import rinsebell.web.view.Fragment;
+import rinsebell.web.view.Shell;
 
 /** Every board by its name, as the feed and the pages call it. */
 public final class Boards {
@@ -15,7 +16,9 @@ public final class Boards {
     public static final String DESK = "desk";
     public static final String POCKET = "pocket";
     /** The bells alone, for pages that show nothing else that lives. */
-    public static final String BELLS = "bells";
+    public static final String BELLS = Shell.BELLS_ONLY;
+    /** Every bell, one below the other. */
+    public static final String ALL_BELLS = "all-bells";
 
     private static final Pattern NUMBERED = Pattern.compile("(visit|pocket)-(\\d{1,18})");
 
@@ -37,6 +40,7 @@ public final class Boards {
             case DESK -> Optional.of(new DeskBoardTelling(moment).fragments());
             case POCKET -> Optional.of(new PocketBoard(moment, null).fragments());
             case BELLS -> Optional.of(List.of(new DeskBoardTelling(moment).strip()));
+            case ALL_BELLS -> Optional.of(new BellBoard(moment).fragments());
             default -> numbered(NUMBERED.matcher(name), moment);
         };
     }

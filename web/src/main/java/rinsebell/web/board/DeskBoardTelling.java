@@ -2,9 +2,14 @@ package rinsebell.web.board;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.IntStream;
+import rinsebell.floor.basin.Dispatch;
+import rinsebell.floor.basin.Turn;
 import rinsebell.floor.clock.HeadTiming;
 import rinsebell.floor.salon.Place;
 import rinsebell.floor.visit.Visit;
@@ -35,11 +40,51 @@ public final class DeskBoardTelling {
         var waiting = moment.floor().at(Place.BENCH).stream()
                 .map(visit -> new DeskBoard.Waiting(
                         moment.label(visit),
-                        new HeadTelling(moment, visit, false).state(),
+                        new HeadTelling(moment, visit, false).stage(),
                         moment.say("desk.since", moment.clock(visit.stay().placeSince())),
                         "/visits/" + visit.id().value()))
                 .toList();
-        return new DeskBoard(rows, waiting, List.of());
+        return new DeskBoard(rows, waiting, walkIns(rows));
+    }
+
+    /** Whether a walk-in fits: chairs that are free, the next to be, and whether the basins can take one more. */
+    private List<String> walkIns(List<DeskBoard.Row> rows) {
+        var all = new ArrayList<String>();
+        var free = rows.stream()
+                .filter(DeskBoard.Row::isFree)
+                .map(DeskBoard.Row::chair)
+                .toList();
+        all.add(
+                free.isEmpty()
+                        ? moment.say("desk.walkin.none")
+                        : moment.say("desk.walkin.now", free.size(), moment.listed("list.and", free)));
+        ends().entrySet().stream()
+                .min(Map.Entry.comparingByValue())
+                .ifPresent(next -> all.add(moment.say(
+                        "desk.walkin.next", next.getKey().toString(), moment.clock(rounded(next.getValue())))));
+        if (Dispatch.of(moment.floor()).stream().anyMatch(Turn::isClash)) {
+            all.add(moment.say("desk.walkin.clash"));
+        }
+        return all;
+    }
+
+    /** The earliest end at each taken chair whose directions tell one. */
+    private Map<Integer, Instant> ends() {
+        var ends = new TreeMap<Integer, Instant>();
+        for (var visit : moment.floor().openVisits()) {
+            var chair = visit.stay().chair();
+            if (chair != null && !(visit.place() instanceof Place.Bench)) {
+                earliest(visit).ifPresent(at -> ends.merge(chair.number(), at, DeskBoardTelling::later));
+            }
+        }
+        return ends;
+    }
+
+    private Optional<Instant> earliest(Visit visit) {
+        var rinsing = moment.floor().salon().policy().working().rinsing();
+        return HeadTiming.of(moment.floor(), visit)
+                .readyFrom()
+                .map(at -> later(at, moment.now()).plus(rinsing));
     }
 
     private DeskBoard.Row row(int number) {
@@ -63,15 +108,14 @@ public final class DeskBoardTelling {
     private DeskBoard.Row taken(int number, Visit visit) {
         var timing = HeadTiming.of(moment.floor(), visit);
         var rinsing = moment.floor().salon().policy().working().rinsing();
-        var earliest = timing.readyFrom().map(at -> later(at, moment.now())).map(at -> at.plus(rinsing));
         var latest =
                 timing.rinseBy().map(limit -> later(limit.at(), moment.now()).plus(rinsing));
         return new DeskBoard.Row(
                 String.valueOf(number),
                 moment.label(visit),
                 moment.staff(visit),
-                new HeadTelling(moment, visit, false).state(),
-                clock(earliest),
+                new HeadTelling(moment, visit, false).stage(),
+                clock(earliest(visit)),
                 clock(latest),
                 tell(latest),
                 "/visits/" + visit.id().value());

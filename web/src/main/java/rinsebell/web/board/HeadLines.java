@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import rinsebell.floor.basin.Dispatch;
 import rinsebell.floor.basin.Turn;
+import rinsebell.floor.clock.Limit;
 import rinsebell.floor.clock.Timing;
+import rinsebell.floor.visit.CheckDecision;
 import rinsebell.floor.visit.StrandCheck;
 import rinsebell.web.view.Line;
 import rinsebell.web.view.Urgency;
@@ -51,13 +53,19 @@ final class HeadLines {
                         at -> lines.add(new Line(where + moment.say("line.ready_from"), moment.clock(at))),
                         () -> lines.add(new Line(
                                 where + moment.say("line.ready_from"), moment.say("line.ready_from.unknown"))));
-        if (timing.isReadyTooLate()) {
+        if (timing.isReadyTooLate()
+                && timing.rinseBy().filter(HeadLines::isPlanned).isPresent()) {
             lines.add(new Line("", moment.say("line.ready_too_late"), null, Urgency.MEDIUM));
         }
         timing.application()
                 .lastCheck()
                 .ifPresent(check ->
                         lines.add(new Line(moment.say("line.check", moment.clock(check.at())), finding(check))));
+    }
+
+    /** By the directions; nobody expects a rinse that somebody decided or that hurts to wait. */
+    private static boolean isPlanned(Limit limit) {
+        return limit.why() != Limit.Why.DISCOMFORT && limit.why() != Limit.Why.DECIDED;
     }
 
     private String finding(StrandCheck check) {
@@ -70,6 +78,9 @@ final class HeadLines {
             if (one != null) {
                 parts.add(moment.say(one));
             }
+        }
+        if (check.decision() instanceof CheckDecision.LookAgain again) {
+            parts.add(moment.say("finding.again", again.after().toMinutes()));
         }
         if (check.saysRinse()) {
             parts.add(moment.say("finding.rinse"));

@@ -1,11 +1,15 @@
 package rinsebell.web.board;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
+import rinsebell.floor.bell.BellKind;
 import rinsebell.floor.visit.Complaint;
 import rinsebell.web.view.Press;
 import rinsebell.web.view.Press.Hidden;
 import rinsebell.web.view.Press.Weight;
+import rinsebell.web.view.Urgency;
 
 /** What can be recorded or opened for a head now, the likeliest first. */
 final class HeadPresses {
@@ -31,9 +35,9 @@ final class HeadPresses {
                         new Hidden(
                                 "application", String.valueOf(application.id().value())))));
         if (head.timing.isAnythingOn()) {
-            all.add(open("strand"));
-            all.add(open("scalp"));
-            all.add(open("rinse"));
+            var looks = Stream.of("strand", "scalp", "rinse")
+                    .sorted(Comparator.comparing(this::urgency).reversed());
+            looks.map(this::open).forEach(all::add);
         } else {
             all.add(open("put-on"));
             all.add(open("already-on"));
@@ -50,6 +54,24 @@ final class HeadPresses {
     /** The press that a list of heads shows first. */
     List<Press> main() {
         return List.of(all().get(0));
+    }
+
+    /** How loudly something asks for this press; the loudest comes first. */
+    private Urgency urgency(String press) {
+        return moment.ringing(head.visit).stream()
+                .filter(bell -> press.equals(answer(bell.kind())))
+                .map(head.bells::urgency)
+                .max(Comparator.naturalOrder())
+                .orElse(Urgency.CALM);
+    }
+
+    private static String answer(BellKind kind) {
+        return switch (kind) {
+            case RINSE, BURNING, HOT_FOIL -> "rinse";
+            case SCALP_CHECK, SCALP_AFTER_RINSE, TINGLING -> "scalp";
+            case STRAND_CHECK, READY -> "strand";
+            default -> "";
+        };
     }
 
     private Press open(String press) {

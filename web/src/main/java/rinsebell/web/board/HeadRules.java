@@ -1,8 +1,13 @@
 package rinsebell.web.board;
 
+import java.time.Duration;
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import rinsebell.floor.bell.Bell;
 import rinsebell.floor.bell.BellKind;
 import rinsebell.floor.clock.Timing;
@@ -56,31 +61,42 @@ final class HeadRules {
         if (limits.zone() == Zone.OFF_SCALP) {
             all.add(new Rule(Rule.Kind.FORBIDDEN, moment.say("rule.off_scalp"), ""));
         }
-        Arrays.stream(Heat.values()).forEach(heat -> all.add(rule("rule.heat", heat, limits.heat(heat))));
-        Arrays.stream(Cover.values())
-                .filter(cover -> cover != Cover.OPEN)
-                .forEach(cover -> all.add(rule("rule.cover", cover, limits.cover(cover))));
-        all.sort((one, other) -> rank(one) - rank(other));
+        var covers = EnumSet.complementOf(EnumSet.of(Cover.OPEN));
+        forbid(all, "rule.heat", EnumSet.allOf(Heat.class), limits::heat);
+        forbid(all, "rule.cover", covers, limits::cover);
+        allow(all, "rule.heat", EnumSet.allOf(Heat.class), limits::heat);
+        allow(all, "rule.cover", covers, limits::cover);
     }
 
-    private static int rank(Rule rule) {
-        return switch (rule.kind()) {
-            case BROKEN -> 0;
-            case FORBIDDEN -> 1;
-            case ALLOWED -> 2;
-        };
-    }
-
-    private Rule rule(String key, Enum<?> what, Allowance allowance) {
-        var words = moment.say(what);
-        if (!allowance.allowed()) {
-            return new Rule(Rule.Kind.FORBIDDEN, moment.say(key + ".no", words), "");
+    /** All that is forbidden of one sort in one line, so that the list can be read at a glance. */
+    private <T extends Enum<T>> void forbid(List<Rule> all, String key, Set<T> whole, Function<T, Allowance> limits) {
+        var no = whole.stream()
+                .filter(one -> !limits.apply(one).allowed())
+                .map(moment::say)
+                .toList();
+        if (no.size() == whole.size()) {
+            all.add(new Rule(Rule.Kind.FORBIDDEN, moment.say(key + ".none"), ""));
+        } else if (!no.isEmpty()) {
+            all.add(new Rule(Rule.Kind.FORBIDDEN, moment.say(key + ".no", moment.listed("list.or", no)), ""));
         }
-        var longest = allowance.upTo();
-        var text = longest == null
-                ? moment.say(key + ".yes", words)
-                : moment.say(key + ".up_to", words, longest.toMinutes());
-        return new Rule(Rule.Kind.ALLOWED, text, "");
+    }
+
+    private <T extends Enum<T>> void allow(List<Rule> all, String key, Set<T> whole, Function<T, Allowance> limits) {
+        for (var one : whole) {
+            if (limits.apply(one).allowed()) {
+                all.add(new Rule(
+                        Rule.Kind.ALLOWED,
+                        allowed(key, moment.say(one), limits.apply(one).upTo()),
+                        ""));
+            }
+        }
+    }
+
+    private String allowed(String key, String what, @Nullable Duration longest) {
+        var sentence = what.substring(0, 1).toUpperCase(Locale.UK) + what.substring(1);
+        return longest == null
+                ? moment.say(key + ".yes", sentence)
+                : moment.say(key + ".up_to", sentence, longest.toMinutes());
     }
 
     private static boolean isBroken(BellKind kind) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import rinsebell.floor.bell.Bell;
+import rinsebell.floor.bell.BellKind;
 import rinsebell.floor.clock.HeadTiming;
 import rinsebell.floor.clock.Looks;
 import rinsebell.floor.salon.Place;
@@ -35,8 +36,12 @@ final class HeadTelling {
         return own.stream()
                 .filter(bell -> bells.urgency(bell) != Urgency.CALM && !isFarOff(bell))
                 .min(bells.loudestFirst())
-                .map(bell ->
-                        new Due(bells.what(bell), bells.counts(bell), bells.urgency(bell), aside(), bells.alone(own)))
+                .map(bell -> new Due(
+                        bells.what(bell),
+                        bells.counts(bell),
+                        bells.urgency(bell),
+                        aside(bells.counts(bell)),
+                        bells.alone(own)))
                 .or(() -> coming(own))
                 .orElseGet(() -> new Due(idle(), null, Urgency.CALM, "", bells.alone(own)));
     }
@@ -58,8 +63,8 @@ final class HeadTelling {
     private record Coming(String key, Instant at) {}
 
     private Optional<Due> coming(List<Bell> own) {
-        return next().map(
-                        coming -> new Due(moment.say(coming.key), coming.at, Urgency.CALM, aside(), bells.alone(own)));
+        return next().map(coming ->
+                new Due(moment.say(coming.key), coming.at, Urgency.CALM, aside(coming.at), bells.alone(own)));
     }
 
     private Optional<Coming> next() {
@@ -70,10 +75,14 @@ final class HeadTelling {
         return all.stream().min(Comparator.comparing(Coming::at));
     }
 
-    private String aside() {
+    /** Clock times beside the count, so that people can copy them to paper when the power goes. */
+    private String aside(Instant due) {
+        var clock = moment.clock(due);
         return timing.rinseBy()
-                .map(limit -> moment.say("due.aside", moment.clock(limit.at())))
-                .orElse("");
+                .map(limit -> limit.at().equals(due)
+                        ? moment.say("due.aside", clock)
+                        : moment.say("due.aside.both", clock, moment.clock(limit.at())))
+                .orElse(clock);
     }
 
     private String idle() {
@@ -112,6 +121,26 @@ final class HeadTelling {
                 moment.bowl(moment.floor().bowl(application.bowl())),
                 moment.say(application.area()),
                 moment.say(application.zone()));
+    }
+
+    /** The same for the desk, where neither scalp nor hair is anybody's business. */
+    String stage() {
+        return visit.live().stream().findFirst().map(this::brief).orElseGet(this::idle);
+    }
+
+    /** The same in fewer words, for a drawing. */
+    String brief(Application application) {
+        return moment.say(
+                "head.brief", moment.bowl(moment.floor().bowl(application.bowl())), moment.say(application.area()));
+    }
+
+    /** The urgency of this visit's bell of a kind; calm when none rings. */
+    Urgency urgency(BellKind kind, long subject) {
+        return own().stream()
+                .filter(bell -> bell.kind() == kind && bell.key().subject() == subject)
+                .map(bells::urgency)
+                .max(Comparator.naturalOrder())
+                .orElse(Urgency.CALM);
     }
 
     RibbonDrawing ribbon() {

@@ -6,6 +6,7 @@ import rinsebell.floor.visit.Visit;
 import rinsebell.web.view.Answer;
 import rinsebell.web.view.BasinsPage;
 import rinsebell.web.view.BellStrip;
+import rinsebell.web.view.BellsPage;
 import rinsebell.web.view.ChairPage;
 import rinsebell.web.view.DeskPage;
 import rinsebell.web.view.FloorPage;
@@ -63,9 +64,15 @@ public record LivePages(
                 board.mine());
     }
 
+    public BellsPage bells() {
+        var board = new BellBoard(moment);
+        return new BellsPage(
+                shell(moment.say("bells.title"), Nav.FLOOR, Look.LIGHT, Boards.ALL_BELLS, board.strip()), board.list());
+    }
+
     /** The shell of a page that stands still but for its bells. */
     public Shell still(String title, Nav here) {
-        return shell(title, here, Look.LIGHT, "", new DeskBoardTelling(moment).strip());
+        return shell(title, here, Look.LIGHT, Boards.BELLS, new DeskBoardTelling(moment).strip());
     }
 
     private Shell shell(String title, Nav here, Look own, String board, BellStrip bells) {

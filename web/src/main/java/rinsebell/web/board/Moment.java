@@ -45,6 +45,18 @@ public record Moment(Floor floor, Function<TextId, String> texts, List<Bell> bel
         return (value.getDeclaringClass().getSimpleName() + "." + value.name()).toLowerCase(Locale.ROOT);
     }
 
+    /**
+     * Several words as people list them.
+     *
+     * @param joint the bundle key of what stands before the last one
+     */
+    String listed(String joint, List<String> words) {
+        var last = words.size() - 1;
+        return last <= 0
+                ? String.join("", words)
+                : say(joint, String.join(", ", words.subList(0, last)), words.get(last));
+    }
+
     public TimeStyle time() {
         var rooms = floor.salon().rooms();
         return new TimeStyle(rooms.zone(), !rooms.twentyFourHours());

@@ -4,13 +4,12 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import rinsebell.floor.bowl.Bowl;
-import rinsebell.floor.clock.Looks;
-import rinsebell.floor.clock.Timing;
-import rinsebell.floor.visit.Application;
-import rinsebell.floor.visit.HeatSpan;
+import rinsebell.floor.clock.Terms;
 import rinsebell.web.view.Ribbon;
 import rinsebell.web.view.Ribbon.Bar;
 import rinsebell.web.view.Ribbon.BarKind;
@@ -21,12 +20,13 @@ import rinsebell.web.view.Ribbon.Note;
 import rinsebell.web.view.Ribbon.NotePlace;
 import rinsebell.web.view.Urgency;
 
-/** Draws one head's ribbon: a lane for each application that is on, the ended ones together in the first. */
+/** Draws one head's ribbon: a lane for each application that is on; what is over, and what waits, in the first. */
 final class RibbonDrawing {
-    /** An end that nobody knows is drawn this far away. */
-    private static final Duration OPEN_END = Duration.ofHours(6);
+    /** A bar whose end nobody knows is drawn this long. */
+    static final Duration OPEN_END = Duration.ofHours(6);
 
-    private static final Duration MARGIN = Duration.ofMinutes(5);
+    private static final Duration WAITING = Duration.ofHours(1);
+    private static final Duration MARGIN = Duration.ofMinutes(10);
 
     private final HeadTelling head;
     private final Moment moment;
@@ -38,107 +38,86 @@ final class RibbonDrawing {
 
     /** A ribbon that pans with the floor's axis. */
     Ribbon panning() {
-        return ribbon(null, false);
+        return new Ribbon(telling(), moment.epoch(), null, lanes(false));
     }
 
     /** A ribbon that is shown whole, with the clock times written beside its marks. */
     Ribbon whole() {
-        return ribbon(reach(), true);
+        var lanes = lanes(true);
+        return new Ribbon(telling(), moment.epoch(), reach(lanes), lanes);
     }
 
-    private Ribbon ribbon(Ribbon.@Nullable Reach reach, boolean times) {
+    private List<Lane> lanes(boolean times) {
         var lanes = new ArrayList<Lane>();
         var timings = head.timing.timings();
-        for (var i = 0; i < timings.size(); i++) {
-            lanes.add(lane(timings.get(i), i, timings.size(), times));
+        for (var timing : timings) {
+            lanes.add(new LaneDrawing(head, timing, times).lane(lanes.size(), timings.size()));
         }
-        if (lanes.isEmpty()) {
-            lanes.add(new Lane(0, 1, List.of(), List.of(), List.of()));
+        var extra = besides(lanes.isEmpty());
+        if (lanes.isEmpty() && !extra.bars().isEmpty()) {
+            lanes.add(extra);
+        } else if (!lanes.isEmpty()) {
+            lanes.set(0, both(lanes.get(0), extra));
         }
-        var first = lanes.get(0);
-        var bars = new ArrayList<>(first.bars());
-        var marks = new ArrayList<>(first.marks());
-        ended(bars, marks);
-        waiting(bars);
-        lanes.set(0, new Lane(0, first.of(), bars, marks, first.notes()));
-        return new Ribbon(telling(), moment.epoch(), reach, List.copyOf(lanes));
+        return List.copyOf(lanes);
     }
 
-    private Ribbon.Reach reach() {
-        var from = head.visit.applications().stream()
-                .map(Application::firstOn)
-                .min(Instant::compareTo)
-                .orElse(head.visit.stay().arrivedAt());
-        var until = head.timing.rinseBy().map(limit -> limit.at()).orElse(from.plus(Duration.ofHours(1)));
-        return new Ribbon.Reach(
-                moment.second(from.minus(MARGIN.multipliedBy(2))), moment.second(until.plus(MARGIN.multipliedBy(2))));
+    private static Lane both(Lane lane, Lane more) {
+        return new Lane(
+                lane.place(),
+                lane.of(),
+                Stream.concat(lane.bars().stream(), more.bars().stream()).toList(),
+                Stream.concat(lane.marks().stream(), more.marks().stream()).toList(),
+                lane.notes());
     }
 
-    private Lane lane(Timing timing, int place, int of, boolean times) {
-        var application = timing.application();
-        var end = timing.rinseBy()
-                .map(limit -> limit.at())
-                .orElse(application.firstOn().plus(OPEN_END));
+    /** What is on no hair any more, and what is on none yet. */
+    private Lane besides(boolean named) {
         var bars = new ArrayList<Bar>();
-        bars.add(bar(BarKind.MIXED, timing.mixedAt(), application.firstOn()));
-        bars.add(bar(BarKind.ON, application.firstOn(), end));
-        timing.rinseBy().ifPresent(limit -> bars.add(bar(BarKind.OVER, end, end.plus(OPEN_END))));
-        head.visit.heats().stream()
-                .filter(heat -> heatEnd(heat).isAfter(application.firstOn()))
-                .map(heat -> bar(BarKind.HEAT, heat.from(), heatEnd(heat)))
-                .forEach(bars::add);
-        var notes = new ArrayList<Note>();
-        notes.add(note(application.firstOn(), NotePlace.ABOVE, head.what(application)));
-        if (times) {
-            timing.rinseBy()
-                    .ifPresent(limit -> notes.add(
-                            note(limit.at(), NotePlace.BELOW, moment.say("ribbon.rinse", moment.clock(limit.at())))));
-            timing.ready()
-                    .ifPresent(at ->
-                            notes.add(note(at, NotePlace.BELOW_BEFORE, moment.say("ribbon.ready", moment.clock(at)))));
-        }
-        return new Lane(place, of, bars, marks(timing), notes);
-    }
-
-    private Instant heatEnd(HeatSpan heat) {
-        var until = heat.until();
-        return until == null ? heat.from().plus(OPEN_END) : until;
-    }
-
-    private List<Mark> marks(Timing timing) {
         var marks = new ArrayList<Mark>();
-        timing.application().checks().forEach(check -> marks.add(mark(MarkKind.CHECKED, check.at(), Urgency.CALM)));
-        timing.ready().ifPresent(at -> marks.add(mark(MarkKind.READY_FROM, at, Urgency.CALM)));
-        Looks.strand(timing, head.visit)
-                .map(Looks.Due::at)
-                .ifPresent(at -> marks.add(mark(MarkKind.NEXT_CHECK, at, urgency(at))));
-        timing.rinseBy().ifPresent(limit -> marks.add(mark(MarkKind.RINSE_BY, limit.at(), urgency(limit.at()))));
-        return marks;
-    }
-
-    private Urgency urgency(Instant at) {
-        return at.isAfter(moment.now()) ? Urgency.CALM : head.due().urgency();
-    }
-
-    private void ended(List<Bar> bars, List<Mark> marks) {
+        var notes = new ArrayList<Note>();
         for (var application : head.visit.applications()) {
             var ending = application.ending();
             if (ending != null && ending.isOff()) {
                 bars.add(bar(BarKind.ENDED, application.firstOn(), ending.at()));
-                marks.add(mark(MarkKind.RINSED, ending.at(), Urgency.CALM));
+                marks.add(new Mark(MarkKind.RINSED, moment.second(ending.at()), Urgency.CALM));
             }
         }
+        waiting().forEach(bowl -> {
+            bars.add(bar(BarKind.MIXED, bowl.mixedAt(), usableUntil(bowl)));
+            if (named) {
+                var text = moment.say("ribbon.waiting", moment.bowl(Optional.of(bowl)));
+                notes.add(new Note(moment.second(bowl.mixedAt()), NotePlace.ABOVE, text));
+            }
+        });
+        return new Lane(0, 1, bars, marks, notes);
     }
 
-    private void waiting(List<Bar> bars) {
-        moment.floor().day().bowls().stream()
-                .filter(bowl -> head.visit.id().equals(bowl.forVisit()) && isStanding(bowl))
-                .map(bowl -> bar(BarKind.MIXED, bowl.mixedAt(), bowl.mixedAt().plus(Duration.ofHours(1))))
-                .forEach(bars::add);
+    private Stream<Bowl> waiting() {
+        return moment.floor().day().bowls().stream()
+                .filter(bowl -> head.visit.id().equals(bowl.forVisit()))
+                .filter(bowl -> !bowl.isThrownAway() && !bowl.divided())
+                .filter(bowl -> !moment.floor().isTouched(bowl.id()));
     }
 
-    private boolean isStanding(Bowl bowl) {
-        return !bowl.isThrownAway() && !bowl.divided() && !moment.floor().isTouched(bowl.id());
+    private Instant usableUntil(Bowl bowl) {
+        var active = Terms.of(bowl, moment.floor().salon()).active();
+        return bowl.mixedAt().plus(active == null ? WAITING : active.usableFor());
+    }
+
+    /** From before the first bar until after the last known end. */
+    private Ribbon.@Nullable Reach reach(List<Lane> lanes) {
+        var bars = lanes.stream().flatMap(lane -> lane.bars().stream()).toList();
+        if (bars.isEmpty()) {
+            return null;
+        }
+        var from = bars.stream().mapToLong(Bar::from).min().orElseThrow();
+        var until = bars.stream()
+                .filter(bar -> bar.kind() != BarKind.OVER && bar.kind() != BarKind.OVER_SOFT)
+                .mapToLong(Bar::until)
+                .max()
+                .orElseThrow();
+        return new Ribbon.Reach(from - MARGIN.toSeconds() / 2, until + MARGIN.toSeconds());
     }
 
     private String telling() {
@@ -153,13 +132,5 @@ final class RibbonDrawing {
 
     private Bar bar(BarKind kind, Instant from, Instant until) {
         return new Bar(kind, moment.second(from), moment.second(until), "");
-    }
-
-    private Mark mark(MarkKind kind, Instant at, Urgency urgency) {
-        return new Mark(kind, moment.second(at), urgency);
-    }
-
-    private Note note(Instant at, NotePlace place, String text) {
-        return new Note(moment.second(at), place, text);
     }
 }

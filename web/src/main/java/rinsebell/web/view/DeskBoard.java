@@ -26,7 +26,11 @@ public record DeskBoard(List<Row> rows, List<Waiting> waiting, List<String> walk
             String earliest,
             String latest,
             String tell,
-            String href) {}
+            String href) {
+        public boolean isFree() {
+            return who.isEmpty();
+        }
+    }
 
     /** Somebody on the bench. */
     public record Waiting(String who, String why, String since, String href) {}

@@ -56,6 +56,8 @@ public record Ribbon(
         ON,
         /** Beyond rinse-by: red, as far as it has gone. */
         OVER,
+        /** Beyond a rinse-by that only misses the result: yellow, as far as it has gone. */
+        OVER_SOFT,
         /** Over and done with. */
         ENDED,
         /** Heat: a wavy line. */
@@ -63,7 +65,9 @@ public record Ribbon(
         /** A basin kept for a head. */
         KEPT,
         /** A head at a basin. */
-        AT_BASIN
+        AT_BASIN,
+        /** Still at a basin beyond the usual time, as far as it has gone. */
+        LINGERING
     }
 
     public enum MarkKind {

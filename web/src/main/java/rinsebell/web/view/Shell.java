@@ -19,8 +19,12 @@ public record Shell(
         String board,
         BellStrip bells,
         @Nullable Answer answer) {
-    public boolean live() {
-        return !board.isEmpty();
+    /** The board of a page that stands still but for its bells, such as a form. */
+    public static final String BELLS_ONLY = "bells";
+
+    /** Whether the page comes anew by itself where there is no script; what is typed would be lost. */
+    public boolean refreshes() {
+        return !board.isEmpty() && !board.equals(BELLS_ONLY);
     }
 
     public Optional<Answer> lastAnswer() {

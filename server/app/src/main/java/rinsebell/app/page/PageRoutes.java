@@ -35,6 +35,7 @@ public final class PageRoutes implements Routes {
         routes.get("/", this::floor);
         routes.get("/basins", ctx -> show(ctx, pages(ctx).basins()));
         routes.get("/desk", ctx -> show(ctx, pages(ctx).desk()));
+        routes.get("/bells", ctx -> show(ctx, pages(ctx).bells()));
         routes.get("/pocket", ctx -> show(ctx, pages(ctx).pocket(staff(ctx))));
         routes.get("/chairs/{chair}", this::chair);
         routes.get("/visits/{visit}", this::visit);

@@ -1,0 +1,29 @@
+package rinsebell.web.board;
+
+import java.util.List;
+import rinsebell.web.view.BellList;
+import rinsebell.web.view.BellStrip;
+import rinsebell.web.view.Fragment;
+
+/** Every bell that rings or asks, for staff. */
+public final class BellBoard {
+    private final Moment moment;
+    private final BellTelling telling;
+
+    public BellBoard(Moment moment) {
+        this.moment = moment;
+        this.telling = new BellTelling(moment, false);
+    }
+
+    public List<Fragment> fragments() {
+        return List.of(strip(), list());
+    }
+
+    public BellStrip strip() {
+        return telling.strip(moment.bells());
+    }
+
+    public BellList list() {
+        return new BellList(telling.all(moment.bells()), moment.say("bells.none"));
+    }
+}

@@ -1,0 +1,238 @@
+package rinsebell.web.board;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static rinsebell.floor.testing.Saturday.at;
+import static rinsebell.floor.testing.Scoop.g;
+import static rinsebell.floor.testing.Shelf.DEV20;
+import static rinsebell.floor.testing.Shelf.MILD_CREAM;
+import static rinsebell.floor.testing.Shelf.POWDER;
+import static rinsebell.floor.testing.Where.offScalp;
+import static rinsebell.floor.testing.Where.onScalp;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import rinsebell.floor.bell.Bells;
+import rinsebell.floor.product.Cover;
+import rinsebell.floor.product.Heat;
+import rinsebell.floor.salon.Place;
+import rinsebell.floor.salon.StaffId;
+import rinsebell.floor.testing.Head;
+import rinsebell.floor.testing.Story;
+import rinsebell.floor.visit.Area;
+import rinsebell.floor.visit.Complaint;
+import rinsebell.floor.visit.ScalpCheck;
+import rinsebell.floor.visit.StayEvent;
+import rinsebell.web.Assets;
+import rinsebell.web.Pages;
+import rinsebell.web.Screen;
+import rinsebell.web.Words;
+import rinsebell.web.view.BasinRow;
+import rinsebell.web.view.ChairRow;
+import rinsebell.web.view.Fragment;
+import rinsebell.web.view.HeadCard;
+import rinsebell.web.view.Ribbon.BarKind;
+import rinsebell.web.view.Rule;
+import rinsebell.web.view.Urgency;
+
+/** What the boards tell of a floor that a story made. Times are the story's own. */
+class BoardsTest {
+    private final Story story = Story.stocked();
+
+    private Moment moment(String clock) {
+        return moment(at(clock));
+    }
+
+    private Moment moment(Instant now) {
+        var floor = story.floor();
+        return new Moment(floor, id -> "L. " + id.seq(), Bells.of(floor), now, Words.british());
+    }
+
+    /** Powder in foils, mixed at 10:00, on at 10:05: rinse by 10:55, which is 55 minutes from mixing. */
+    private Head foils() {
+        var head = story.at("09:55").arrivesFine();
+        var bowl = story.at("10:00").mixes(g(60, POWDER), g(60, DEV20));
+        story.at("10:05");
+        var on = head.puts(bowl, offScalp(Area.FOILS_ALL).under(Cover.FOIL));
+        story.at("10:15");
+        head.lastOn(on);
+        head.checks(on);
+        return head;
+    }
+
+    private ChairRow row(String clock) {
+        return new FloorBoard(moment(clock)).chairs().get(0);
+    }
+
+    @Test
+    void aFreeChairOpensAWelcome() {
+        var row = row("09:00");
+        assertThat(row.free()).isTrue();
+        assertThat(row.due().what()).isEqualTo("free");
+        assertThat(row.href()).isEqualTo("/welcome?place=chair-1");
+    }
+
+    @Test
+    void whatComesNextIsCountedWithItsClockTime() {
+        foils();
+        var due = row("10:20").due();
+        assertThat(due.what()).isEqualTo("strand check");
+        assertThat(due.instant()).hasValue(at("10:25"));
+        assertThat(due.urgency()).isEqualTo(Urgency.CALM);
+        assertThat(due.aside()).isEqualTo("10:25 · rinse by 10:55");
+    }
+
+    /** The house rings medium from 2 minutes late: {@code Policy.DEFAULT}. */
+    @Test
+    void aLookAsksWhenDueAndRingsWhenLate() {
+        foils();
+        assertThat(row("10:24:59").due().urgency()).isEqualTo(Urgency.CALM);
+        assertThat(row("10:25").due().urgency()).isEqualTo(Urgency.ASKED);
+        assertThat(row("10:26:59").due().urgency()).isEqualTo(Urgency.ASKED);
+        assertThat(row("10:27").due().urgency()).isEqualTo(Urgency.MEDIUM);
+        assertThat(row("10:30").due().urgency()).isEqualTo(Urgency.HIGH);
+    }
+
+    @Test
+    void theRibbonGoesRedBeyondAHardRinseBy() {
+        foils();
+        var lane = row("10:20").ribbon().lanes().get(0);
+        assertThat(lane.bars(BarKind.MIXED))
+                .singleElement()
+                .satisfies(bar -> assertThat(bar.seconds()).isEqualTo(300));
+        assertThat(lane.bars(BarKind.ON))
+                .singleElement()
+                .satisfies(bar -> assertThat(bar.seconds()).isEqualTo(50 * 60));
+        assertThat(lane.bars(BarKind.OVER)).hasSize(1);
+        assertThat(lane.bars(BarKind.OVER_SOFT)).isEmpty();
+    }
+
+    /** The wall hangs where clients see it. */
+    @Test
+    void theWallNeverSaysWhatAlarms() {
+        var head = foils();
+        story.at("10:20");
+        head.heats(Heat.DRYER);
+        head.complains(Complaint.Grade.BURNING);
+        assertThat(seenAndHeard(new FloorBoard(moment("11:30")).fragments()))
+                .contains("please come now")
+                .doesNotContain("burning", "late", "reaction", "swelling", "hot foil", "directions");
+        assertThat(new ChairBoard(moment("11:30"), head.visit()).panel().due().what())
+                .isEqualTo("burning: off at once");
+    }
+
+    /** What people see, and what a screen reader says; not what only programs read. */
+    private String seenAndHeard(List<Fragment> fragments) {
+        var moment = moment("11:30");
+        var screen = new Screen(moment.words(), Assets.under("/assets"), moment.time(), moment.now(), "run-1", null);
+        var html = fragments.stream()
+                .map(fragment -> new Pages().render(fragment, screen))
+                .collect(Collectors.joining());
+        return html.replaceAll("<[^>]*aria-label=\"([^\"]*)\"[^>]*>", "$1")
+                .replaceAll("<[^>]*>", " ")
+                .toLowerCase(Locale.ROOT);
+    }
+
+    @Test
+    void burningSaysWhatToDoFirstAndPutsTheRinseFirst() {
+        var head = foils();
+        story.at("10:20");
+        head.complains(Complaint.Grade.BURNING);
+        var panel = new ChairBoard(moment("10:20"), head.visit()).panel();
+        assertThat(panel.firstAid())
+                .hasValueSatisfying(aid -> assertThat(aid.call()).contains("emergency services"));
+        assertThat(panel.presses().get(0).to()).endsWith("/rinse");
+    }
+
+    @Test
+    void theChairListsWhatIsForbiddenAndWhatIsFine() {
+        var head = foils();
+        var rules =
+                new ChairBoard(moment("10:20"), head.visit()).panel().rules().all();
+        assertThat(rules.stream().map(Rule::text))
+                .containsExactly(
+                        "Keep it off the scalp",
+                        "No heat of any kind",
+                        "No film or cap over it",
+                        "Foil over it is fine");
+    }
+
+    @Test
+    void whatIsBrokenComesFirst() {
+        var head = foils();
+        story.at("10:20");
+        head.heats(Heat.DRYER);
+        var rules =
+                new ChairBoard(moment("10:21"), head.visit()).panel().rules().all();
+        assertThat(rules.get(0).kind()).isEqualTo(Rule.Kind.BROKEN);
+        assertThat(rules.get(0).why()).isEqualTo("since 10:20");
+    }
+
+    @Test
+    void theBasinIsToldWhenToStartAndWhatNotToDo() {
+        var head = foils();
+        story.at("10:20");
+        head.scalpIs(ScalpCheck.Finding.PINK);
+        var card = new BasinBoard(moment("10:21")).next().cards().get(0);
+        assertThat(card.due().what()).isEqualTo("to basin A");
+        assertThat(card.due().instant()).hasValue(at("10:55"));
+        assertThat(card.forbidden())
+                .containsExactly("keep it off the scalp", "foils out first", "scalp is pink: go gently, tell L. 2");
+    }
+
+    @Test
+    void aClientAtTheBasinKeepsTheChair() {
+        var head = foils();
+        story.at("10:50");
+        head.tells(new StayEvent.Moved(Place.basin(2)));
+        assertThat(row("10:51").staff()).isEqualTo("L. 2 · at basin B");
+        assertThat(new FloorBoard(moment("10:51")).basins().get(1))
+                .extracting(BasinRow::state)
+                .asString()
+                .endsWith("is here");
+    }
+
+    @Test
+    void theDeskRoundsUpToFiveMinutes() {
+        foils();
+        var desk = new DeskBoardTelling(moment("10:16")).board();
+        assertThat(desk.rows().get(0).earliest()).isEqualTo("10:30");
+        assertThat(desk.rows().get(0).latest()).isEqualTo("11:05");
+        assertThat(desk.walkIns().get(0)).isEqualTo("Chairs 2, 3, 4, 5, 6, 7 and 8 are free now.");
+    }
+
+    @Test
+    void mineAreTheOnesIWorkOnTheLoudestFirst() {
+        foils();
+        var other = story.at("10:00").arrivesFine();
+        var bowl = story.mixes(g(60, MILD_CREAM), g(60, DEV20));
+        story.at("10:05");
+        other.lastOn(other.puts(bowl, onScalp(Area.WHOLE_HEAD)));
+        var cards = new PocketBoard(moment("10:28"), story.stylist()).mine().cards();
+        assertThat(cards).extracting(HeadCard::place).containsExactly("2", "1");
+        assertThat(new PocketBoard(moment("10:28"), new StaffId(99)).mine().cards())
+                .isEmpty();
+    }
+
+    /** Every board draws, and draws the same while nothing happens: the feed then sends nothing. */
+    @Test
+    void aBoardIsEqualUntilSomethingChanges() {
+        var head = foils();
+        for (var name : List.of(
+                Boards.FLOOR,
+                Boards.BASINS,
+                Boards.DESK,
+                Boards.POCKET,
+                Boards.BELLS,
+                Boards.ALL_BELLS,
+                Boards.visit(head.id()))) {
+            var before = Boards.fragments(name, moment("10:20:00")).orElseThrow();
+            assertThat(Boards.fragments(name, moment("10:20:59"))).as(name).hasValue(before);
+            assertThat(before.stream().map(Fragment::id)).as(name).doesNotHaveDuplicates();
+        }
+        assertThat(Boards.fragments("cellar", moment("10:20"))).isEmpty();
+        assertThat(Boards.fragments("visit-999", moment("10:20"))).isEmpty();
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package rinsebell.web.board;
+
+import org.jspecify.annotations.NullMarked;
