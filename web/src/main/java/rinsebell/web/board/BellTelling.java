@@ -28,10 +28,11 @@ final class BellTelling {
         this.wall = wall;
     }
 
-    /** The loudest first, then the one that rings longest. */
+    /** The loudest first; of equals those that nobody has seen, then the one that rings longest. */
     Comparator<Bell> loudestFirst() {
-        return Comparator.comparing((Bell bell) -> urgency(bell).ordinal())
+        return Comparator.comparing((Bell bell) -> urgency(bell))
                 .reversed()
+                .thenComparing(bell -> bell.isSeen(moment.now()))
                 .thenComparing(Bell::since);
     }
 
@@ -100,8 +101,7 @@ final class BellTelling {
     BellStrip strip(List<Bell> bells) {
         var ringing = bells.stream()
                 .filter(bell -> urgency(bell).rings())
-                .sorted(Comparator.comparing((Bell bell) -> bell.isSeen(moment.now()))
-                        .thenComparing(loudestFirst()))
+                .sorted(loudestFirst())
                 .toList();
         var shown = ringing.stream().limit(SHOWN).map(this::shown).toList();
         return new BellStrip(shown, ringing.size() - shown.size());
@@ -111,7 +111,7 @@ final class BellTelling {
     List<rinsebell.web.view.Bell> all(List<Bell> bells) {
         return bells.stream()
                 .filter(bell -> urgency(bell) != Urgency.CALM)
-                .sorted(Comparator.comparing(Bell::seen).thenComparing(loudestFirst()))
+                .sorted(loudestFirst())
                 .map(this::shown)
                 .toList();
     }

@@ -1,6 +1,7 @@
 package rinsebell.web.board;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static rinsebell.floor.testing.Saturday.at;
 import static rinsebell.floor.testing.Scoop.g;
 import static rinsebell.floor.testing.Shelf.DEV20;
@@ -30,6 +31,7 @@ import rinsebell.web.Pages;
 import rinsebell.web.Screen;
 import rinsebell.web.Words;
 import rinsebell.web.view.BasinRow;
+import rinsebell.web.view.Bell;
 import rinsebell.web.view.ChairRow;
 import rinsebell.web.view.Fragment;
 import rinsebell.web.view.HeadCard;
@@ -144,6 +146,18 @@ class BoardsTest {
         assertThat(panel.firstAid())
                 .hasValueSatisfying(aid -> assertThat(aid.call()).contains("emergency services"));
         assertThat(panel.presses().get(0).to()).endsWith("/rinse");
+    }
+
+    /** Seen is not done: what hurts most stays on top. */
+    @Test
+    void theLoudestBellComesFirst() {
+        var head = foils();
+        story.at("10:20");
+        head.complains(Complaint.Grade.TINGLING);
+        assertThat(new BellBoard(moment("10:30")).list().bells())
+                .extracting(Bell::what, Bell::urgency)
+                .containsExactly(
+                        tuple("strand check", Urgency.HIGH), tuple("tingling: look at the scalp", Urgency.MEDIUM));
     }
 
     @Test
