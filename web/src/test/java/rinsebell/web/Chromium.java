@@ -1,0 +1,52 @@
+package rinsebell.web;
+
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserType;
+import com.microsoft.playwright.Playwright;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/** The browser that is installed on this machine. */
+final class Chromium implements AutoCloseable {
+    private static final List<String> QUIET = List.of(
+            "--no-sandbox",
+            "--disable-gpu",
+            "--disable-quic",
+            "--no-first-run",
+            "--disable-background-networking",
+            "--disable-component-update",
+            "--disable-sync",
+            "--hide-scrollbars");
+
+    private final Playwright playwright;
+    final Browser browser;
+
+    private Chromium(Playwright playwright, Browser browser) {
+        this.playwright = playwright;
+        this.browser = browser;
+    }
+
+    static Chromium start() {
+        var playwright = Playwright.create(
+                new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
+        var options = new BrowserType.LaunchOptions().setExecutablePath(installed()).setArgs(QUIET);
+        return new Chromium(playwright, playwright.chromium().launch(options));
+    }
+
+    private static Path installed() {
+        return Stream.of("/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome")
+                .map(Path::of)
+                .filter(Files::isExecutable)
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException("no Chromium in /usr/bin: install the package chromium"));
+    }
+
+    @Override
+    public void close() {
+        browser.close();
+        playwright.close();
+    }
+}

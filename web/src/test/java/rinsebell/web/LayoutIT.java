@@ -1,0 +1,121 @@
+package rinsebell.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ReducedMotion;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Every sample page in a real browser at the three sizes, under the policy that the house sends. */
+class LayoutIT {
+    private static SampleServer server;
+    private static Chromium chromium;
+    private static String measure;
+
+    enum Size {
+        PHONE(390, 844),
+        TABLET(1180, 820),
+        WALL(1920, 1080);
+
+        final int width;
+        final int height;
+
+        Size(int width, int height) {
+            this.width = width;
+            this.height = height;
+        }
+    }
+
+    @BeforeAll
+    static void start() throws IOException {
+        server = new SampleServer();
+        chromium = Chromium.start();
+        try (var in = LayoutIT.class.getResourceAsStream("layout.js")) {
+            measure = new String(Objects.requireNonNull(in).readAllBytes(), StandardCharsets.UTF_8);
+        }
+    }
+
+    @AfterAll
+    static void stop() {
+        chromium.close();
+        server.close();
+    }
+
+    static Stream<Arguments> pages() {
+        return Preview.samples().keySet().stream()
+                .flatMap(page -> Stream.of(Size.values()).map(size -> Arguments.of(page, size)));
+    }
+
+    @ParameterizedTest
+    @MethodSource("pages")
+    void fitsTheScreenAndTheKnuckle(String name, Size size) {
+        try (var page = open(size)) {
+            var complaints = new ArrayList<String>();
+            page.onConsoleMessage(message -> {
+                if (message.text().contains("Content Security Policy")) {
+                    complaints.add(message.text());
+                }
+            });
+            page.onPageError(complaints::add);
+            page.navigate(server.url(name));
+            page.waitForFunction("() => document.fonts.status === 'loaded'");
+            assertThat((List<?>) page.evaluate(measure)).isEqualTo(List.of());
+            assertThat(complaints).isEmpty();
+        }
+    }
+
+    /**
+     * 64.5 px is 22 minutes of arc at 5 m on a 43 inch 16:9 screen of 1920 px: 5000 mm x tan(22/60 deg) = 32.0 mm, and a
+     * px is 43 x 25.4 x 16 / sqrt(337) / 1920 = 0.4958 mm. A figure of B612 is 0.7656 em tall, measured in its bold.
+     */
+    @Test
+    void theWallIsWholeAndItsFiguresAreReadFromAcrossTheRoom() {
+        try (var page = open(Size.WALL)) {
+            page.navigate(server.url("floor"));
+            page.waitForFunction("() => document.fonts.status === 'loaded'");
+            var tall = (Number) page.evaluate("() => Math.min(...[...document.querySelectorAll('.row .digits time')]"
+                    + ".map(time => parseFloat(getComputedStyle(time).fontSize) * 0.7656))");
+            assertThat(tall.doubleValue()).isGreaterThanOrEqualTo(64.5);
+            assertThat(page.evaluate("() => document.documentElement.scrollHeight <= innerHeight")).isEqualTo(true);
+            assertThat(page.evaluate("() => { const all = document.querySelector('.chairs');"
+                            + " return all.scrollHeight <= all.clientHeight; }"))
+                    .isEqualTo(true);
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("names")
+    void axeFindsNothing(String name) {
+        var options = new Browser.NewContextOptions().setBypassCSP(true).setReducedMotion(ReducedMotion.REDUCE);
+        try (var context = chromium.browser.newContext(options)) {
+            var page = context.newPage();
+            page.navigate(server.url(name));
+            var violations = new AxeBuilder(page).analyze().getViolations();
+            assertThat(violations.stream().map(one -> one.getId() + ": " + one.getNodes().stream()
+                                    .map(node -> node.getHtml())
+                                    .toList()))
+                    .isEmpty();
+        }
+    }
+
+    static Stream<String> names() {
+        return Preview.samples().keySet().stream();
+    }
+
+    private static Page open(Size size) {
+        return chromium.browser.newPage(new Browser.NewPageOptions().setViewportSize(size.width, size.height));
+    }
+}

@@ -1,0 +1,86 @@
+package rinsebell.web;
+
+import com.sun.net.httpserver.HttpExchange;
+import com.sun.net.httpserver.HttpServer;
+import java.io.IOException;
+import java.net.InetAddress;
+import java.net.InetSocketAddress;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.atomic.AtomicInteger;
+
+/** Serves the sample pages under the policy that the house sends, and takes presses. There is no feed. */
+final class SampleServer implements AutoCloseable {
+    private static final String POLICY = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; "
+            + "font-src 'self'; connect-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
+
+    private final HttpServer server;
+    private final ExecutorService threads = Executors.newCachedThreadPool();
+    private final Assets assets = Assets.under("/assets");
+    private final Pages pages = new Pages();
+
+    /** Bodies of the presses that came, in their order. */
+    final List<String> presses = new CopyOnWriteArrayList<>();
+    /** How many of the next presses arrive and are never answered. */
+    final AtomicInteger unanswered = new AtomicInteger();
+
+    SampleServer() throws IOException {
+        server = HttpServer.create(new InetSocketAddress(InetAddress.getLoopbackAddress(), 0), 0);
+        server.createContext("/", this::answer);
+        server.setExecutor(threads);
+        server.start();
+    }
+
+    String url(String path) {
+        return "http://localhost:" + server.getAddress().getPort() + "/" + path;
+    }
+
+    String asset(String path) {
+        return assets.url(path);
+    }
+
+    @Override
+    public void close() {
+        server.stop(0);
+        threads.shutdownNow();
+    }
+
+    private void answer(HttpExchange exchange) throws IOException {
+        var path = exchange.getRequestURI().getPath();
+        var page = Preview.samples().get(path.substring(1));
+        if (exchange.getRequestMethod().equals("POST")) {
+            press(exchange);
+        } else if (page != null) {
+            send(exchange, 200, "text/html; charset=utf-8", html(page).getBytes(StandardCharsets.UTF_8));
+        } else {
+            var asset = assets.at(path).orElse(null);
+            send(exchange, asset == null ? 404 : 200, asset == null ? "text/plain" : asset.type(), asset == null ? new byte[0] : asset.bytes());
+        }
+    }
+
+    private void press(HttpExchange exchange) throws IOException {
+        presses.add(new String(exchange.getRequestBody().readAllBytes(), StandardCharsets.UTF_8));
+        if (unanswered.getAndUpdate(left -> Math.max(0, left - 1)) > 0) {
+            exchange.close();
+            return;
+        }
+        send(exchange, 200, "text/html; charset=utf-8", html(FormSamples.done()).getBytes(StandardCharsets.UTF_8));
+    }
+
+    private String html(rinsebell.web.view.View view) {
+        var screen = Samples.screen(assets);
+        var own = new Screen(screen.words(), assets, screen.time(), screen.now(), screen.stamp(), "press-of-the-page");
+        return pages.render(view, own);
+    }
+
+    private static void send(HttpExchange exchange, int status, String type, byte[] body) throws IOException {
+        exchange.getResponseHeaders().set("Content-Security-Policy", POLICY);
+        exchange.getResponseHeaders().set("Content-Type", type);
+        exchange.sendResponseHeaders(status, body.length == 0 ? -1 : body.length);
+        exchange.getResponseBody().write(body);
+        exchange.close();
+    }
+}

@@ -1,0 +1,182 @@
+package rinsebell.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.Page;
+import java.io.IOException;
+import java.util.List;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The page's own scripts in a real browser. */
+class ScriptsIT {
+    private static final Pattern PRESS = Pattern.compile("(?:^|&)press=([^&]*)");
+
+    private static SampleServer server;
+    private static Chromium chromium;
+    private Page page;
+
+    @BeforeAll
+    static void start() throws IOException {
+        server = new SampleServer();
+        chromium = Chromium.start();
+    }
+
+    @AfterAll
+    static void stop() {
+        chromium.close();
+        server.close();
+    }
+
+    @BeforeEach
+    void open() {
+        server.presses.clear();
+        page = chromium.browser.newPage();
+        page.setDefaultTimeout(10_000);
+    }
+
+    @AfterEach
+    void close() {
+        page.close();
+    }
+
+    private Object in(String module, String code) {
+        return page.evaluate("async () => { const module = await import('" + server.asset(module) + "'); " + code + " }");
+    }
+
+    @ParameterizedTest
+    @CsvFileSource(resources = "/rinsebell/web/left.csv", numLinesToSkip = 1)
+    void countsAsTheServerDoes(long millisLeft, String text) {
+        page.navigate(server.url("floor"));
+        var now = Samples.NOW.toEpochMilli();
+        assertThat(in("clock.js", "return module.left(" + (now + millisLeft) + ", " + now + ");"))
+                .isEqualTo(text);
+    }
+
+    @Test
+    void theRibbonPansWhereTheServerDrewIt() {
+        page.navigate(server.url("floor"));
+        var middle = page.evaluate("() => { const line = document.querySelector('.axis [data-now-line]');"
+                + " return Math.round(parseFloat(line.getAttribute('x1'))); }");
+        assertThat(middle).isEqualTo(37);
+        // A mark at the instant that is shown now stands on the line, whatever the screen's width.
+        assertThat(page.evaluate("() => { const axis = document.querySelector('.axis');"
+                        + " const now = axis.querySelector('[data-now-line]').getBoundingClientRect().left;"
+                        + " const tick = [...axis.querySelectorAll('text')].find(text => text.textContent === '14:20');"
+                        + " const box = tick.getBoundingClientRect();"
+                        + " const px = axis.clientWidth / Math.min(10800, Math.max(2700, axis.clientWidth * 7.2));"
+                        + " return Math.abs(now - (box.left + box.width / 2) - 168 * px) < 4 * px + 2; }"))
+                .isEqualTo(true);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "k3f9-1040, false, an older one of the same run",
+        "k3f9-1041, true, the same again",
+        "k3f9-1042, true, a newer one",
+        "z1z1-3, true, another run while none is known"
+    })
+    void anOlderFragmentNeverReplacesANewerOne(String stamp, boolean shown, String why) {
+        page.navigate(server.url("floor"));
+        in("feed.js", "module.show('row-1', '" + stamp + "', '<li class=\"row\" id=\"row-1\" data-n=\"" + stamp + "\">fresh</li>');");
+        assertThat(page.locator("#row-1").textContent().equals("fresh")).as(why).isEqualTo(shown);
+    }
+
+    @Test
+    void nothingIsReplacedUnderAFingerAndTheFocusStays() {
+        page.navigate(server.url("chair"));
+        var press = page.locator(".presses button").first();
+        press.focus();
+        press.dispatchEvent("pointerdown");
+        in("feed.js", "const old = document.getElementById('visit-71');"
+                + " const html = old.outerHTML.replace('k3f9-1041', 'k3f9-1042').replace('Odile', 'Pavel');"
+                + " module.show('visit-71', 'k3f9-1042', html);");
+        assertThat(page.locator("#visit-71 .staff").textContent()).isEqualTo("Odile");
+        press.dispatchEvent("pointerup");
+        page.waitForFunction("() => document.querySelector('#visit-71 .staff').textContent === 'Pavel'");
+        assertThat(page.evaluate("() => document.activeElement.tagName + document.activeElement.form.getAttribute('action')"))
+                .isEqualTo("BUTTON/visits/71/rinses");
+    }
+
+    @Test
+    void eachPressHasAnIdOfItsOwn() {
+        page.navigate(server.url("chair"));
+        for (var i = 0; i < 2; i++) {
+            page.evaluate("() => document.getElementById('answer').replaceChildren()");
+            page.locator(".presses button").first().click();
+            page.locator("#answer .said").waitFor();
+        }
+        assertThat(ids()).hasSize(2).doesNotHaveDuplicates().allMatch(id -> id.matches("[0-9a-f]{32}"));
+        assertThat(server.presses.get(0)).contains("pressed=" + Samples.NOW.getEpochSecond() / 100);
+    }
+
+    /** No answer says nothing about whether it arrived, so the same press goes again under the same id. */
+    @Test
+    void aPressWithoutAnAnswerIsSentAgainUnderItsId() {
+        page.navigate(server.url("chair"));
+        server.unanswered.set(2);
+        page.locator(".presses button").first().click();
+        page.waitForFunction("() => document.getElementById('answer').textContent.includes('Put on 14:22')");
+        assertThat(ids()).hasSize(3);
+        assertThat(ids().stream().distinct()).hasSize(1);
+    }
+
+    /** The feed is not served here, so the page finds itself alone. */
+    @Test
+    void saysSinceWhenItIsNotConnectedAndClocksRunOn() {
+        page.clock().install();
+        page.navigate(server.url("chair"));
+        var before = page.locator(".next .digits").textContent();
+        page.clock().runFor(13_000);
+        page.waitForFunction("() => document.getElementById('link').classList.contains('stale')");
+        assertThat(page.locator("#link").textContent()).isEqualTo("not connected since 14:22, clocks still run");
+        assertThat(page.locator(".next .digits").textContent()).isNotEqualTo(before);
+    }
+
+    @Test
+    void ringsByItselfWhenItIsAlone() {
+        page.navigate(server.url("chair"));
+        page.evaluate("() => document.querySelector('#bells').dataset.loudest = 'calm'");
+        page.evaluate("() => document.querySelector('.next [data-due]').dataset.alone = '"
+                + Samples.NOW.minusSeconds(1).toEpochMilli() + ":high " + Samples.NOW.plusSeconds(900).toEpochMilli() + ":high'");
+        assertThat(in("bell.js", "return module.loudest();")).isEqualTo("calm");
+        page.evaluate("() => document.documentElement.toggleAttribute('data-alone', true)");
+        assertThat(in("bell.js", "return module.loudest();")).isEqualTo("high");
+    }
+
+    @Test
+    void soundIsOffUntilTheFirstTouch() {
+        page.navigate(server.url("chair"));
+        assertThat(page.locator(".sound").textContent()).isEqualTo("Sound is off: touch to ring");
+        page.locator(".sound").click();
+        page.waitForFunction("() => document.querySelector('.sound').textContent === 'Sound is on'");
+    }
+
+    @Test
+    void worksWithoutScript() {
+        var options = new Browser.NewContextOptions().setJavaScriptEnabled(false);
+        try (var context = chromium.browser.newContext(options)) {
+            var plain = context.newPage();
+            plain.navigate(server.url("chair"));
+            assertThat(plain.locator(".next .digits").textContent()).isEqualTo("07:12");
+            plain.locator(".presses button").first().click();
+            assertThat(server.presses).containsExactly("press=press-of-the-page");
+        }
+    }
+
+    private static List<String> ids() {
+        return server.presses.stream()
+                .map(PRESS::matcher)
+                .filter(found -> found.find())
+                .map(found -> found.group(1))
+                .toList();
+    }
+}
