@@ -32,7 +32,8 @@ final class Chromium implements AutoCloseable {
     static Chromium start() {
         var playwright = Playwright.create(
                 new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
-        var options = new BrowserType.LaunchOptions().setExecutablePath(installed()).setArgs(QUIET);
+        var options =
+                new BrowserType.LaunchOptions().setExecutablePath(installed()).setArgs(QUIET);
         return new Chromium(playwright, playwright.chromium().launch(options));
     }
 

@@ -89,7 +89,8 @@ class LayoutIT {
             var tall = (Number) page.evaluate("() => Math.min(...[...document.querySelectorAll('.row .digits time')]"
                     + ".map(time => parseFloat(getComputedStyle(time).fontSize) * 0.7656))");
             assertThat(tall.doubleValue()).isGreaterThanOrEqualTo(64.5);
-            assertThat(page.evaluate("() => document.documentElement.scrollHeight <= innerHeight")).isEqualTo(true);
+            assertThat(page.evaluate("() => document.documentElement.scrollHeight <= innerHeight"))
+                    .isEqualTo(true);
             assertThat(page.evaluate("() => { const all = document.querySelector('.chairs');"
                             + " return all.scrollHeight <= all.clientHeight; }"))
                     .isEqualTo(true);
@@ -104,9 +105,11 @@ class LayoutIT {
             var page = context.newPage();
             page.navigate(server.url(name));
             var violations = new AxeBuilder(page).analyze().getViolations();
-            assertThat(violations.stream().map(one -> one.getId() + ": " + one.getNodes().stream()
-                                    .map(node -> node.getHtml())
-                                    .toList()))
+            assertThat(violations.stream()
+                            .map(one -> one.getId() + ": "
+                                    + one.getNodes().stream()
+                                            .map(node -> node.getHtml())
+                                            .toList()))
                     .isEmpty();
         }
     }

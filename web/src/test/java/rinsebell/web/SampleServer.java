@@ -57,7 +57,11 @@ final class SampleServer implements AutoCloseable {
             send(exchange, 200, "text/html; charset=utf-8", html(page).getBytes(StandardCharsets.UTF_8));
         } else {
             var asset = assets.at(path).orElse(null);
-            send(exchange, asset == null ? 404 : 200, asset == null ? "text/plain" : asset.type(), asset == null ? new byte[0] : asset.bytes());
+            send(
+                    exchange,
+                    asset == null ? 404 : 200,
+                    asset == null ? "text/plain" : asset.type(),
+                    asset == null ? new byte[0] : asset.bytes());
         }
     }
 

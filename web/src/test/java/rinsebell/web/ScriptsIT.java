@@ -49,7 +49,8 @@ class ScriptsIT {
     }
 
     private Object in(String module, String code) {
-        return page.evaluate("async () => { const module = await import('" + server.asset(module) + "'); " + code + " }");
+        return page.evaluate(
+                "async () => { const module = await import('" + server.asset(module) + "'); " + code + " }");
     }
 
     @ParameterizedTest
@@ -86,7 +87,10 @@ class ScriptsIT {
     })
     void anOlderFragmentNeverReplacesANewerOne(String stamp, boolean shown, String why) {
         page.navigate(server.url("floor"));
-        in("feed.js", "module.show('row-1', '" + stamp + "', '<li class=\"row\" id=\"row-1\" data-n=\"" + stamp + "\">fresh</li>');");
+        in(
+                "feed.js",
+                "module.show('row-1', '" + stamp + "', '<li class=\"row\" id=\"row-1\" data-n=\"" + stamp
+                        + "\">fresh</li>');");
         assertThat(page.locator("#row-1").textContent().equals("fresh")).as(why).isEqualTo(shown);
     }
 
@@ -96,13 +100,16 @@ class ScriptsIT {
         var press = page.locator(".presses button").first();
         press.focus();
         press.dispatchEvent("pointerdown");
-        in("feed.js", "const old = document.getElementById('visit-71');"
-                + " const html = old.outerHTML.replace('k3f9-1041', 'k3f9-1042').replace('Odile', 'Pavel');"
-                + " module.show('visit-71', 'k3f9-1042', html);");
+        in(
+                "feed.js",
+                "const old = document.getElementById('visit-71');"
+                        + " const html = old.outerHTML.replace('k3f9-1041', 'k3f9-1042').replace('Odile', 'Pavel');"
+                        + " module.show('visit-71', 'k3f9-1042', html);");
         assertThat(page.locator("#visit-71 .staff").textContent()).isEqualTo("Odile");
         press.dispatchEvent("pointerup");
         page.waitForFunction("() => document.querySelector('#visit-71 .staff').textContent === 'Pavel'");
-        assertThat(page.evaluate("() => document.activeElement.tagName + document.activeElement.form.getAttribute('action')"))
+        assertThat(page.evaluate(
+                        "() => document.activeElement.tagName + document.activeElement.form.getAttribute('action')"))
                 .isEqualTo("BUTTON/visits/71/rinses");
     }
 
@@ -146,7 +153,8 @@ class ScriptsIT {
         page.navigate(server.url("chair"));
         page.evaluate("() => document.querySelector('#bells').dataset.loudest = 'calm'");
         page.evaluate("() => document.querySelector('.next [data-due]').dataset.alone = '"
-                + Samples.NOW.minusSeconds(1).toEpochMilli() + ":high " + Samples.NOW.plusSeconds(900).toEpochMilli() + ":high'");
+                + Samples.NOW.minusSeconds(1).toEpochMilli() + ":high "
+                + Samples.NOW.plusSeconds(900).toEpochMilli() + ":high'");
         assertThat(in("bell.js", "return module.loudest();")).isEqualTo("calm");
         page.evaluate("() => document.documentElement.toggleAttribute('data-alone', true)");
         assertThat(in("bell.js", "return module.loudest();")).isEqualTo("high");
