@@ -1,6 +1,8 @@
 package rinsebell.db;
 
+import java.time.LocalDate;
 import java.util.Collection;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.stream.Stream;
@@ -69,5 +71,54 @@ final class ClientTable {
                 .bind("id", id.value())
                 .mapTo(String.class)
                 .findOne();
+    }
+
+    /** Those whose label holds these letters; those who came last first. */
+    static List<KnownClient> search(Handle handle, String letters, int most) {
+        return handle.createQuery("""
+                        select client.id, client.label, max(visit.arrived_ms) as last_ms
+                        from client
+                        left join visit on visit.client_id = client.id
+                        where locate(lower(:letters), lower(client.label)) > 0
+                           or :letters = ''
+                        group by client.id, client.label
+                        order by last_ms desc nulls last, client.label, client.id
+                        fetch first :most rows only
+                        """)
+                .bind("letters", letters)
+                .bind("most", most)
+                .map((row, context) -> new KnownClient(
+                        new ClientId(row.getLong("id")), row.getString("label"), Columns.maybeInstant(row, "last_ms")))
+                .list();
+    }
+
+    /** @return whether there is such a client */
+    static boolean note(Handle handle, ClientId client, ClientNote note) {
+        return handle.createUpdate("""
+                                merge into client_note (client_id, kind, noted_on)
+                                key (client_id, kind, noted_on)
+                                select client.id, :kind, :noted_on
+                                from client
+                                where client.id = :client
+                                """)
+                        .bind("client", client.value())
+                        .bind("kind", note.kind().name())
+                        .bind("noted_on", note.on())
+                        .execute()
+                > 0;
+    }
+
+    /** Newest first. */
+    static List<ClientNote> notes(Handle handle, ClientId client) {
+        return handle.createQuery("""
+                        select kind, noted_on
+                        from client_note
+                        where client_id = :client
+                        order by noted_on desc, kind
+                        """)
+                .bind("client", client.value())
+                .map((row, context) -> new ClientNote(
+                        ClientNote.Kind.valueOf(row.getString("kind")), row.getObject("noted_on", LocalDate.class)))
+                .list();
     }
 }

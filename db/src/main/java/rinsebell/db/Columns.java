@@ -41,4 +41,14 @@ final class Columns {
         long value = row.getLong(column);
         return row.wasNull() ? null : value;
     }
+
+    static @Nullable Instant maybeInstant(ResultSet row, String column) throws SQLException {
+        Long ms = maybeLong(row, column);
+        return ms == null ? null : Instant.ofEpochMilli(ms);
+    }
+
+    static <E extends Enum<E>> @Nullable E maybe(Class<E> type, ResultSet row, String column) throws SQLException {
+        String name = row.getString(column);
+        return name == null ? null : Enum.valueOf(type, name);
+    }
 }

@@ -171,6 +171,11 @@ public final class SalonStore implements Ledger, AutoCloseable {
         return texts;
     }
 
+    /** People who come again. */
+    public Clients clients() {
+        return new Clients(tables);
+    }
+
     /** The last time the database had to be made again from the journal. */
     public Optional<Rebuild> lastRebuild() {
         return tables.lastRebuild();
@@ -179,6 +184,10 @@ public final class SalonStore implements Ledger, AutoCloseable {
     /** What was found in the journal at the start. */
     public Recovered recovered() {
         return journal.recovered();
+    }
+
+    Tables tables() {
+        return tables;
     }
 
     @Override

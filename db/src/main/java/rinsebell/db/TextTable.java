@@ -15,6 +15,9 @@ final class TextTable {
     private TextTable() {}
 
     static void write(Handle handle, List<Entry> entries) {
+        if (entries.stream().allMatch(entry -> entry.texts().isEmpty())) {
+            return;
+        }
         PreparedBatch batch = handle.prepareBatch("""
                 merge into text (fact_seq, body)
                 key (fact_seq)

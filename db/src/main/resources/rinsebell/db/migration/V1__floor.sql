@@ -62,13 +62,12 @@ create table client_number (
 insert into client_number (only_row, last)
 values (1, 0);
 
--- Tests and reactions that were told outside a visit.
-create table client_test (
+-- Tests and reactions that were told of outside a visit.
+create table client_note (
     client_id bigint not null references client (id) on delete cascade,
     kind varchar(40) not null,
-    done_on date not null,
-    reacted boolean not null,
-    primary key (client_id, kind, done_on)
+    noted_on date not null,
+    primary key (client_id, kind, noted_on)
 );
 
 -- From here on: what the facts of a visit come to, written when it begins, ends or is corrected after its end. These
