@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.sql.SQLException;
 import java.util.Set;
 import org.flywaydb.core.Flyway;
+import org.flywaydb.core.api.FlywayException;
 import org.h2.api.ErrorCode;
 import org.jdbi.v3.core.Jdbi;
 
@@ -32,7 +33,8 @@ final class Database implements AutoCloseable {
      *
      * @param name the file's path without {@code .mv.db}
      * @throws DatabaseUnreadable if the file is no database, or a damaged one
-     * @throws RuntimeException if it is in use, or was written by a later version of the program
+     * @throws StoreBroken if its tables are not of this version of the program and can't be brought up to it
+     * @throws RuntimeException if it is in use
      */
     static Database open(Path name) throws DatabaseUnreadable {
         try {
@@ -41,8 +43,13 @@ final class Database implements AutoCloseable {
             if (isDamage(e)) {
                 throw new DatabaseUnreadable(e);
             }
-            throw e;
+            throw e instanceof FlywayException ? strange(e) : e;
         }
+    }
+
+    private static StoreBroken strange(RuntimeException cause) {
+        return new StoreBroken(
+                "the database's tables are not those of this version of the program: " + cause.getMessage(), cause);
     }
 
     private static Database migrated(HikariDataSource connections) {

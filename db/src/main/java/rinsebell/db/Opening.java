@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import rinsebell.db.codec.UnreadableFact;
 import rinsebell.db.journal.Journal;
 
 /** Brings journal and database to one state at the start, and makes the database again where it is lost. */
@@ -55,13 +56,21 @@ final class Opening {
 
     private Journal caughtUp(Tables tables) throws IOException {
         CatchUp catchUp = new CatchUp(tables);
-        Journal journal = Journal.open(folder.journal(), catchUp);
+        Journal journal = opened(catchUp);
         try {
             catchUp.finish(journal.recovered());
             return journal;
         } catch (RuntimeException e) {
             journal.close();
             throw e;
+        }
+    }
+
+    private Journal opened(CatchUp catchUp) throws IOException {
+        try {
+            return Journal.open(folder.journal(), catchUp);
+        } catch (UnreadableFact e) {
+            throw new StoreBroken("a fact in the journal can't be read: " + e.getMessage(), e);
         }
     }
 

@@ -55,7 +55,7 @@ public final class SalonStore implements Ledger, AutoCloseable {
      * @param folder stays the caller's to close, after the store
      * @param now only noted, if the database had to be made again
      * @throws rinsebell.db.journal.JournalDamaged if the journal does not fit together
-     * @throws StoreBroken if journal and database do not fit together
+     * @throws StoreBroken if journal and database do not fit together, or a later version of the program wrote them
      * @throws IOException if the disk can't be read or written
      */
     public static SalonStore open(DataFolder folder, Instant now) throws IOException {

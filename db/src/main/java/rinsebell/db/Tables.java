@@ -9,6 +9,7 @@ import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.JdbiException;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import rinsebell.db.codec.UnreadableFact;
 import rinsebell.db.journal.JournalMark;
 import rinsebell.floor.Fact;
 import rinsebell.floor.Ledger.Entry;
@@ -111,6 +112,7 @@ final class Tables {
      * Reads all that a start needs.
      *
      * @throws DatabaseUnreadable if that can't be done, or the tables do not hold what they say
+     * @throws StoreBroken if they hold facts that this version of the program does not know
      */
     void check() throws DatabaseUnreadable {
         try {
@@ -121,6 +123,8 @@ final class Tables {
             live();
         } catch (JdbiException e) {
             throw new DatabaseUnreadable(e);
+        } catch (UnreadableFact e) {
+            throw new StoreBroken("a fact in the database can't be read: " + e.getMessage(), e);
         }
     }
 

@@ -23,7 +23,6 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rinsebell.db.codec.PressLines;
-import rinsebell.db.codec.UnreadableFact;
 import rinsebell.db.journal.Journal;
 import rinsebell.db.journal.JournalDamaged;
 import rinsebell.db.journal.JournalPress;
@@ -277,7 +276,7 @@ final class StoreRecoveryTest {
         }
 
         assertThatThrownBy(() -> with(path, store -> {}))
-                .isInstanceOf(UnreadableFact.class)
+                .isInstanceOf(StoreBroken.class)
                 .hasMessageContaining("house-sold");
     }
 
@@ -289,7 +288,9 @@ final class StoreRecoveryTest {
                 values (99, '99', 'later', 'SQL', 'V99__later.sql', 'sa', 1, true)
                 """)));
 
-        assertThatThrownBy(() -> with(path, store -> {})).hasMessageContaining("99");
+        assertThatThrownBy(() -> with(path, store -> {}))
+                .isInstanceOf(StoreBroken.class)
+                .hasMessageContaining("99");
         assertThat(path.resolve("set-aside")).doesNotExist();
     }
 
