@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.Page;
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
@@ -125,15 +126,26 @@ class ScriptsIT {
         assertThat(server.presses.get(0)).contains("pressed=" + Samples.NOW.getEpochSecond() / 100);
     }
 
-    /** No answer says nothing about whether it arrived, so the same press goes again under the same id. */
+    /**
+     * No answer says nothing about whether it arrived, so the same press goes again under the same id. The line is cut
+     * in the browser, since Chromium by itself repeats a request on a line that the server dropped.
+     */
     @Test
     void aPressWithoutAnAnswerIsSentAgainUnderItsId() {
+        var cut = new ArrayList<String>();
         page.navigate(server.url("chair"));
-        server.unanswered.set(2);
+        page.route("**/rinses", route -> {
+            if (cut.size() < 2) {
+                cut.add(route.request().postData());
+                route.abort("connectionreset");
+            } else {
+                route.resume();
+            }
+        });
         page.locator(".presses button").first().click();
         page.waitForFunction("() => document.getElementById('answer').textContent.includes('Put on 14:22')");
-        assertThat(ids()).hasSize(3);
-        assertThat(ids().stream().distinct()).hasSize(1);
+        assertThat(cut).hasSize(2);
+        assertThat(server.presses).hasSize(1).containsOnly(cut.get(0), cut.get(1));
     }
 
     /** The feed is not served here, so the page finds itself alone. */
