@@ -3,6 +3,7 @@ package rinsebell.floor;
 import java.time.Duration;
 import java.time.Instant;
 import org.jspecify.annotations.Nullable;
+import rinsebell.floor.bowl.DayEvent;
 import rinsebell.floor.salon.StaffId;
 
 /**
@@ -22,6 +23,11 @@ public record Fact(
         Instant recorded,
         @Nullable StaffId by,
         Event event) {
+    /** The set-up is revised instead; and a clock that was put right wrongly is put right once more, since facts follow. */
+    public boolean canBeCorrected() {
+        return !(stream instanceof Stream.OfSalon) && !(event instanceof DayEvent.ClockShifted);
+    }
+
     Fact at(Instant otherwise) {
         return new Fact(seq, stream, otherwise, recorded, by, event);
     }

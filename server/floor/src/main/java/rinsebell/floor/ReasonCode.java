@@ -40,7 +40,6 @@ public enum ReasonCode {
     NO_SUCH_PLACE(Basis.SENSE),
     BASIN_CLOSED(Basis.SENSE),
     NOT_ON(Basis.SENSE),
-    NOTHING_ON(Basis.SENSE),
     BOWL_GONE(Basis.SENSE),
     BOWL_IN_USE(Basis.SENSE),
     BOWL_EMPTY(Basis.SENSE),

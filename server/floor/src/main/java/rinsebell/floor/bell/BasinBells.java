@@ -1,6 +1,7 @@
 package rinsebell.floor.bell;
 
 import java.util.List;
+import java.util.Set;
 import rinsebell.floor.Floor;
 import rinsebell.floor.basin.Dispatch;
 import rinsebell.floor.basin.Turn;
@@ -17,6 +18,6 @@ final class BasinBells {
         var visit = turn.visit();
         var stage = new Stage(turn.knownSince(), Stage.Step.DUE, Priority.MEDIUM, Audience.DESK);
         var key = new BellKey(BellKind.BASINS_CLASH, visit.value(), turn.anchor());
-        return new Bell(key, visit, List.of(), List.of(), List.of(stage));
+        return new Bell(key, visit, List.of(), Set.of(), List.of(stage));
     }
 }

@@ -4,6 +4,8 @@ import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import rinsebell.floor.BellAcknowledged;
 import rinsebell.floor.Reason;
@@ -19,10 +21,10 @@ import rinsebell.floor.visit.VisitId;
  * @param stages in the order of time; never empty
  */
 public record Bell(
-        BellKey key, @Nullable VisitId visit, List<Reason> reasons, List<BellAcknowledged> seen, List<Stage> stages) {
+        BellKey key, @Nullable VisitId visit, List<Reason> reasons, Set<BellAcknowledged> seen, List<Stage> stages) {
     public Bell {
         reasons = List.copyOf(reasons);
-        seen = List.copyOf(seen);
+        seen = Set.copyOf(seen);
         stages = stages.stream().sorted().toList();
         if (stages.isEmpty()) {
             throw new IllegalArgumentException("a bell without a stage never rings: " + key);
@@ -45,7 +47,7 @@ public record Bell(
     }
 
     Bell seen(Collection<BellAcknowledged> all) {
-        var ofThis = all.stream().filter(one -> one.bell().equals(key)).toList();
+        var ofThis = all.stream().filter(one -> one.bell().equals(key)).collect(Collectors.toUnmodifiableSet());
         return ofThis.isEmpty() ? this : new Bell(key, visit, reasons, ofThis, stages);
     }
 

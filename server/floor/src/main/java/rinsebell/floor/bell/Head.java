@@ -2,6 +2,7 @@ package rinsebell.floor.bell;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Set;
 import rinsebell.floor.Floor;
 import rinsebell.floor.Reason;
 import rinsebell.floor.clock.HeadTiming;
@@ -25,11 +26,11 @@ record Head(Floor floor, Visit visit, HeadTiming timing) {
     }
 
     Bell bell(BellKind kind, long subject, long anchor, List<Stage> stages) {
-        return new Bell(new BellKey(kind, subject, anchor), visit.id(), List.of(), List.of(), stages);
+        return new Bell(new BellKey(kind, subject, anchor), visit.id(), List.of(), Set.of(), stages);
     }
 
     Bell bell(BellKind kind, long subject, long anchor, Reason reason, Stage stage) {
-        return new Bell(new BellKey(kind, subject, anchor), visit.id(), List.of(reason), List.of(), List.of(stage));
+        return new Bell(new BellKey(kind, subject, anchor), visit.id(), List.of(reason), Set.of(), List.of(stage));
     }
 
     static Stage stage(Instant from, Stage.Step step, Priority priority) {

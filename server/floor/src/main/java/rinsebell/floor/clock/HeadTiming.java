@@ -57,12 +57,18 @@ public record HeadTiming(Visit visit, List<Timing> timings) {
         return live.stream().map(Timing::ready).flatMap(Optional::stream).max(Comparator.naturalOrder());
     }
 
-    /** Whether no instant is late enough for all of it and early enough for all of it. */
+    /**
+     * Whether no instant is late enough for all of it and early enough for all of it. One that is known to be ready too
+     * late is enough to say so, whatever is not known of the others.
+     */
     public boolean hasNoCommonRinse() {
         var by = rinseBy();
         return timings.size() > 1
                 && by.isPresent()
-                && readyFrom().filter(ready -> ready.isAfter(by.get().at())).isPresent();
+                && timings.stream()
+                        .filter(timing -> timing.application().isLive())
+                        .flatMap(timing -> timing.ready().stream())
+                        .anyMatch(ready -> ready.isAfter(by.get().at()));
     }
 
     /** What has to be done before the basin: foils out, and the walk. */

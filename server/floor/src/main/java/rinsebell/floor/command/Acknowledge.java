@@ -34,7 +34,10 @@ public record Acknowledge(BellKey bell, @Nullable String reason) implements Comm
 
     private Decision seen(Bell known, Stage stage, Floor floor, Asked asked) {
         var visit = known.visit();
-        var stream = visit == null ? Stream.day(floor.salon().dayOf(asked.now())) : Stream.visit(visit);
+        // A bowl may have been meant for somebody who never came: that is the day's then.
+        var stream = visit == null || floor.visit(visit).isEmpty()
+                ? Stream.day(floor.salon().dayOf(asked.now()))
+                : Stream.visit(visit);
         return new Decision.Accepted(
                 List.of(new Draft(
                         stream, asked.now(), new BellAcknowledged(bell, stage.step(), stage.priority()), reason)),

@@ -1,16 +1,19 @@
 package rinsebell.floor.command;
 
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import rinsebell.floor.Asked;
 import rinsebell.floor.Command;
 import rinsebell.floor.Decision;
 import rinsebell.floor.Draft;
 import rinsebell.floor.Floor;
+import rinsebell.floor.Reason;
 import rinsebell.floor.ReasonCode;
 import rinsebell.floor.Stream;
 import rinsebell.floor.bowl.BowlReason;
 import rinsebell.floor.bowl.DayEvent;
+import rinsebell.floor.bowl.Portion;
 import rinsebell.floor.rule.MixtureRules;
 import rinsebell.floor.visit.VisitId;
 
@@ -27,6 +30,13 @@ public record Mix(
         weighed = List.copyOf(weighed);
     }
 
+    private List<Reason> forecast(Floor floor, List<Portion> portions, Asked asked) {
+        return Optional.ofNullable(forVisit)
+                .flatMap(floor::visit)
+                .map(visit -> Forecast.of(floor, visit, portions, asked.happened()))
+                .orElse(List.of());
+    }
+
     @Override
     public Decision decide(Floor floor, Asked asked) {
         var portions = Weighed.portions(weighed, floor.salon());
@@ -35,6 +45,7 @@ public record Mix(
                 .unless(portions.size() == weighed.size(), ReasonCode.NOT_KNOWN)
                 .unless(forVisit == null || floor.visit(forVisit).isPresent(), ReasonCode.NOT_KNOWN)
                 .restrictions(MixtureRules.judge(portions, floor.salon()))
+                .restrictions(forecast(floor, portions, asked))
                 .withinTheDay()
                 .decide(() -> List.of(new Draft(
                         Stream.day(floor.salon().dayOf(asked.now())),

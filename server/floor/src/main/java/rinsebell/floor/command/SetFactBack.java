@@ -29,7 +29,7 @@ public record SetFactBack(long seq, Instant to) implements Command {
     private Decision decide(Floor floor, Fact fact, Asked asked) {
         var latest = latest(floor, asked);
         return new Verdict(asked.typed(to))
-                .unless(!(fact.stream() instanceof Stream.OfSalon), ReasonCode.CANNOT_BE_CORRECTED)
+                .unless(fact.canBeCorrected(), ReasonCode.CANNOT_BE_CORRECTED)
                 .between(earliest(floor, fact, asked))
                 .unless(!to.isAfter(latest), ReasonCode.TOO_LATE, latest)
                 .decide(() -> List.of(new Draft(fact.stream(), asked.now(), new Correction.SetBack(seq, to))));

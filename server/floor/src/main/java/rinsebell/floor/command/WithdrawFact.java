@@ -33,13 +33,13 @@ public record WithdrawFact(long seq, Set<Long> along) implements Command {
     }
 
     private Decision decide(Floor floor, Fact fact, Asked asked) {
-        if (fact.stream() instanceof rinsebell.floor.Stream.OfSalon) {
+        var effect = Effect.of(floor, fact);
+        if (!fact.canBeCorrected() || (effect.comesBack() && !floor.hasWhatItHangsOn(effect.fact()))) {
             return Decision.refused(Reason.of(ReasonCode.CANNOT_BE_CORRECTED));
         }
-        if (!canReturn(floor, fact)) {
-            return Decision.refused(Reason.of(ReasonCode.CANNOT_BE_CORRECTED));
-        }
-        var others = new TreeSet<>(floor.hangingOn(seq));
+        var others = effect.comesBack()
+                ? Set.<Long>of()
+                : new TreeSet<>(floor.hangingOn(effect.fact().seq()));
         var toAgree = others.stream().filter(other -> !isQuiet(floor, other)).toList();
         if (!along.containsAll(toAgree)) {
             return Decision.refused(Reason.of(ReasonCode.OTHERS_HANG_ON_IT, toAgree.toArray()));
@@ -51,12 +51,25 @@ public record WithdrawFact(long seq, Set<Long> along) implements Command {
         return new Decision.Accepted(drafts, List.of());
     }
 
-    /** What a withdrawn withdrawal brings back must still have what it hangs on. */
-    private static boolean canReturn(Floor floor, Fact fact) {
-        return !(fact.event() instanceof Correction.Withdrawn withdrawal)
-                || floor.fact(withdrawal.of())
-                        .filter(back -> floor.hasWhatItHangsOn(back))
-                        .isPresent();
+    /**
+     * What becomes of the fact at the bottom when a withdrawal of a withdrawal, and so on, is withdrawn.
+     *
+     * @param fact the one at the bottom, which is no withdrawal
+     * @param comesBack whether it stands again; otherwise it goes
+     */
+    private record Effect(Fact fact, boolean comesBack) {
+        static Effect of(Floor floor, Fact withdrawn) {
+            if (withdrawn.event() instanceof Correction.Withdrawn withdrawal) {
+                return floor.fact(withdrawal.of())
+                        .map(below -> Effect.of(floor, below).turned())
+                        .orElse(new Effect(withdrawn, false));
+            }
+            return new Effect(withdrawn, false);
+        }
+
+        private Effect turned() {
+            return new Effect(fact, !comesBack);
+        }
     }
 
     /** An acknowledgement goes along without asking: it says nothing about a head. */

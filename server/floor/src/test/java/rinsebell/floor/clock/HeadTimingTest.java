@@ -66,6 +66,15 @@ class HeadTimingTest {
     }
 
     @Test
+    void oneThatIsReadyTooLateIsEnoughToSayThereIsNoCommonWindow() {
+        puts("10:00", powder(20, 40), Area.LENGTHS);
+        puts("10:10", powder(35, 60), Area.ENDS);
+        story.at("10:15");
+        head.puts(story.mixes(g(60, powder(20, 60))), offScalp(Area.HAIRLINE));
+        assertThat(head.timing().hasNoCommonRinse()).isTrue();
+    }
+
+    @Test
     void readyIsNotKnownWhileLastOnOfOneIsMissing() {
         puts("10:00", powder(20, 40), Area.LENGTHS);
         story.at("10:05");

@@ -103,7 +103,7 @@ public final class Shelf {
 
     public static final Directions REMOVER = leaflet("remover", COLOUR_REMOVER)
             .develops(FROM_FIRST_ON, minutes(10), minutes(20))
-            .allows(FILM)
+            .allows(FILM, minutes(15))
             .typedIn();
 
     public static final Directions CLEAR =

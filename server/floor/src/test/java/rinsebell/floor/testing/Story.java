@@ -3,19 +3,23 @@ package rinsebell.floor.testing;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import rinsebell.floor.BellAcknowledged;
 import rinsebell.floor.Correction;
 import rinsebell.floor.Event;
 import rinsebell.floor.Fact;
 import rinsebell.floor.Floor;
 import rinsebell.floor.Stream;
+import rinsebell.floor.bell.Bell;
 import rinsebell.floor.bowl.BowlId;
 import rinsebell.floor.bowl.BowlReason;
 import rinsebell.floor.bowl.DayEvent;
 import rinsebell.floor.bowl.Portion;
+import rinsebell.floor.command.Weighed;
 import rinsebell.floor.product.Directions;
 import rinsebell.floor.product.ProductId;
 import rinsebell.floor.salon.House;
@@ -24,6 +28,7 @@ import rinsebell.floor.salon.Policy;
 import rinsebell.floor.salon.Role;
 import rinsebell.floor.salon.SalonEvent;
 import rinsebell.floor.salon.StaffId;
+import rinsebell.floor.visit.ApplicationId;
 import rinsebell.floor.visit.ClientId;
 import rinsebell.floor.visit.StayEvent;
 import rinsebell.floor.visit.VisitId;
@@ -38,6 +43,7 @@ public final class Story {
     private final List<Fact> facts = new ArrayList<>();
     private final Map<Directions, ProductId> products = new HashMap<>();
     private final StaffId stylist;
+    private @Nullable StaffId assistant;
     private Instant now = Saturday.at("08:00");
     private int arrivals;
 
@@ -68,6 +74,22 @@ public final class Story {
         return this;
     }
 
+    /** Somebody else who works here, entered when first asked for. */
+    public StaffId assistant() {
+        if (assistant == null) {
+            assistant = new StaffId(tells(Stream.SALON, new SalonEvent.StaffEntered(Role.ASSISTANT)));
+        }
+        return assistant;
+    }
+
+    /** Somebody sees a bell, in the stage that it has come to. */
+    public long acknowledges(Bell bell) {
+        var stage = bell.at(now).orElseThrow();
+        var visit = bell.visit();
+        var event = new BellAcknowledged(bell.key(), stage.step(), stage.priority());
+        return visit == null ? tells(Stream.day(Saturday.DATE), event) : tells(Stream.visit(visit), event);
+    }
+
     public Instant now() {
         return now;
     }
@@ -86,6 +108,15 @@ public final class Story {
     public long tells(DayEvent event) {
         var date = facts.isEmpty() ? Saturday.DATE : floor().salon().dayOf(now);
         return tells(Stream.day(date), event);
+    }
+
+    /** @return the number of the fact */
+    public long tells(Head head, Event event) {
+        return tells(Stream.visit(head.id()), event);
+    }
+
+    public ApplicationId puts(Head head, BowlId bowl, Where where) {
+        return head.puts(bowl, where);
     }
 
     public Story policy(Policy policy) {
@@ -150,6 +181,13 @@ public final class Story {
             found.add(new Portion(product, edition, scoop.grams()));
         }
         return found;
+    }
+
+    /** The same as somebody weighs it on the bench. */
+    public List<Weighed> weighed(Scoop... scoops) {
+        return Arrays.stream(scoops)
+                .map(scoop -> new Weighed(product(scoop.of()), scoop.grams()))
+                .toList();
     }
 
     public long withdraws(long seq) {

@@ -1,0 +1,130 @@
+package rinsebell.floor.basin;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static rinsebell.floor.bell.BellKind.BASINS_CLASH;
+import static rinsebell.floor.product.Develops.Counted.FROM_FIRST_ON;
+import static rinsebell.floor.testing.Leaflet.leaflet;
+import static rinsebell.floor.testing.Ringing.assertQuiet;
+import static rinsebell.floor.testing.Ringing.assertRings;
+import static rinsebell.floor.testing.Saturday.at;
+import static rinsebell.floor.testing.Saturday.minutes;
+import static rinsebell.floor.testing.Scoop.g;
+import static rinsebell.floor.testing.Where.offScalp;
+
+import java.time.Duration;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import rinsebell.floor.bowl.DayEvent;
+import rinsebell.floor.product.Kind;
+import rinsebell.floor.salon.Place;
+import rinsebell.floor.testing.Head;
+import rinsebell.floor.testing.Story;
+import rinsebell.floor.visit.Area;
+import rinsebell.floor.visit.StayEvent;
+
+/** Two basins; a rinse takes the house eight minutes. */
+class DispatchTest {
+    private final Story story = Story.begins().at("09:50");
+
+    /** Somebody whose hair may be rinsed from an instant, and must be by another. */
+    private Head mayFromMustBy(String ready, String rinseBy) {
+        var powder = leaflet("powder", Kind.POWDER_LIGHTENER)
+                .develops(
+                        FROM_FIRST_ON,
+                        Duration.between(at("10:00"), at(ready)),
+                        Duration.between(at("10:00"), at(rinseBy)));
+        var head = story.at("09:55").arrivesFine();
+        story.at("10:00");
+        head.lastOn(head.puts(story.mixes(g(60, powder.typedIn())), offScalp(Area.LENGTHS)));
+        return head;
+    }
+
+    private void oneBasinOnly() {
+        story.tells(new DayEvent.BasinClosed(2));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"10:47:59.999, true", "10:48, false", "10:48:00.001, false"})
+    void withOneBasinTwoHeadsAreARinseApart(String second, boolean clash) {
+        oneBasinOnly();
+        mayFromMustBy("10:40", "10:40");
+        mayFromMustBy("10:40", second);
+        if (clash) {
+            assertRings(story.floor(), BASINS_CLASH, "10:00 DUE MEDIUM DESK");
+        } else {
+            assertQuiet(story.floor(), BASINS_CLASH);
+        }
+    }
+
+    @Test
+    void withTwoBasinsTwoHeadsFitAtOnceAndThreeDoNot() {
+        mayFromMustBy("10:40", "10:40");
+        mayFromMustBy("10:40", "10:40");
+        assertQuiet(story.floor(), BASINS_CLASH);
+        mayFromMustBy("10:40", "10:40");
+        assertRings(story.floor(), BASINS_CLASH, "10:00 DUE MEDIUM DESK");
+    }
+
+    @Test
+    void whoMayGoEarlierIsBroughtForward() {
+        oneBasinOnly();
+        var first = mayFromMustBy("10:30", "10:40");
+        mayFromMustBy("10:40", "10:45");
+        assertQuiet(story.floor(), BASINS_CLASH);
+        var turn = Dispatch.of(story.floor()).get(0);
+        assertThat(turn.visit()).isEqualTo(first.id());
+        assertThat(turn.startBy()).isEqualTo(at("10:37"));
+        assertThat(turn.isBroughtForward()).isTrue();
+    }
+
+    @Test
+    void aChainIsBroughtForwardFromItsEnd() {
+        oneBasinOnly();
+        mayFromMustBy("10:10", "10:40");
+        mayFromMustBy("10:10", "10:41");
+        mayFromMustBy("10:10", "10:42");
+        assertThat(Dispatch.of(story.floor()))
+                .extracting(Turn::startBy)
+                .containsExactly(at("10:26"), at("10:34"), at("10:42"));
+    }
+
+    @Test
+    void theEarliestRinseByGoesFirstWhoeverCameFirst() {
+        var later = mayFromMustBy("10:30", "10:50");
+        var sooner = mayFromMustBy("10:30", "10:40");
+        assertThat(Dispatch.of(story.floor())).extracting(Turn::visit).containsExactly(sooner.id(), later.id());
+    }
+
+    @Test
+    void whoIsAtABasinHasHadTheirTurn() {
+        oneBasinOnly();
+        var first = mayFromMustBy("10:40", "10:40");
+        mayFromMustBy("10:40", "10:40");
+        first.tells(new StayEvent.Moved(Place.basin(1)));
+        assertQuiet(story.floor(), BASINS_CLASH);
+        assertThat(Dispatch.of(story.floor())).hasSize(1);
+    }
+
+    @Test
+    void aHeadThatMustGoBeforeItIsReadyIsNoClashOfBasins() {
+        oneBasinOnly();
+        var powder = leaflet("powder", Kind.POWDER_LIGHTENER)
+                .develops(FROM_FIRST_ON, minutes(45), minutes(60))
+                .longestOn(minutes(30));
+        var head = story.at("09:55").arrivesFine();
+        story.at("10:00");
+        head.lastOn(head.puts(story.mixes(g(60, powder.typedIn())), offScalp(Area.LENGTHS)));
+        assertQuiet(story.floor(), BASINS_CLASH);
+    }
+
+    @Test
+    void aPlanThatFitsEndsTheClash() {
+        oneBasinOnly();
+        mayFromMustBy("10:40", "10:40");
+        mayFromMustBy("10:40", "10:40");
+        assertRings(story.floor(), BASINS_CLASH, "10:00 DUE MEDIUM DESK");
+        story.tells(new DayEvent.BasinOpened(2));
+        assertQuiet(story.floor(), BASINS_CLASH);
+    }
+}

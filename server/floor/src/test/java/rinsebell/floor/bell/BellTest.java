@@ -1,0 +1,109 @@
+package rinsebell.floor.bell;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static rinsebell.floor.bell.BellKind.RINSE;
+import static rinsebell.floor.testing.Leaflet.leaflet;
+import static rinsebell.floor.testing.Ringing.bell;
+import static rinsebell.floor.testing.Saturday.at;
+import static rinsebell.floor.testing.Saturday.minutes;
+import static rinsebell.floor.testing.Scoop.g;
+import static rinsebell.floor.testing.Where.offScalp;
+
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import rinsebell.floor.product.Kind;
+import rinsebell.floor.testing.Head;
+import rinsebell.floor.testing.Story;
+import rinsebell.floor.visit.ApplicationId;
+import rinsebell.floor.visit.Area;
+
+/** Seen and unseen. The rinse is soon at 10:34, begins at 10:39, is due at 10:40, past at 10:41. */
+class BellTest {
+    private final Story story = Story.begins();
+    private final Head head = story.at("09:50").arrivesFine();
+    private ApplicationId on = new ApplicationId(0);
+
+    @BeforeEach
+    void putOnAtTen() {
+        story.at("10:00");
+        var powder = leaflet("powder", Kind.POWDER_LIGHTENER).longestOn(minutes(40));
+        on = head.puts(story.mixes(g(60, powder.typedIn())), offScalp(Area.LENGTHS));
+        head.lastOn(on);
+    }
+
+    private boolean isSeen(String clock) {
+        return bell(story.floor(), RINSE).isSeen(at(clock));
+    }
+
+    @Test
+    void nothingIsSeenBeforeSomebodySawIt() {
+        assertThat(isSeen("10:30")).isFalse();
+        assertThat(isSeen("10:34")).isFalse();
+        assertThat(isSeen("10:41")).isFalse();
+    }
+
+    @Test
+    void whatIsSeenStaysSeenUntilItsNextStage() {
+        story.at("10:39");
+        story.acknowledges(bell(story.floor(), RINSE));
+        assertThat(isSeen("10:39")).isTrue();
+        assertThat(isSeen("10:39:59.999")).isTrue();
+        assertThat(isSeen("10:40")).isFalse();
+        assertThat(isSeen("10:41")).isFalse();
+    }
+
+    @Test
+    void theStageForEveryoneIsToBeSeenAgain() {
+        story.at("10:40");
+        story.acknowledges(bell(story.floor(), RINSE));
+        assertThat(isSeen("10:40:59.999")).isTrue();
+        assertThat(isSeen("10:41")).isFalse();
+        story.at("10:41");
+        story.acknowledges(bell(story.floor(), RINSE));
+        assertThat(isSeen("11:41")).isTrue();
+    }
+
+    // Seen at 10:39 as "work begins"; then first-on is put right.
+    @ParameterizedTest
+    @CsvSource({"09:59, 10:39, false", "09:58, 10:39, false", "10:00:30, 10:39:30, true"})
+    void aSetBackKeepsWhatWasSeenAndHushesNothingFurther(String firstOn, String now, boolean seen) {
+        story.at("10:39");
+        story.acknowledges(bell(story.floor(), RINSE));
+        story.setsBack(on.value(), firstOn);
+        assertThat(isSeen(now)).isEqualTo(seen);
+    }
+
+    @Test
+    void aSetBackKeepsASeenStage() {
+        story.at("10:39");
+        story.acknowledges(bell(story.floor(), RINSE));
+        story.setsBack(on.value(), "09:59:30");
+        assertThat(isSeen("10:38:30")).isTrue();
+        assertThat(isSeen("10:39:29.999")).isTrue();
+        assertThat(isSeen("10:39:30")).isFalse();
+    }
+
+    @Test
+    void theNextStageIsKnown() {
+        var rinse = bell(story.floor(), RINSE);
+        assertThat(rinse.nextAfter(at("10:33:59.999"))).contains(at("10:34"));
+        assertThat(rinse.nextAfter(at("10:34"))).contains(at("10:39"));
+        assertThat(rinse.nextAfter(at("10:41"))).isEmpty();
+        assertThat(rinse.since()).isEqualTo(at("10:39"));
+        assertThat(Bells.nextAfter(Bells.of(story.floor()), at("10:00"))).contains(at("10:34"));
+        assertThat(Bells.nextAfter(List.of(), at("10:00"))).isEmpty();
+    }
+
+    @Test
+    void aBellWithoutAStageIsABug() {
+        var key = new BellKey(RINSE, 1, 2);
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new Bell(key, null, List.of(), Set.of(), List.of()))
+                .withMessageContaining("RINSE");
+    }
+}

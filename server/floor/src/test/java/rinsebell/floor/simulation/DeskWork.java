@@ -1,0 +1,135 @@
+package rinsebell.floor.simulation;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import rinsebell.floor.Command;
+import rinsebell.floor.Fact;
+import rinsebell.floor.Floor;
+import rinsebell.floor.bell.Bell;
+import rinsebell.floor.bell.BellKey;
+import rinsebell.floor.bell.BellKind;
+import rinsebell.floor.bell.Bells;
+import rinsebell.floor.bowl.DayEvent;
+import rinsebell.floor.command.Acknowledge;
+import rinsebell.floor.command.Arrange;
+import rinsebell.floor.command.OnDay;
+import rinsebell.floor.command.Report;
+import rinsebell.floor.command.SetFactBack;
+import rinsebell.floor.command.WithdrawFact;
+import rinsebell.floor.product.Product;
+import rinsebell.floor.salon.House;
+import rinsebell.floor.salon.Policy;
+import rinsebell.floor.salon.Role;
+import rinsebell.floor.salon.SalonEvent;
+import rinsebell.floor.salon.StaffMember;
+import rinsebell.floor.testing.Saturday;
+import rinsebell.floor.visit.StayEvent;
+import rinsebell.floor.visit.VisitId;
+
+/** The day around the heads: breaks, basins, the set-up; bells that are seen; what was wrong and is put right. */
+final class DeskWork {
+    private final Dice dice;
+
+    DeskWork(Dice dice) {
+        this.dice = dice;
+    }
+
+    Optional<Command> basin(Floor floor) {
+        var basin = 1 + dice.below(3);
+        return Optional.of(
+                new OnDay(dice.onceIn(2) ? new DayEvent.BasinClosed(basin) : new DayEvent.BasinOpened(basin)));
+    }
+
+    Optional<Command> onBreak(Floor floor) {
+        return dice.any(floor.salon().staff())
+                .map(StaffMember::id)
+                .map(who -> new OnDay(dice.onceIn(2) ? new DayEvent.BreakBegan(who) : new DayEvent.BreakEnded(who)));
+    }
+
+    Optional<Command> outage(Floor floor, Instant now) {
+        var outage = new DayEvent.Outage(now.minus(dice.within(30)), now);
+        return Optional.of(new OnDay(dice.onceIn(2) ? outage : new DayEvent.CaughtUp()));
+    }
+
+    Optional<Command> acknowledge(Floor floor, Instant now) {
+        var all = Bells.of(floor);
+        var ringing = all.stream().filter(bell -> bell.at(now).isPresent()).toList();
+        return dice.any(dice.onceIn(6) ? all : ringing).map(Bell::key).map(key -> new Acknowledge(key, null));
+    }
+
+    Optional<Command> setBack(Floor floor, Instant now) {
+        return dice.any(correctable(floor))
+                .map(fact -> new SetFactBack(
+                        fact.seq(), fact.happened().plus(dice.within(12)).minus(dice.within(20))));
+    }
+
+    /** With all that hangs on it, with some of it, or with nothing. */
+    Optional<Command> withdraw(Floor floor) {
+        return dice.any(correctable(floor)).map(fact -> {
+            var others = floor.hangingOn(fact.seq());
+            var along = dice.onceIn(3) ? dice.any(others).stream().toList() : List.copyOf(others);
+            return new WithdrawFact(fact.seq(), Set.copyOf(along));
+        });
+    }
+
+    /** The later facts, so that days are not withdrawn from their beginning. */
+    private static List<Fact> correctable(Floor floor) {
+        var facts = floor.facts();
+        return facts.subList(Math.max(0, facts.size() - 40), facts.size());
+    }
+
+    Optional<Command> arrange(Floor floor) {
+        var event = switch (dice.below(5)) {
+            case 0 -> Optional.<SalonEvent>of(new SalonEvent.PolicySet(policy()));
+            case 1 -> Optional.<SalonEvent>of(new SalonEvent.HouseSet(rooms()));
+            case 2 -> staff(floor);
+            default -> dice.any(floor.salon().products()).map(this::revised);
+        };
+        return event.map(change -> new Arrange(change, "a name"));
+    }
+
+    /** Rooms of other sizes; now and then too few for those who sit there. */
+    private House rooms() {
+        return new House(dice.onceIn(4) ? 2 : 8, 2, 4, Saturday.ZONE, dice.onceIn(2));
+    }
+
+    private Optional<SalonEvent> staff(Floor floor) {
+        return dice.onceIn(2)
+                ? Optional.of(new SalonEvent.StaffEntered(dice.of(Role.values())))
+                : dice.any(floor.salon().staff())
+                        .map(one -> new SalonEvent.StaffChanged(one.id(), dice.of(Role.values()), dice.onceIn(2)));
+    }
+
+    private SalonEvent revised(Product product) {
+        if (dice.onceIn(3)) {
+            return new SalonEvent.ProductEntered(product.directions());
+        }
+        return dice.onceIn(2)
+                ? new SalonEvent.ProductOffered(product.id(), dice.onceIn(2))
+                : new SalonEvent.DirectionsRevised(product.id(), product.directions());
+    }
+
+    private Policy policy() {
+        var house = Policy.DEFAULT;
+        return new Policy(
+                Saturday.minutes(10 + dice.below(20)),
+                house.working(),
+                house.bowl(),
+                house.checks(),
+                house.skinTest(),
+                house.longestOn(),
+                dice.below(3));
+    }
+
+    /** About what nobody ever heard of. */
+    Optional<Command> nonsense(Floor floor) {
+        var nowhere = floor.lastSeq() + 1_000;
+        return Optional.of(dice.of(List.of(
+                new WithdrawFact(nowhere, Set.of()),
+                new SetFactBack(nowhere, Saturday.TEN),
+                new Acknowledge(new BellKey(BellKind.RINSE, nowhere, nowhere), null),
+                Report.of(new VisitId(nowhere), new StayEvent.Left()))));
+    }
+}
