@@ -12,6 +12,7 @@ import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -165,7 +166,7 @@ class BellWatchTest {
                 .toList();
         List<Bell> bells = all.isEmpty()
                 ? List.of()
-                : List.of(new Bell(new BellKey(BellKind.RINSE, 1, 2), null, List.of(), List.of(), all));
+                : List.of(new Bell(new BellKey(BellKind.RINSE, 1, 2), null, List.of(), Set.of(), all));
         return new Snapshot(Floor.EMPTY, Map.of(), bells, List.of());
     }
 }
