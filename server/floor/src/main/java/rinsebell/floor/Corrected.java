@@ -15,8 +15,10 @@ import rinsebell.floor.bowl.DayEvent;
  * facts are handed in does not matter.
  */
 final class Corrected {
-    private static final Comparator<Fact> BY_HAPPENED =
+    /** In the order in which they happened; of two at once the one recorded first. */
+    static final Comparator<Fact> BY_HAPPENED =
             Comparator.comparing(Fact::happened).thenComparingLong(Fact::seq);
+
     private static final Comparator<Fact> NEWEST_FIRST =
             Comparator.comparingLong(Fact::seq).reversed();
 

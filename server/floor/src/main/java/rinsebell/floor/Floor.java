@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
@@ -30,17 +31,25 @@ import rinsebell.floor.visit.VisitId;
  * press makes a new one. The same facts give the same floor, in whatever order they arrive.
  */
 public final class Floor {
-    public static final Floor EMPTY = new Floor(0, Map.of(), Salon.EMPTY, Day.EMPTY, Map.of());
+    public static final Floor EMPTY = new Floor(0, Map.of(), Map.of(), Salon.EMPTY, Day.EMPTY, Map.of());
 
     private final long lastSeq;
     private final Map<Stream, List<Fact>> facts;
+    private final Map<Stream, List<Fact>> standing;
     private final Salon salon;
     private final Day day;
     private final Map<VisitId, Visit> visits;
 
-    private Floor(long lastSeq, Map<Stream, List<Fact>> facts, Salon salon, Day day, Map<VisitId, Visit> visits) {
+    private Floor(
+            long lastSeq,
+            Map<Stream, List<Fact>> facts,
+            Map<Stream, List<Fact>> standing,
+            Salon salon,
+            Day day,
+            Map<VisitId, Visit> visits) {
         this.lastSeq = lastSeq;
         this.facts = facts;
+        this.standing = standing;
         this.salon = salon;
         this.day = day;
         this.visits = visits;
@@ -76,29 +85,36 @@ public final class Floor {
 
     private Floor folded(long last, Map<Stream, List<Fact>> all, Set<Stream> touched) {
         var shifts = shifts(all);
-        var nextSalon = touched.contains(Stream.SALON) ? salon(all, shifts) : salon;
-        var nextDay = touched.stream().anyMatch(Stream.OfDay.class::isInstance) ? day(all, shifts) : day;
-        var nextVisits = new TreeMap<VisitId, Visit>(java.util.Comparator.comparingLong(VisitId::value));
+        var stand = new HashMap<>(standing);
+        touched.forEach(stream -> stand.put(stream, Corrected.of(factsOf(all, stream), shifts)));
+        var nextSalon = touched.contains(Stream.SALON) ? salon(factsOf(stand, Stream.SALON)) : salon;
+        var nextDay = touched.stream().anyMatch(Stream.OfDay.class::isInstance) ? day(stand) : day;
+        var nextVisits = new TreeMap<VisitId, Visit>(Comparator.comparingLong(VisitId::value));
         nextVisits.putAll(visits);
         for (var stream : touched) {
             if (stream instanceof Stream.OfVisit of) {
                 nextVisits.remove(of.visit());
-                VisitFold.of(of.visit(), Corrected.of(factsOf(all, stream), shifts))
-                        .ifPresent(visit -> nextVisits.put(of.visit(), visit));
+                VisitFold.of(of.visit(), factsOf(stand, stream)).ifPresent(visit -> nextVisits.put(of.visit(), visit));
             }
         }
-        return new Floor(last, all, nextSalon, nextDay, Collections.unmodifiableMap(nextVisits));
+        return new Floor(last, all, stand, nextSalon, nextDay, Collections.unmodifiableMap(nextVisits));
     }
 
     private static List<Fact> shifts(Map<Stream, List<Fact>> all) {
-        return dayFacts(all, List.of()).stream()
-                .filter(fact -> fact.event() instanceof DayEvent.ClockShifted)
+        return all.entrySet().stream()
+                .filter(entry -> entry.getValue().stream().anyMatch(Floor::isShift))
+                .flatMap(entry -> Corrected.of(entry.getValue(), List.of()).stream())
+                .filter(Floor::isShift)
                 .toList();
     }
 
-    private static Salon salon(Map<Stream, List<Fact>> all, List<Fact> shifts) {
+    private static boolean isShift(Fact fact) {
+        return fact.event() instanceof DayEvent.ClockShifted;
+    }
+
+    private static Salon salon(List<Fact> stand) {
         var folded = Salon.EMPTY;
-        for (var fact : Corrected.of(factsOf(all, Stream.SALON), shifts)) {
+        for (var fact : stand) {
             if (fact.event() instanceof SalonEvent event) {
                 folded = event.applyTo(folded, fact);
             }
@@ -106,9 +122,9 @@ public final class Floor {
         return folded;
     }
 
-    private static Day day(Map<Stream, List<Fact>> all, List<Fact> shifts) {
+    private static Day day(Map<Stream, List<Fact>> stand) {
         var folded = Day.EMPTY;
-        for (var fact : dayFacts(all, shifts)) {
+        for (var fact : dayFacts(stand)) {
             if (fact.event() instanceof DayEvent event) {
                 folded = event.applyTo(folded, fact);
             }
@@ -116,12 +132,12 @@ public final class Floor {
         return folded;
     }
 
-    private static List<Fact> dayFacts(Map<Stream, List<Fact>> all, List<Fact> shifts) {
-        var days = all.entrySet().stream()
+    private static List<Fact> dayFacts(Map<Stream, List<Fact>> stand) {
+        return stand.entrySet().stream()
                 .filter(entry -> entry.getKey() instanceof Stream.OfDay)
                 .flatMap(entry -> entry.getValue().stream())
+                .sorted(Corrected.BY_HAPPENED)
                 .toList();
-        return Corrected.of(days, shifts);
     }
 
     private static List<Fact> factsOf(Map<Stream, List<Fact>> all, Stream stream) {
@@ -135,14 +151,14 @@ public final class Floor {
 
     /** The same floor where facts with higher numbers exist that are not part of it any more. */
     public Floor numberedFrom(long seq) {
-        return new Floor(Math.max(lastSeq, seq), facts, salon, day, visits);
+        return new Floor(Math.max(lastSeq, seq), facts, standing, salon, day, visits);
     }
 
     /** Every fact of the live floor, corrections included, by number. */
     public List<Fact> facts() {
         return facts.values().stream()
                 .flatMap(List::stream)
-                .sorted(java.util.Comparator.comparingLong(Fact::seq))
+                .sorted(Comparator.comparingLong(Fact::seq))
                 .toList();
     }
 
@@ -153,7 +169,7 @@ public final class Floor {
 
     /** The facts of one stream that stand, at the times at which they happened. */
     public List<Fact> standing(Stream stream) {
-        return Corrected.of(factsOf(facts, stream), shifts(facts));
+        return factsOf(standing, stream);
     }
 
     /** A fact of the live floor, as it was recorded. */
@@ -184,13 +200,20 @@ public final class Floor {
                 .anyMatch(application -> application.bowl().equals(bowl));
     }
 
+    /** Bowls that were mixed, and still stand about untouched. */
+    public List<Bowl> waitingBowls() {
+        return day.bowls().stream()
+                .filter(bowl -> !bowl.isThrownAway() && !bowl.divided() && !isTouched(bowl.id()))
+                .toList();
+    }
+
     /** The standing facts that hang on this one, directly or not, by number; without itself. */
     public Set<Long> hangingOn(long seq) {
         var found = new LinkedHashSet<Long>();
         found.add(seq);
-        var stand = facts.keySet().stream()
-                .flatMap(stream -> standing(stream).stream())
-                .sorted(java.util.Comparator.comparingLong(Fact::seq))
+        var stand = standing.values().stream()
+                .flatMap(List::stream)
+                .sorted(Comparator.comparingLong(Fact::seq))
                 .toList();
         for (var fact : stand) {
             if (hangsOnAny(fact, found)) {
@@ -250,8 +273,8 @@ public final class Floor {
 
     /** What somebody has seen of bells. */
     public Set<BellAcknowledged> acknowledged() {
-        return facts.keySet().stream()
-                .flatMap(stream -> standing(stream).stream())
+        return standing.values().stream()
+                .flatMap(List::stream)
                 .map(Fact::event)
                 .filter(BellAcknowledged.class::isInstance)
                 .map(BellAcknowledged.class::cast)
@@ -273,7 +296,7 @@ public final class Floor {
         var kept =
                 facts().stream().filter(fact -> isKept(fact.stream(), earliest)).toList();
         var next = Floor.of(kept);
-        return new Floor(lastSeq, next.facts, next.salon, next.day, next.visits);
+        return new Floor(lastSeq, next.facts, next.standing, next.salon, next.day, next.visits);
     }
 
     private boolean isKept(Stream stream, LocalDate earliest) {

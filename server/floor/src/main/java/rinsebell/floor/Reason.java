@@ -19,6 +19,11 @@ public record Reason(ReasonCode code, List<Object> args) implements Comparable<R
         return new Reason(code, Arrays.asList(args));
     }
 
+    /** This one reason where something does not hold; none where it does. */
+    public static List<Reason> unless(boolean holds, ReasonCode code, Object... args) {
+        return holds ? List.of() : List.of(of(code, args));
+    }
+
     /** In the order of harm. */
     @Override
     public int compareTo(Reason other) {

@@ -99,11 +99,8 @@ final class HeadTelling {
     }
 
     private boolean isBowlWaiting() {
-        return moment.floor().day().bowls().stream()
-                .anyMatch(bowl -> visit.id().equals(bowl.forVisit())
-                        && !bowl.isThrownAway()
-                        && !bowl.divided()
-                        && !moment.floor().isTouched(bowl.id()));
+        return moment.floor().waitingBowls().stream()
+                .anyMatch(bowl -> visit.id().equals(bowl.forVisit()));
     }
 
     /** What is on, in a line: "Powder lightener · foils, all round". */

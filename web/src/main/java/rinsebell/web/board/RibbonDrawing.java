@@ -94,10 +94,8 @@ final class RibbonDrawing {
     }
 
     private Stream<Bowl> waiting() {
-        return moment.floor().day().bowls().stream()
-                .filter(bowl -> head.visit.id().equals(bowl.forVisit()))
-                .filter(bowl -> !bowl.isThrownAway() && !bowl.divided())
-                .filter(bowl -> !moment.floor().isTouched(bowl.id()));
+        return moment.floor().waitingBowls().stream()
+                .filter(bowl -> head.visit.id().equals(bowl.forVisit()));
     }
 
     private Instant usableUntil(Bowl bowl) {

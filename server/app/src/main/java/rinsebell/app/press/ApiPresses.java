@@ -59,12 +59,7 @@ public final class ApiPresses implements Routes {
     }
 
     void answered(Context ctx, Answer answer) {
-        if (answer instanceof Answer.OtherPress) {
-            throw Problem.of(ProblemCode.PRESS_ID_REUSED).thrown();
-        }
-        if (answer instanceof Answer.Bug) {
-            throw Problem.of(ProblemCode.BUG).thrown();
-        }
+        Pressing.throwProblem(answer);
         if (!(answer instanceof Answer.Decided decided)) {
             var rings = answer instanceof Answer.NotSaved notSaved && notSaved.rings();
             throw Problem.of(rings ? ProblemCode.NOT_SAVED_BUT_RINGS : ProblemCode.NOT_SAVED)

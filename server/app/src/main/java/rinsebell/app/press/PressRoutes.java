@@ -8,8 +8,6 @@ import java.util.UUID;
 import java.util.stream.Stream;
 import rinsebell.app.desk.Answer;
 import rinsebell.app.desk.Outcome;
-import rinsebell.app.door.Problem;
-import rinsebell.app.door.ProblemCode;
 import rinsebell.app.door.Routes;
 import rinsebell.app.page.Answers;
 import rinsebell.app.page.FormBody;
@@ -99,12 +97,7 @@ public final class PressRoutes implements Routes {
 
     private void answered(Context ctx, Address address, Fields typed, Answer answer) {
         var moment = live.moment();
-        if (answer instanceof Answer.OtherPress) {
-            throw Problem.of(ProblemCode.PRESS_ID_REUSED).thrown();
-        }
-        if (answer instanceof Answer.Bug) {
-            throw Problem.of(ProblemCode.BUG).thrown();
-        }
+        Pressing.throwProblem(answer);
         if (!(answer instanceof Answer.Decided decided)) {
             var rings = answer instanceof Answer.NotSaved notSaved && notSaved.rings();
             answer(ctx, 503, answers.notSaved(rings, moment));

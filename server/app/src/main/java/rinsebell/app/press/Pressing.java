@@ -103,6 +103,16 @@ public final class Pressing {
         return new Press(id, device, "clock", command, rinsebell.floor.Asked.at(clock.now()));
     }
 
+    /** Throws for an answer that is the same problem for people and programs: a press id used twice, or a bug. */
+    static void throwProblem(Answer answer) {
+        if (answer instanceof Answer.OtherPress) {
+            throw Problem.of(ProblemCode.PRESS_ID_REUSED).thrown();
+        }
+        if (answer instanceof Answer.Bug) {
+            throw Problem.of(ProblemCode.BUG).thrown();
+        }
+    }
+
     private Answer await(Press press) {
         try {
             return desk.press(press).get(PATIENCE_SECONDS, TimeUnit.SECONDS);

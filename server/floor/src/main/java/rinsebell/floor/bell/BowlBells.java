@@ -12,10 +12,7 @@ final class BowlBells {
     private BowlBells() {}
 
     static void addTo(List<Bell> found, Floor floor) {
-        floor.day().bowls().stream()
-                .filter(bowl -> !bowl.isThrownAway() && !bowl.divided() && !floor.isTouched(bowl.id()))
-                .map(bowl -> waiting(bowl, floor))
-                .forEach(found::add);
+        floor.waitingBowls().stream().map(bowl -> waiting(bowl, floor)).forEach(found::add);
     }
 
     private static Bell waiting(Bowl bowl, Floor floor) {

@@ -97,7 +97,7 @@ public sealed interface DayEvent extends Event {
     record BreakBegan(StaffId staff) implements DayEvent {
         @Override
         public List<Reason> objections(Floor floor) {
-            return floor.salon().staffMember(staff).isPresent() ? List.of() : List.of(Reason.of(ReasonCode.NOT_KNOWN));
+            return Reason.unless(floor.salon().staffMember(staff).isPresent(), ReasonCode.NOT_KNOWN);
         }
 
         @Override
@@ -118,7 +118,7 @@ public sealed interface DayEvent extends Event {
         @Override
         public List<Reason> objections(Floor floor) {
             var place = Place.basin(basin);
-            return floor.salon().rooms().has(place) ? List.of() : List.of(Reason.of(ReasonCode.NO_SUCH_PLACE, place));
+            return Reason.unless(floor.salon().rooms().has(place), ReasonCode.NO_SUCH_PLACE, place);
         }
 
         @Override

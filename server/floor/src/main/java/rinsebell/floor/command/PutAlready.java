@@ -6,8 +6,6 @@ import rinsebell.floor.Command;
 import rinsebell.floor.Decision;
 import rinsebell.floor.Draft;
 import rinsebell.floor.Floor;
-import rinsebell.floor.Reason;
-import rinsebell.floor.ReasonCode;
 import rinsebell.floor.Stream;
 import rinsebell.floor.bowl.BowlId;
 import rinsebell.floor.bowl.BowlReason;
@@ -16,7 +14,6 @@ import rinsebell.floor.clock.Timing;
 import rinsebell.floor.product.Cover;
 import rinsebell.floor.product.Zone;
 import rinsebell.floor.visit.Area;
-import rinsebell.floor.visit.Visit;
 import rinsebell.floor.visit.VisitId;
 import rinsebell.floor.visit.WorkEvent;
 
@@ -34,17 +31,7 @@ public record PutAlready(VisitId visit, Area area, Zone zone, Cover cover) imple
     public Decision decide(Floor floor, Asked asked) {
         return Verdict.orNotKnown(
                 floor.visit(visit),
-                head -> new Verdict(asked)
-                        .objections(unlessHere(head, asked))
-                        .withinTheDay()
-                        .decide(() -> drafts(floor, asked)));
-    }
-
-    private static List<Reason> unlessHere(Visit head, Asked asked) {
-        var left = head.stay().leftAt();
-        return left == null || !asked.happened().isAfter(left)
-                ? List.of()
-                : List.of(Reason.of(ReasonCode.VISIT_OVER, left));
+                head -> new Verdict(asked).whileHere(head).withinTheDay().decide(() -> drafts(floor, asked)));
     }
 
     private List<Draft> drafts(Floor floor, Asked asked) {

@@ -8,8 +8,6 @@ import rinsebell.floor.Command;
 import rinsebell.floor.Decision;
 import rinsebell.floor.Draft;
 import rinsebell.floor.Floor;
-import rinsebell.floor.Reason;
-import rinsebell.floor.ReasonCode;
 import rinsebell.floor.Stream;
 import rinsebell.floor.visit.Situation;
 import rinsebell.floor.visit.Visit;
@@ -46,7 +44,7 @@ public record Report(
     }
 
     private Decision decide(Floor floor, Visit head, Asked asked) {
-        var verdict = new Verdict(asked).objections(unlessHere(head, asked));
+        var verdict = new Verdict(asked).whileHere(head);
         var situation = new Situation(floor, head, asked.happened());
         for (var event : events) {
             verdict.objections(event.objections(situation))
@@ -54,14 +52,6 @@ public record Report(
                     .between(event.notBefore(situation));
         }
         return verdict.decide(() -> drafts(asked));
-    }
-
-    /** What happened before a client left can still be written down. */
-    private static List<Reason> unlessHere(Visit head, Asked asked) {
-        var left = head.stay().leftAt();
-        return left == null || !asked.happened().isAfter(left)
-                ? List.of()
-                : List.of(Reason.of(ReasonCode.VISIT_OVER, left));
     }
 
     private List<Draft> drafts(Asked asked) {

@@ -12,6 +12,7 @@ import rinsebell.floor.Draft;
 import rinsebell.floor.Intent;
 import rinsebell.floor.Reason;
 import rinsebell.floor.ReasonCode;
+import rinsebell.floor.visit.Visit;
 
 /** Gathers what speaks against a command, all of it, and decides. */
 final class Verdict {
@@ -42,6 +43,15 @@ final class Verdict {
     /** Restrictions and cautions, as they come. */
     Verdict restrictions(List<Reason> reasons) {
         reasons.forEach(reason -> (reason.code().isCaution() ? cautions : restrictions).add(reason));
+        return this;
+    }
+
+    /** What happened before a client left can still be written down. */
+    Verdict whileHere(Visit head) {
+        var left = head.stay().leftAt();
+        if (left != null) {
+            unless(!asked.happened().isAfter(left), ReasonCode.VISIT_OVER, left);
+        }
         return this;
     }
 

@@ -53,7 +53,7 @@ public sealed interface SalonEvent extends Event {
 
         @Override
         public List<Reason> objections(Floor floor) {
-            return floor.salon().staffMember(staff).isPresent() ? List.of() : List.of(Reason.of(ReasonCode.NOT_KNOWN));
+            return Reason.unless(floor.salon().staffMember(staff).isPresent(), ReasonCode.NOT_KNOWN);
         }
 
         @Override
@@ -79,7 +79,7 @@ public sealed interface SalonEvent extends Event {
 
         @Override
         public List<Reason> objections(Floor floor) {
-            return floor.salon().product(product).isPresent() ? List.of() : List.of(Reason.of(ReasonCode.NOT_KNOWN));
+            return Reason.unless(floor.salon().product(product).isPresent(), ReasonCode.NOT_KNOWN);
         }
 
         @Override
@@ -97,7 +97,7 @@ public sealed interface SalonEvent extends Event {
 
         @Override
         public List<Reason> objections(Floor floor) {
-            return floor.salon().product(product).isPresent() ? List.of() : List.of(Reason.of(ReasonCode.NOT_KNOWN));
+            return Reason.unless(floor.salon().product(product).isPresent(), ReasonCode.NOT_KNOWN);
         }
 
         @Override

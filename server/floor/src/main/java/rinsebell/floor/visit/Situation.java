@@ -23,9 +23,7 @@ public record Situation(Floor floor, Visit visit, Instant at) {
 
     /** Whether this application was on the hair at that instant. */
     List<Reason> unlessOn(ApplicationId which) {
-        return visit.application(which).filter(this::wasOn).isPresent()
-                ? List.of()
-                : List.of(Reason.of(ReasonCode.NOT_ON));
+        return Reason.unless(visit.application(which).filter(this::wasOn).isPresent(), ReasonCode.NOT_ON);
     }
 
     private boolean wasOn(Application application) {

@@ -87,7 +87,7 @@ public sealed interface StayEvent extends VisitEvent {
             var known = Stream.of(Optional.ofNullable(stylist), Optional.ofNullable(helper))
                     .flatMap(Optional::stream)
                     .allMatch(id -> situation.floor().salon().staffMember(id).isPresent());
-            return known ? List.of() : List.of(Reason.of(ReasonCode.NOT_KNOWN));
+            return Reason.unless(known, ReasonCode.NOT_KNOWN);
         }
     }
 
@@ -100,7 +100,7 @@ public sealed interface StayEvent extends VisitEvent {
 
         @Override
         public List<Reason> restrictions(Situation situation) {
-            return situation.visit().onHair().isEmpty() ? List.of() : List.of(Reason.of(ReasonCode.STILL_ON));
+            return Reason.unless(situation.visit().onHair().isEmpty(), ReasonCode.STILL_ON);
         }
     }
 }

@@ -57,7 +57,7 @@ public sealed interface WorkEvent extends VisitEvent {
                 return List.of(Reason.of(ReasonCode.NOT_KNOWN));
             }
             var gone = known.get().thrownAwayAt();
-            return gone == null || situation.at().isBefore(gone) ? List.of() : List.of(Reason.of(ReasonCode.BOWL_GONE));
+            return Reason.unless(gone == null || situation.at().isBefore(gone), ReasonCode.BOWL_GONE);
         }
 
         @Override
@@ -142,7 +142,7 @@ public sealed interface WorkEvent extends VisitEvent {
         @Override
         public List<Reason> objections(Situation situation) {
             var on = situation.visit().heats().stream().anyMatch(span -> span.isOnAt(situation.at()));
-            return on ? List.of() : List.of(Reason.of(ReasonCode.HEAT_NOT_ON));
+            return Reason.unless(on, ReasonCode.HEAT_NOT_ON);
         }
     }
 
