@@ -12,6 +12,7 @@ import rinsebell.floor.basin.Dispatch;
 import rinsebell.floor.basin.Turn;
 import rinsebell.floor.clock.HeadTiming;
 import rinsebell.floor.salon.Place;
+import rinsebell.floor.unit.Instants;
 import rinsebell.floor.visit.Visit;
 import rinsebell.web.view.BellStrip;
 import rinsebell.web.view.DeskBoard;
@@ -74,7 +75,7 @@ public final class DeskBoardTelling {
         for (var visit : moment.floor().openVisits()) {
             var chair = visit.stay().chair();
             if (chair != null && !(visit.place() instanceof Place.Bench)) {
-                earliest(visit).ifPresent(at -> ends.merge(chair.number(), at, DeskBoardTelling::later));
+                earliest(visit).ifPresent(at -> ends.merge(chair.number(), at, Instants::later));
             }
         }
         return ends;
@@ -84,7 +85,7 @@ public final class DeskBoardTelling {
         var rinsing = moment.floor().salon().policy().working().rinsing();
         return HeadTiming.of(moment.floor(), visit)
                 .readyFrom()
-                .map(at -> later(at, moment.now()).plus(rinsing));
+                .map(at -> Instants.later(at, moment.now()).plus(rinsing));
     }
 
     private DeskBoard.Row row(int number) {
@@ -108,8 +109,8 @@ public final class DeskBoardTelling {
     private DeskBoard.Row taken(int number, Visit visit) {
         var timing = HeadTiming.of(moment.floor(), visit);
         var rinsing = moment.floor().salon().policy().working().rinsing();
-        var latest =
-                timing.rinseBy().map(limit -> later(limit.at(), moment.now()).plus(rinsing));
+        var latest = timing.rinseBy()
+                .map(limit -> Instants.later(limit.at(), moment.now()).plus(rinsing));
         return new DeskBoard.Row(
                 String.valueOf(number),
                 moment.label(visit),
@@ -135,9 +136,5 @@ public final class DeskBoardTelling {
     private Instant rounded(Instant at) {
         var step = Duration.ofMinutes(5).toSeconds();
         return Instant.ofEpochSecond((at.getEpochSecond() + step - 1) / step * step);
-    }
-
-    private static Instant later(Instant one, Instant other) {
-        return one.isAfter(other) ? one : other;
     }
 }

@@ -10,6 +10,7 @@ import rinsebell.floor.bell.BellKind;
 import rinsebell.floor.clock.Limit;
 import rinsebell.floor.clock.Looks;
 import rinsebell.floor.clock.Timing;
+import rinsebell.floor.unit.Instants;
 import rinsebell.floor.visit.Application;
 import rinsebell.floor.visit.HeatSpan;
 import rinsebell.web.view.Ribbon.Bar;
@@ -57,7 +58,7 @@ final class LaneDrawing {
 
     /** The part of a heat that this section gets; heat that is on is drawn until it must go off, or to the end. */
     private Optional<Bar> warm(HeatSpan heat) {
-        var from = later(heat.from(), application.firstOn());
+        var from = Instants.later(heat.from(), application.firstOn());
         var longest = timing.terms().limits().heat(heat.heat()).upTo();
         var until = heat.until() != null ? heat.until() : longest != null ? from.plus(longest) : end;
         return until.isAfter(from) ? Optional.of(bar(BarKind.HEAT, from, until)) : Optional.empty();
@@ -126,9 +127,5 @@ final class LaneDrawing {
 
     private Mark mark(MarkKind kind, Instant at, Urgency urgency) {
         return new Mark(kind, moment.second(at), urgency);
-    }
-
-    private static Instant later(Instant one, Instant other) {
-        return List.of(one, other).stream().max(Comparator.naturalOrder()).orElseThrow();
     }
 }

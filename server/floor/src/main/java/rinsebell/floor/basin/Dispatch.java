@@ -10,6 +10,7 @@ import rinsebell.floor.Floor;
 import rinsebell.floor.clock.HeadTiming;
 import rinsebell.floor.clock.Timing;
 import rinsebell.floor.salon.Place;
+import rinsebell.floor.unit.Instants;
 import rinsebell.floor.visit.Application;
 import rinsebell.floor.visit.Visit;
 
@@ -43,7 +44,7 @@ public final class Dispatch {
         for (var i = turns.size() - 1 - basins; i >= 0; i--) {
             var turn = turns.get(i);
             var before = planned.get(i + basins).startBy().minus(rinsing);
-            planned.set(i, startingBy(turn, earlier(turn.rinseBy(), before)));
+            planned.set(i, startingBy(turn, Instants.earlier(turn.rinseBy(), before)));
         }
         return List.copyOf(planned);
     }
@@ -66,11 +67,7 @@ public final class Dispatch {
                 .max(Comparator.comparing(Application::firstOn))
                 .orElseThrow();
         // Where rinse-by comes before ready-from, rinse-by wins: that is no clash of basins.
-        var earliest = earlier(timing.readyFrom().orElse(first.firstOn()), rinseBy);
+        var earliest = Instants.earlier(timing.readyFrom().orElse(first.firstOn()), rinseBy);
         return new Turn(timing.visit().id(), first.id().value(), last.firstOn(), earliest, rinseBy, rinseBy);
-    }
-
-    private static Instant earlier(Instant one, Instant other) {
-        return one.isBefore(other) ? one : other;
     }
 }

@@ -12,6 +12,7 @@ import rinsebell.floor.Floor;
 import rinsebell.floor.clock.Limit;
 import rinsebell.floor.clock.Looks;
 import rinsebell.floor.salon.StaffId;
+import rinsebell.floor.unit.Instants;
 import rinsebell.floor.visit.Application;
 
 /**
@@ -85,9 +86,9 @@ final class CheckBells {
         var stages = new ArrayList<Stage>();
         stages.add(Head.stage(look.due().at(), Stage.Step.DUE, Priority.SILENT));
         var rings = new ArrayList<Stage>();
-        rings.add(Head.stage(later(from.plus(house.medium()), quietUntil), Stage.Step.LATE, Priority.MEDIUM));
+        rings.add(Head.stage(Instants.later(from.plus(house.medium()), quietUntil), Stage.Step.LATE, Priority.MEDIUM));
         var high = look.sooner() ? house.highSooner() : house.high();
-        rings.add(Head.stage(later(from.plus(high), quietUntil), Stage.Step.LATE, Priority.HIGH));
+        rings.add(Head.stage(Instants.later(from.plus(high), quietUntil), Stage.Step.LATE, Priority.HIGH));
         var rinse = look.head().timing().rinseBy().map(limit -> limit.at().minus(NEAR_RINSE));
         rings.stream()
                 .filter(stage ->
@@ -113,9 +114,5 @@ final class CheckBells {
                 .map(application -> application.firstOn().plus(head.policy().applying()))
                 .max(Comparator.naturalOrder())
                 .orElse(Instant.MIN);
-    }
-
-    private static Instant later(Instant one, Instant other) {
-        return one.isAfter(other) ? one : other;
     }
 }

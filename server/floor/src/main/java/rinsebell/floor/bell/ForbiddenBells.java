@@ -5,6 +5,7 @@ import java.util.List;
 import rinsebell.floor.Reason;
 import rinsebell.floor.ReasonCode;
 import rinsebell.floor.rule.Restrictions;
+import rinsebell.floor.unit.Instants;
 import rinsebell.floor.visit.Application;
 import rinsebell.floor.visit.HeatSpan;
 
@@ -41,7 +42,12 @@ final class ForbiddenBells {
             var anchor = head.visit().heat().map(HeatSpan::seq).orElse(id);
             var from = head.visit().heat().map(HeatSpan::from).orElse(application.firstOn());
             return bell(
-                    head, BellKind.FORBIDDEN_HEAT, head.subject(), anchor, later(from, application.firstOn()), reason);
+                    head,
+                    BellKind.FORBIDDEN_HEAT,
+                    head.subject(),
+                    anchor,
+                    Instants.later(from, application.firstOn()),
+                    reason);
         }
         return bell(head, kind(reason.code()), id, id, application.firstOn(), reason);
     }
@@ -71,9 +77,5 @@ final class ForbiddenBells {
 
     private static Bell bell(Head head, BellKind kind, long subject, long anchor, Instant from, Reason reason) {
         return head.bell(kind, subject, anchor, reason, Head.stage(from, Stage.Step.DUE, Priority.HIGH));
-    }
-
-    private static Instant later(Instant one, Instant other) {
-        return one.isAfter(other) ? one : other;
     }
 }

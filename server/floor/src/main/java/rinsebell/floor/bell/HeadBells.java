@@ -1,12 +1,12 @@
 package rinsebell.floor.bell;
 
 import java.time.Duration;
-import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import rinsebell.floor.clock.Timing;
+import rinsebell.floor.unit.Instants;
 import rinsebell.floor.visit.Application;
 import rinsebell.floor.visit.HeatSpan;
 
@@ -64,7 +64,8 @@ final class HeadBells {
         return head.timing().timings().stream()
                 .flatMap(timing -> Stream.ofNullable(
                                 timing.terms().limits().heat(heat.heat()).upTo())
-                        .map(longest -> later(heat.from(), timing.application().firstOn())
+                        .map(longest -> Instants.later(
+                                        heat.from(), timing.application().firstOn())
                                 .plus(longest)))
                 .min(Comparator.naturalOrder())
                 .map(end -> head.bell(
@@ -107,9 +108,5 @@ final class HeadBells {
     private static Bell bell(Head head, BellKind kind, Application application, Stage stage) {
         var id = application.id().value();
         return head.bell(kind, id, id, List.of(stage));
-    }
-
-    private static Instant later(Instant one, Instant other) {
-        return one.isAfter(other) ? one : other;
     }
 }

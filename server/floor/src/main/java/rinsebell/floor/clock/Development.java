@@ -9,6 +9,7 @@ import rinsebell.floor.product.Allowance;
 import rinsebell.floor.product.Develops;
 import rinsebell.floor.product.Heat;
 import rinsebell.floor.product.Span;
+import rinsebell.floor.unit.Instants;
 import rinsebell.floor.visit.HeatSpan;
 
 /**
@@ -39,7 +40,7 @@ final class Development {
             if (span.until() != null && !span.until().isAfter(at)) {
                 continue;
             }
-            var from = later(span.from(), at);
+            var from = Instants.later(span.from(), at);
             var plain = Duration.between(at, from).toMillis();
             if (left <= plain) {
                 return at.plusMillis(left);
@@ -60,10 +61,6 @@ final class Development {
     private @Nullable Duration heatedFigure(Heat heat, Function<Span, Duration> of) {
         var heated = develops.heated().get(heat);
         return heated == null || !allowed.apply(heat).allowed() ? null : of.apply(heated);
-    }
-
-    private static Instant later(Instant one, Instant other) {
-        return one.isAfter(other) ? one : other;
     }
 
     /** Plain time per heated time, kept as a fraction; where it does not divide, the earlier millisecond is taken. */

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import rinsebell.floor.product.Checks;
+import rinsebell.floor.unit.Instants;
 import rinsebell.floor.visit.Application;
 import rinsebell.floor.visit.CheckDecision;
 import rinsebell.floor.visit.HeatSpan;
@@ -74,7 +75,8 @@ public final class Looks {
     private static Optional<Due> next(
             Due from, @Nullable Duration plain, @Nullable Duration heated, Optional<HeatSpan> heat) {
         var cool = Stream.ofNullable(plain).map(from.at()::plus);
-        var warm = heat.stream().flatMap(span -> Stream.ofNullable(heated).map(later(from.at(), span.from())::plus));
+        var warm = heat.stream()
+                .flatMap(span -> Stream.ofNullable(heated).map(Instants.later(from.at(), span.from())::plus));
         return Stream.concat(cool, warm).min(Instant::compareTo).map(at -> new Due(at, from.anchor()));
     }
 
@@ -85,9 +87,5 @@ public final class Looks {
             return wished.isBefore(due.at()) ? new Due(wished, due.anchor()) : due;
         }
         return due;
-    }
-
-    private static Instant later(Instant one, Instant other) {
-        return one.isAfter(other) ? one : other;
     }
 }
