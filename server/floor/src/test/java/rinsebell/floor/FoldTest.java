@@ -224,6 +224,15 @@ class FoldTest {
     }
 
     @Test
+    void aFloorStaysAsItWasWhateverComesAfterIt() {
+        var facts = eventful().facts();
+        var half = Floor.of(facts.subList(0, facts.size() / 2));
+        var more = half.with(facts.subList(facts.size() / 2, facts.size()));
+        assertThat(more).isEqualTo(Floor.of(facts));
+        assertThat(half).isEqualTo(Floor.of(facts.subList(0, facts.size() / 2)));
+    }
+
+    @Test
     void nothingMoreIsTheSameFloor() {
         var floor = story.floor();
         assertThat(floor.with(List.of())).isSameAs(floor);
@@ -295,6 +304,7 @@ class FoldTest {
         story.tells(new DayEvent.BreakBegan(story.stylist()));
         story.tells(new DayEvent.BasinClosed(2));
         var outage = story.tells(new DayEvent.Outage(at("10:06"), at("10:08")));
+        story.tells(new DayEvent.Outage(at("10:07"), at("10:09")));
         var shift = story.at("10:21").shiftsClock(minutes(2));
         story.at("10:25").setsBack(lastOn, "10:09");
         var back = story.setsBack(lastOn, "10:11");

@@ -68,6 +68,21 @@ class BellTest {
         assertThat(isSeen("11:41")).isTrue();
     }
 
+    // A look at a strand is due at 10:10, medium at 10:12, high at 10:15.
+    @ParameterizedTest
+    @CsvSource({"10:10, 10:12", "10:11:59.999, 10:12", "10:12, 10:15", "10:14:59.999, 10:15"})
+    void aStageThatRingsLouderIsToBeSeenAgain(String seen, String louder) {
+        story.at("10:00");
+        var cream = leaflet("cream", Kind.MILD_CREAM_LIGHTENER).strandEvery(minutes(10), null);
+        head.lastOn(head.puts(story.mixes(g(60, cream.typedIn())), offScalp(Area.ENDS)));
+        story.at(seen);
+        story.acknowledges(bell(story.floor(), BellKind.STRAND_CHECK));
+        var check = bell(story.floor(), BellKind.STRAND_CHECK);
+        assertThat(check.isSeen(at(louder).minusMillis(1))).isTrue();
+        assertThat(check.isSeen(at(louder))).isFalse();
+        assertThat(check.isSeen(at(louder).plusMillis(1))).isFalse();
+    }
+
     // Seen at 10:39 as "work begins"; then first-on is put right.
     @ParameterizedTest
     @CsvSource({"09:59, 10:39, false", "09:58, 10:39, false", "10:00:30, 10:39:30, true"})

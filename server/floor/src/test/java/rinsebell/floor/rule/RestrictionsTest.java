@@ -5,23 +5,17 @@ import static rinsebell.floor.ReasonCode.BOWL_PAST_USE;
 import static rinsebell.floor.ReasonCode.COVER_NOT_ALLOWED;
 import static rinsebell.floor.ReasonCode.HEAT_NOT_ALLOWED;
 import static rinsebell.floor.ReasonCode.NEVER_MIXED;
-import static rinsebell.floor.ReasonCode.NO_CHEMICAL_ON_SCALP_TODAY;
 import static rinsebell.floor.ReasonCode.OFF_SCALP_PRODUCT;
 import static rinsebell.floor.ReasonCode.RECIPE_UNKNOWN;
-import static rinsebell.floor.ReasonCode.ROUND_OFF_SCALP_ONLY;
-import static rinsebell.floor.testing.Saturday.DATE;
 import static rinsebell.floor.testing.Saturday.at;
 import static rinsebell.floor.testing.Saturday.on;
 import static rinsebell.floor.testing.Scoop.g;
-import static rinsebell.floor.testing.Shelf.DEV10;
 import static rinsebell.floor.testing.Shelf.DEV20;
 import static rinsebell.floor.testing.Shelf.DEV30;
 import static rinsebell.floor.testing.Shelf.MILD_CREAM;
 import static rinsebell.floor.testing.Shelf.PERMANENT;
 import static rinsebell.floor.testing.Shelf.POWDER;
-import static rinsebell.floor.testing.Shelf.REMOVER;
 import static rinsebell.floor.testing.Shelf.STRONG_CREAM;
-import static rinsebell.floor.testing.Shelf.TONER;
 import static rinsebell.floor.testing.Where.offScalp;
 import static rinsebell.floor.testing.Where.onScalp;
 
@@ -29,238 +23,18 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.EnumSource;
-import rinsebell.floor.Reason;
 import rinsebell.floor.ReasonCode;
-import rinsebell.floor.bowl.BowlId;
-import rinsebell.floor.bowl.BowlReason;
 import rinsebell.floor.product.Cover;
 import rinsebell.floor.product.Heat;
 import rinsebell.floor.product.Zone;
 import rinsebell.floor.testing.Gates;
-import rinsebell.floor.testing.Head;
-import rinsebell.floor.testing.Story;
-import rinsebell.floor.visit.ApplicationId;
 import rinsebell.floor.visit.Area;
-import rinsebell.floor.visit.ClientId;
-import rinsebell.floor.visit.Complaint;
 import rinsebell.floor.visit.Gate.Metal;
 import rinsebell.floor.visit.Gate.Scalp;
 import rinsebell.floor.visit.Gate.SkinTest;
 
-/** What a head's directions and history forbid, as a plan and as a fact. Common practice, no source. */
-class RestrictionsTest {
-    private final Story story = Story.stocked().at("09:50");
-    private final Head head = story.arrives(new ClientId(70));
-
-    RestrictionsTest() {
-        head.answers(Gates.FINE);
-    }
-
-    private BowlId cream() {
-        return story.mixes(g(60, MILD_CREAM), g(60, DEV20));
-    }
-
-    private BowlId powder() {
-        return story.mixes(g(60, POWDER), g(60, DEV30));
-    }
-
-    private BowlId toner() {
-        return story.mixes(g(60, TONER), g(60, DEV10));
-    }
-
-    private Restrictions restrictions(Head whose) {
-        return new Restrictions(story.floor(), whose.visit());
-    }
-
-    private List<ReasonCode> against(BowlId bowl, Zone zone) {
-        return against(head, bowl, zone, Cover.OPEN);
-    }
-
-    private List<ReasonCode> against(Head whose, BowlId bowl, Zone zone, Cover cover) {
-        return codes(restrictions(whose).against(new Restrictions.Putting(bowl, zone, cover, story.now())));
-    }
-
-    private List<ReasonCode> brokenBy(ApplicationId application) {
-        return codes(restrictions(head)
-                .brokenBy(head.visit().application(application).orElseThrow()));
-    }
-
-    private List<ReasonCode> gatePassedBy(ApplicationId application) {
-        return codes(restrictions(head)
-                .gatePassedBy(head.visit().application(application).orElseThrow()));
-    }
-
-    private static List<ReasonCode> codes(List<Reason> reasons) {
-        return reasons.stream().map(Reason::code).toList();
-    }
-
-    /** Lightened on the scalp from 10:00 and rinsed at 10:40. */
-    private void roundOnScalp() {
-        story.at("10:00");
-        var on = head.puts(cream(), onScalp(Area.REGROWTH));
-        story.at("10:40");
-        head.rinses(on);
-        story.at("10:50");
-    }
-
-    @Test
-    void aVirginHeadIsDoneLengthsFirstAndThenTheScalpWithAFreshBowl() {
-        story.at("10:00");
-        var lengths = head.puts(cream(), offScalp(Area.LENGTHS));
-        story.at("10:20");
-        assertThat(against(cream(), Zone.ON_SCALP)).isEmpty();
-        head.rinses(lengths);
-        assertThat(against(cream(), Zone.ON_SCALP))
-                .as("even after the lengths are rinsed")
-                .isEmpty();
-    }
-
-    @Test
-    void aRefillInTheMiddleIsNoOtherRound() {
-        story.at("10:00");
-        head.puts(cream(), onScalp(Area.REGROWTH));
-        story.at("10:20");
-        assertThat(against(story.mixes(BowlReason.REFILL, g(60, MILD_CREAM), g(60, DEV20)), Zone.ON_SCALP))
-                .isEmpty();
-        assertThat(against(powder(), Zone.OFF_SCALP)).isEmpty();
-        head.puts(powder(), offScalp(Area.FOILS_ALL));
-        assertThat(against(story.mixes(BowlReason.REFILL, g(60, POWDER), g(60, DEV30)), Zone.OFF_SCALP))
-                .isEmpty();
-    }
-
-    @Test
-    void afterARinseAnotherRoundIsOffScalpOnly() {
-        roundOnScalp();
-        assertThat(against(cream(), Zone.ON_SCALP)).containsExactly(ROUND_OFF_SCALP_ONLY);
-        assertThat(against(cream(), Zone.OFF_SCALP)).isEmpty();
-        assertThat(against(powder(), Zone.OFF_SCALP)).isEmpty();
-    }
-
-    @ParameterizedTest
-    @EnumSource(BowlReason.class)
-    void whateverReasonTheBowlWasMixedFor(BowlReason reason) {
-        roundOnScalp();
-        assertThat(against(story.mixes(reason, g(60, MILD_CREAM), g(60, DEV20)), Zone.ON_SCALP))
-                .containsExactly(ROUND_OFF_SCALP_ONLY);
-    }
-
-    @Test
-    void wipedOffIsOffAsWell() {
-        story.at("10:00");
-        var on = head.puts(cream(), onScalp(Area.REGROWTH));
-        story.at("10:40");
-        head.wipesOff(on);
-        assertThat(against(cream(), Zone.ON_SCALP)).containsExactly(ROUND_OFF_SCALP_ONLY);
-    }
-
-    @Test
-    void aBowlMixedAsAnotherRoundIsOneEvenBeforeTheRinseIsWrittenDown() {
-        story.at("10:00");
-        head.puts(cream(), onScalp(Area.REGROWTH));
-        story.at("10:40");
-        assertThat(against(story.mixes(BowlReason.ANOTHER_ROUND, g(60, MILD_CREAM), g(60, DEV20)), Zone.ON_SCALP))
-                .containsExactly(ROUND_OFF_SCALP_ONLY);
-    }
-
-    @Test
-    void aTonerFollowsItsOwnDirections() {
-        roundOnScalp();
-        assertThat(against(toner(), Zone.ON_SCALP)).isEmpty();
-        assertThat(against(story.mixes(g(40, REMOVER)), Zone.ON_SCALP)).isEmpty();
-    }
-
-    @Test
-    void whatWasNotLightenerBindsNoRound() {
-        story.at("10:00");
-        var on = head.puts(toner(), onScalp(Area.REGROWTH));
-        story.at("10:20");
-        head.rinses(on);
-        assertThat(against(cream(), Zone.ON_SCALP)).isEmpty();
-    }
-
-    @Test
-    void anEarlierBowlOfUnknownRecipeMayHaveBeenLightener() {
-        story.at("10:00");
-        var on = head.puts(story.mixes(), onScalp(Area.REGROWTH));
-        story.at("10:20");
-        head.rinses(on);
-        assertThat(against(cream(), Zone.ON_SCALP)).as("refuses the plan").containsExactly(ROUND_OFF_SCALP_ONLY);
-        assertThat(brokenBy(head.puts(cream(), onScalp(Area.REGROWTH))))
-                .as("rings nothing")
-                .isEmpty();
-    }
-
-    @Test
-    void theSameClientsSecondVisitThatDayIsBoundToo() {
-        roundOnScalp();
-        head.leaves();
-        story.at("15:00");
-        var again = story.arrives(new ClientId(70));
-        again.answers(Gates.FINE);
-        assertThat(against(again, cream(), Zone.ON_SCALP, Cover.OPEN)).containsExactly(ROUND_OFF_SCALP_ONLY);
-        var another = story.arrives(new ClientId(71));
-        another.answers(Gates.FINE);
-        assertThat(against(another, cream(), Zone.ON_SCALP, Cover.OPEN)).isEmpty();
-        var unknown = story.arrivesFine();
-        assertThat(against(unknown, cream(), Zone.ON_SCALP, Cover.OPEN)).isEmpty();
-    }
-
-    // A salon day turns at 04:00, so a late evening's round binds until then.
-    @ParameterizedTest
-    @CsvSource({"03:59:59.999, true", "04:00, false", "04:00:00.001, false"})
-    void theNextSalonDayIsFree(String clock, boolean bound) {
-        story.at("22:00");
-        var late = head.puts(cream(), onScalp(Area.REGROWTH));
-        story.at("22:40");
-        head.rinses(late);
-        story.at(on(DATE.plusDays(1), clock));
-        var fresh = cream();
-        assertThat(against(fresh, Zone.ON_SCALP)).isEqualTo(bound ? List.of(ROUND_OFF_SCALP_ONLY) : List.of());
-    }
-
-    @Test
-    void aRoundPutOnScalpAnywayIsBroken() {
-        roundOnScalp();
-        assertThat(brokenBy(head.puts(cream(), onScalp(Area.REGROWTH)))).containsExactly(ROUND_OFF_SCALP_ONLY);
-    }
-
-    @ParameterizedTest
-    @EnumSource(Complaint.Grade.class)
-    void afterSevereDiscomfortNoChemicalGoesOnThatScalpToday(Complaint.Grade grade) {
-        story.at("10:00");
-        var on = head.puts(cream(), onScalp(Area.REGROWTH));
-        story.at("10:10");
-        head.complains(grade);
-        head.rinses(on);
-        story.at("10:20");
-        var expected = grade == Complaint.Grade.TINGLING ? List.of() : List.of(NO_CHEMICAL_ON_SCALP_TODAY);
-        assertThat(against(toner(), Zone.ON_SCALP)).isEqualTo(expected);
-        assertThat(against(story.mixes(g(40, REMOVER)), Zone.ON_SCALP)).isEqualTo(expected);
-        assertThat(against(toner(), Zone.OFF_SCALP)).as("off scalp it may").isEmpty();
-    }
-
-    @Test
-    void noChemicalOnTheSameClientsNextVisitThatDayEither() {
-        story.at("10:00");
-        head.complains(Complaint.Grade.BURNING);
-        head.leaves();
-        story.at("15:00");
-        var again = story.arrives(new ClientId(70));
-        again.answers(Gates.FINE);
-        assertThat(against(again, toner(), Zone.ON_SCALP, Cover.OPEN)).containsExactly(NO_CHEMICAL_ON_SCALP_TODAY);
-    }
-
-    @ParameterizedTest
-    @CsvSource({"03:59:59.999, true", "04:00, false", "04:00:00.001, false"})
-    void afterSevereDiscomfortTheNextSalonDayIsFree(String clock, boolean bound) {
-        story.at("22:00");
-        head.complains(Complaint.Grade.BURNING);
-        story.at(on(DATE.plusDays(1), clock));
-        var expected = bound ? List.of(NO_CHEMICAL_ON_SCALP_TODAY) : List.of();
-        assertThat(against(story.mixes(g(40, REMOVER)), Zone.ON_SCALP)).isEqualTo(expected);
-    }
-
+/** What directions, covers, heats and an unknown recipe forbid, as a plan and as a fact. Common practice, no source. */
+class RestrictionsTest extends AskedHead {
     @Test
     void anOffScalpProductNeverTouchesTheScalp() {
         assertThat(against(powder(), Zone.ON_SCALP)).containsExactly(OFF_SCALP_PRODUCT);
@@ -342,14 +116,6 @@ class RestrictionsTest {
         story.at("13:00");
         assertThat(against(bowl, Zone.OFF_SCALP)).contains(RECIPE_UNKNOWN, BOWL_PAST_USE);
         assertThat(brokenBy(head.puts(bowl, offScalp(Area.LENGTHS)))).isEmpty();
-    }
-
-    @Test
-    void whateverIsInItNothingGoesOnAScalpAfterSevereDiscomfort() {
-        head.complains(Complaint.Grade.BURNING);
-        story.at("10:20");
-        assertThat(brokenBy(head.puts(story.mixes(), onScalp(Area.REGROWTH))))
-                .containsExactly(NO_CHEMICAL_ON_SCALP_TODAY);
     }
 
     @Test

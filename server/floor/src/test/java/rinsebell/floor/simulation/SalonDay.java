@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import rinsebell.floor.Asked;
+import rinsebell.floor.BellAcknowledged;
 import rinsebell.floor.Command;
 import rinsebell.floor.Correction;
 import rinsebell.floor.Decision;
@@ -23,6 +24,7 @@ import rinsebell.floor.bowl.DayEvent.ClockShifted;
 import rinsebell.floor.command.Acknowledge;
 import rinsebell.floor.command.EndDay;
 import rinsebell.floor.command.OnDay;
+import rinsebell.floor.command.WithdrawFact;
 import rinsebell.floor.testing.Desk;
 import rinsebell.floor.testing.Story;
 import rinsebell.floor.visit.WorkEvent.PutOn;
@@ -105,6 +107,8 @@ public final class SalonDay {
             wasHeld(accepted.drafts());
             if (command instanceof Acknowledge seen) {
                 assertThat(before.bells()).anyMatch(bell -> bell.key().equals(seen.bell()) && bell.isSeen(desk.now()));
+            } else if (command instanceof WithdrawFact withdrawal) {
+                takesOnlyWhatWasAgreedTo(withdrawal, accepted, floor);
             }
         } else {
             assertThat(desk.floor())
@@ -143,6 +147,19 @@ public final class SalonDay {
                 floor.bowl(putOn.bowl())
                         .ifPresent(bowl -> assertThat(draft.happened()).isAfterOrEqualTo(bowl.mixedAt()));
             }
+        }
+    }
+
+    /** Sentence 4: withdrawing lists what goes along; an acknowledgement alone goes unasked. */
+    private static void takesOnlyWhatWasAgreedTo(WithdrawFact asked, Decision.Accepted accepted, Floor floor) {
+        for (var draft : accepted.drafts()) {
+            var gone = ((Correction.Withdrawn) draft.event()).of();
+            var isQuiet = floor.fact(gone)
+                    .filter(fact -> fact.event() instanceof BellAcknowledged)
+                    .isPresent();
+            assertThat(gone == asked.seq() || asked.along().contains(gone) || isQuiet)
+                    .as("%d goes along with %s", gone, asked)
+                    .isTrue();
         }
     }
 
