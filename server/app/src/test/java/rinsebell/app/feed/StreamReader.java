@@ -90,8 +90,12 @@ final class StreamReader implements AutoCloseable {
 
     /** Waits for so many fragments, and answers all that came. */
     List<JsonNode> fragments(int count) {
-        until(reader -> reader.named("fragment").size() >= count);
+        untilCount(count);
         return named("fragment").stream().map(StreamReader::json).toList();
+    }
+
+    void untilCount(int fragments) {
+        until(reader -> reader.named("fragment").size() >= fragments);
     }
 
     void until(Predicate<StreamReader> condition) {
