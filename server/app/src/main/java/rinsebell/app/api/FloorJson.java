@@ -1,0 +1,81 @@
+package rinsebell.app.api;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import rinsebell.floor.basin.Dispatch;
+import rinsebell.floor.basin.Turn;
+import rinsebell.floor.bowl.Day;
+import rinsebell.floor.salon.Place;
+import rinsebell.floor.salon.StaffId;
+import rinsebell.web.board.Moment;
+import rinsebell.web.form.Codes;
+
+/**
+ * The floor as it is now.
+ *
+ * @param now the salon's time
+ * @param clockStepped whether the machine's clock was set and nobody has confirmed it
+ * @param lastFact the number of the newest fact
+ * @param visits everybody who is here, or went today
+ * @param turns whom to rinse next, in this order
+ * @param gaps times in which no server ran and nobody has caught up on yet
+ */
+record FloorJson(
+        String now,
+        boolean clockStepped,
+        long lastFact,
+        List<VisitJson> visits,
+        List<BasinJson> basins,
+        List<TurnJson> turns,
+        List<Long> onBreak,
+        List<GapJson> gaps,
+        List<BellJson> bells) {
+
+    record BasinJson(String basin, boolean closed, List<Long> visits) {}
+
+    /** @param clash whether no basin can be kept free for it in time */
+    record TurnJson(long visit, String earliest, String startBy, String rinseBy, boolean clash) {
+        static TurnJson of(Turn turn) {
+            return new TurnJson(
+                    turn.visit().value(),
+                    Json.instant(turn.earliest()),
+                    Json.instant(turn.startBy()),
+                    Json.instant(turn.rinseBy()),
+                    turn.isClash());
+        }
+    }
+
+    record GapJson(String from, String until) {
+        static GapJson of(Day.Gap gap) {
+            return new GapJson(Json.instant(gap.from()), Json.instant(gap.until()));
+        }
+    }
+
+    static FloorJson of(Moment moment, boolean clockStepped) {
+        var floor = moment.floor();
+        return new FloorJson(
+                Json.instant(moment.now()),
+                clockStepped,
+                floor.lastSeq(),
+                floor.visits().stream()
+                        .map(visit -> VisitJson.of(visit, moment))
+                        .toList(),
+                IntStream.rangeClosed(1, floor.salon().rooms().basins())
+                        .mapToObj(number -> basin(number, moment))
+                        .toList(),
+                Dispatch.of(floor).stream().map(TurnJson::of).toList(),
+                floor.day().onBreak().stream().map(StaffId::value).sorted().toList(),
+                floor.day().gaps().stream().map(GapJson::of).toList(),
+                BellJson.all(moment));
+    }
+
+    private static BasinJson basin(int number, Moment moment) {
+        var place = Place.basin(number);
+        return new BasinJson(
+                Codes.of(place),
+                moment.floor().day().closedBasins().contains(number),
+                moment.floor().at(place).stream()
+                        .map(visit -> visit.id().value())
+                        .toList());
+    }
+}

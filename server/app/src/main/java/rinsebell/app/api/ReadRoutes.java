@@ -1,0 +1,104 @@
+package rinsebell.app.api;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.Objects;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import rinsebell.app.door.Problem;
+import rinsebell.app.door.ProblemCode;
+import rinsebell.app.door.Routes;
+import rinsebell.app.page.LiveFloor;
+import rinsebell.app.time.SalonClock;
+import rinsebell.floor.bowl.BowlId;
+import rinsebell.floor.product.ProductId;
+import rinsebell.floor.visit.VisitId;
+
+/** Everything that programs can read under {@code /api}. */
+public final class ReadRoutes implements Routes {
+
+    private final LiveFloor live;
+    private final SalonClock clock;
+
+    public ReadRoutes(LiveFloor live, SalonClock clock) {
+        this.live = live;
+        this.clock = clock;
+    }
+
+    @Override
+    public void addTo(RoutesConfig routes) {
+        routes.get("/api/floor", ctx -> ctx.json(FloorJson.of(live.moment(), clock.stepped())));
+        routes.get("/api/bells", ctx -> ctx.json(BellJson.all(live.moment())));
+        routes.get("/api/salon", ctx -> ctx.json(SalonJson.of(live.moment())));
+        routes.get("/api/visits", this::visits);
+        routes.get("/api/visits/{id}", this::visit);
+        routes.get("/api/bowls", this::bowls);
+        routes.get("/api/bowls/{id}", this::bowl);
+        routes.get("/api/products", this::products);
+        routes.get("/api/products/{id}", this::product);
+        routes.get("/api/log", this::log);
+    }
+
+    private void visits(Context ctx) {
+        var moment = live.moment();
+        ctx.json(moment.floor().visits().stream()
+                .map(visit -> VisitJson.of(visit, moment))
+                .toList());
+    }
+
+    private void visit(Context ctx) {
+        var moment = live.moment();
+        found(ctx, moment.floor().visit(new VisitId(id(ctx))).map(visit -> VisitJson.of(visit, moment)));
+    }
+
+    private void bowls(Context ctx) {
+        var floor = live.moment().floor();
+        ctx.json(floor.day().bowls().stream()
+                .map(bowl -> BowlJson.of(bowl, floor))
+                .toList());
+    }
+
+    private void bowl(Context ctx) {
+        var floor = live.moment().floor();
+        found(ctx, floor.bowl(new BowlId(id(ctx))).map(bowl -> BowlJson.of(bowl, floor)));
+    }
+
+    private void products(Context ctx) {
+        ctx.json(live.moment().floor().salon().products().stream()
+                .map(ProductJson::of)
+                .toList());
+    }
+
+    private void product(Context ctx) {
+        var salon = live.moment().floor().salon();
+        found(ctx, salon.product(new ProductId(id(ctx))).map(ProductJson::of));
+    }
+
+    /** The facts of the live floor; of one visit where one is named. */
+    private void log(Context ctx) {
+        var moment = live.moment();
+        var stream = ctx.queryParam("visit");
+        ctx.json(moment.floor().facts().stream()
+                .filter(fact -> stream == null || FactJson.stream(fact.stream()).equals("visit-" + stream))
+                .map(fact -> FactJson.of(fact, moment))
+                .toList());
+    }
+
+    private static void found(Context ctx, Optional<?> thing) {
+        ctx.json(thing.orElseThrow(ReadRoutes::nowhere));
+    }
+
+    private static long id(Context ctx) {
+        return number(ctx.pathParam("id")).orElseThrow(ReadRoutes::nowhere);
+    }
+
+    private static Optional<Long> number(@Nullable String text) {
+        return Optional.of(Objects.requireNonNullElse(text, ""))
+                .filter(digits -> digits.matches("[0-9]{1,18}"))
+                .map(Long::valueOf);
+    }
+
+    private static RuntimeException nowhere() {
+        return Problem.of(ProblemCode.NOT_FOUND).thrown();
+    }
+}
