@@ -1,6 +1,8 @@
 package rinsebell.app;
 
 import java.util.List;
+import rinsebell.app.api.DescriptionRoutes;
+import rinsebell.app.api.ReadRoutes;
 import rinsebell.app.asset.AssetRoutes;
 import rinsebell.app.desk.BellWatch;
 import rinsebell.app.desk.FloorDesk;
@@ -81,7 +83,9 @@ final class LiveSalon implements AutoCloseable {
                 forms,
                 new ClockRoutes(pressing, programs),
                 new PressRoutes(pressing, live, answers, forms),
-                programs);
+                programs,
+                new ReadRoutes(live, clock),
+                new DescriptionRoutes());
     }
 
     /** The clock moves in the same breath as the facts do, so that no countdown jumps. */

@@ -1,7 +1,11 @@
 package rinsebell.app.door;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.json.JsonMapper;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
+import io.javalin.json.JavalinJackson;
 import io.javalin.util.JavalinBindException;
 import java.io.IOException;
 import java.util.List;
@@ -14,12 +18,18 @@ public final class WebServer implements AutoCloseable {
     /** How long requests in flight may take to finish when the server stops. */
     private static final long STOP_MILLIS = 3_000;
 
+    /** Leaves out what is not known, rather than saying null. */
+    private static final ObjectMapper JSON = JsonMapper.builder()
+            .serializationInclusion(JsonInclude.Include.NON_NULL)
+            .build();
+
     private final Javalin javalin;
 
     /** Prepares the server; nobody can reach it before {@link #listen}. */
     public WebServer(Door door, List<Routes> routes) {
         javalin = Javalin.create(config -> {
             quieten(config);
+            config.jsonMapper(new JavalinJackson(JSON, false));
             config.concurrency.useVirtualThreads = Threads.virtualAvailable();
             config.jetty.modifyServer(WebServer::stopGently);
             door.addTo(config);

@@ -1,0 +1,66 @@
+package rinsebell.app;
+
+import io.restassured.builder.RequestSpecBuilder;
+import io.restassured.specification.RequestSpecification;
+import java.nio.file.Path;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+
+/** The whole server in this process, on a free port, with its data in a folder; it can be stopped and started again. */
+public final class RunningSalon implements AutoCloseable {
+
+    private final Path folder;
+    private @Nullable RunningServer server;
+
+    @Command
+    private static final class Chosen {
+        @Mixin
+        private final Settings settings = new Settings();
+    }
+
+    public RunningSalon(Path folder) {
+        this.folder = folder;
+        start();
+    }
+
+    public void start() {
+        Chosen chosen = new Chosen();
+        new CommandLine(chosen).parseArgs("--port", "0", "--data", folder.toString());
+        try {
+            server = RunningServer.start(chosen.settings, 1);
+        } catch (CannotStart e) {
+            throw new AssertionError(e.getMessage(), e);
+        }
+    }
+
+    public void stop() {
+        running().close();
+        server = null;
+    }
+
+    private RunningServer running() {
+        return Objects.requireNonNull(server, "the server is stopped");
+    }
+
+    public String url() {
+        return running().url();
+    }
+
+    /** A request to this server, for RestAssured. */
+    public RequestSpecification request() {
+        return new RequestSpecBuilder()
+                .setBaseUri(url())
+                .setContentType("application/json")
+                .build();
+    }
+
+    @Override
+    public void close() {
+        if (server != null) {
+            stop();
+        }
+    }
+}

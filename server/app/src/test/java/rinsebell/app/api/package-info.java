@@ -1,0 +1,4 @@
+@NullMarked
+package rinsebell.app.api;
+
+import org.jspecify.annotations.NullMarked;
