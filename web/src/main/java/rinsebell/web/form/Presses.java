@@ -10,6 +10,9 @@ public final class Presses {
     /** The press of a resource that has no further part in its address, such as {@code POST /visits}. */
     public static final String PLAIN = "";
 
+    /** The press of an address that ends in a number, such as {@code POST /staff/7}. */
+    public static final String CHANGE = "change";
+
     private final Map<Name, PressForm> forms = new LinkedHashMap<>();
 
     private Presses() {}

@@ -20,7 +20,7 @@ final class SalonForms {
     static void enter(Presses presses) {
         presses.enter("salon", Presses.PLAIN, PressForm.asking(SalonForms::salon));
         presses.enter("staff", Presses.PLAIN, PressForm.asking(SalonForms::staff));
-        presses.enter("staff", "change", PressForm.asking(SalonForms::change));
+        presses.enter("staff", Presses.CHANGE, PressForm.asking(SalonForms::change));
         presses.enter(
                 "policy",
                 Presses.PLAIN,

@@ -26,7 +26,7 @@ final class SalonPages {
     static void enter(FormPages pages) {
         pages.enter("salon", Presses.PLAIN, SalonPages::setup);
         pages.enter("staff", Presses.PLAIN, SalonPages::staff);
-        pages.enter("staff", "change", Nav.SETUP, SalonPages::change);
+        pages.enter("staff", Presses.CHANGE, Nav.SETUP, SalonPages::change);
         pages.enter("policy", Presses.PLAIN, Nav.SETUP, SalonPages::policy);
     }
 

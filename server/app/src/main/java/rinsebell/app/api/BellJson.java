@@ -53,7 +53,7 @@ record BellJson(
                 bell.key().subject(),
                 bell.key().anchor(),
                 Optional.ofNullable(bell.visit()).map(visit -> visit.value()).orElse(null),
-                bell.seen(),
+                bell.isSeen(moment.now()),
                 bell.key().isSaved(),
                 bell.at(moment.now()).map(StageJson::of).orElse(null),
                 bell.stages().stream().map(StageJson::of).toList(),

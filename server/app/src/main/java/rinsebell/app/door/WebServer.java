@@ -20,7 +20,8 @@ public final class WebServer implements AutoCloseable {
 
     /** Leaves out what is not known, rather than saying null. */
     private static final ObjectMapper JSON = JsonMapper.builder()
-            .serializationInclusion(JsonInclude.Include.NON_NULL)
+            .defaultPropertyInclusion(
+                    JsonInclude.Value.construct(JsonInclude.Include.NON_NULL, JsonInclude.Include.NON_NULL))
             .build();
 
     private final Javalin javalin;

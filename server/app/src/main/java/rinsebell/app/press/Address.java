@@ -1,7 +1,9 @@
 package rinsebell.app.press;
 
+import io.javalin.http.Context;
 import rinsebell.app.door.Problem;
 import rinsebell.app.door.ProblemCode;
+import rinsebell.web.form.Presses;
 
 /**
  * What a press is about, from its address.
@@ -11,17 +13,34 @@ import rinsebell.app.door.ProblemCode;
  * @param press the name of the press; empty where the address has none
  */
 record Address(String resource, long id, String press) {
-    /** The press of an address that ends in a number. */
-    private static final String CHANGE = "change";
+    private static final String ID = "id";
 
-    static Address of(String resource, String second, String third) {
-        var isNumber = second.matches("\\d{1,18}");
-        if (!isNumber && !third.isEmpty()) {
+    /** Where a press is sent to, below the prefix of pages or of programs. */
+    static String path(Presses.Name name) {
+        var base = "/" + name.resource();
+        if (name.press().equals(Presses.PLAIN)) {
+            return base;
+        }
+        var about = hasId(name) ? base + "/{" + ID + "}" : base;
+        return name.press().equals(Presses.CHANGE) ? about : about + "/" + name.press();
+    }
+
+    private static boolean hasId(Presses.Name name) {
+        return switch (name.resource()) {
+            case "bells", "day" -> false;
+            default -> !name.press().equals(Presses.PLAIN);
+        };
+    }
+
+    /** A number that nothing can have is an address at which nothing lives. */
+    static Address of(Presses.Name name, Context ctx) {
+        return new Address(name.resource(), hasId(name) ? id(ctx.pathParam(ID)) : 0, name.press());
+    }
+
+    private static long id(String typed) {
+        if (!typed.matches("[0-9]{1,18}")) {
             throw Problem.of(ProblemCode.NOT_FOUND).thrown();
         }
-        if (!isNumber) {
-            return new Address(resource, 0, second);
-        }
-        return new Address(resource, Long.parseLong(second), third.isEmpty() ? CHANGE : third);
+        return Long.parseLong(typed);
     }
 }

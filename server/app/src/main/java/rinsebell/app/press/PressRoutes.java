@@ -5,7 +5,6 @@ import io.javalin.http.Context;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
-import java.util.stream.Stream;
 import rinsebell.app.desk.Answer;
 import rinsebell.app.desk.Outcome;
 import rinsebell.app.door.Routes;
@@ -17,6 +16,7 @@ import rinsebell.web.board.LivePages;
 import rinsebell.web.board.Moment;
 import rinsebell.web.form.FieldError;
 import rinsebell.web.form.Fields;
+import rinsebell.web.form.Presses;
 import rinsebell.web.view.AnswerPage;
 import rinsebell.web.view.FormPage;
 import rinsebell.web.view.Nav;
@@ -28,10 +28,6 @@ public final class PressRoutes implements Routes {
 
     /** Tells the script where to go next. */
     private static final String NEXT = "Rinsebell-Next";
-
-    private static final List<String> RESOURCES = Stream.of(
-                    "visits", "bowls", "facts", "bells", "salon", "staff", "products", "policy", "day")
-            .toList();
 
     private final Pressing pressing;
     private final LiveFloor live;
@@ -52,13 +48,8 @@ public final class PressRoutes implements Routes {
 
     /** The addresses of all presses below a prefix. */
     static void addTo(RoutesConfig routes, String prefix, AtAddress handler) {
-        for (var resource : RESOURCES) {
-            var base = prefix + "/" + resource;
-            routes.post(base, ctx -> handler.press(ctx, Address.of(resource, "", "")));
-            routes.post(base + "/{id}", ctx -> handler.press(ctx, Address.of(resource, ctx.pathParam("id"), "")));
-            routes.post(
-                    base + "/{id}/{press}",
-                    ctx -> handler.press(ctx, Address.of(resource, ctx.pathParam("id"), ctx.pathParam("press"))));
+        for (var name : Presses.all().names()) {
+            routes.post(prefix + Address.path(name), ctx -> handler.press(ctx, Address.of(name, ctx)));
         }
     }
 
