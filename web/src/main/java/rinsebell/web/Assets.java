@@ -31,6 +31,7 @@ public final class Assets {
             "feed.js",
             "press.js",
             "bell.js",
+            "icon.svg",
             "fonts/b612-latin-400-normal.woff2",
             "fonts/b612-latin-700-normal.woff2",
             "fonts/b612-mono-latin-400-normal.woff2",

@@ -5,6 +5,7 @@ import { now } from "./clock.js";
 import { show } from "./feed.js";
 
 const GIVE_UP_MS = 120000;
+const SHOWN_MS = 60000;
 const pending = new Map();
 
 /** 128 random bits. `crypto.randomUUID` is missing over plain HTTP on a LAN. */
@@ -54,12 +55,19 @@ function problem(html) {
   tell(text || words().failed, "high");
 }
 
+// What was recorded stays long enough for an undo; a refusal stays until it is answered.
+function fade() {
+  const shown = document.querySelector("#answer.calm > *");
+  if (shown) setTimeout(() => shown.isConnected && document.getElementById("answer").replaceChildren(), SHOWN_MS);
+}
+
 // An answer is a list of elements, each of which takes the place of the one with its id.
 function take(html) {
   const box = document.createElement("template");
   box.innerHTML = html;
   const fresh = [...box.content.children];
   fresh.forEach(place);
+  fade();
   const wrong = document.querySelector("form .problems a");
   if (wrong && fresh.some((element) => element.tagName === "FORM")) wrong.focus();
 }
@@ -89,6 +97,7 @@ async function press(form, submitter) {
 
 /** Takes over every form that records something; without this script the browser sends it plainly. */
 export function start() {
+  fade();
   document.addEventListener("submit", (event) => {
     const form = event.target;
     if (!form.matches("form[data-press]")) return;

@@ -7,7 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import rinsebell.app.desk.Outcome;
-import rinsebell.floor.Fact;
+import rinsebell.web.board.DoneTelling;
 import rinsebell.web.board.Moment;
 import rinsebell.web.form.FieldError;
 import rinsebell.web.form.Fields;
@@ -22,21 +22,20 @@ public final class Answers {
     /** What the page that the last press led to says of it, by the number of its first fact in the address. */
     Optional<Answer> of(Context ctx, Moment moment) {
         return PageRoutes.number(ctx.queryParam("done"))
-                .flatMap(moment.floor()::standing)
+                .flatMap(moment.floor()::fact)
+                .filter(moment.floor()::stands)
                 .map(fact -> done(List.of(fact.seq()), List.of(), moment));
     }
 
     /** Recorded; the first fact can be undone, and what hangs on it is asked about. */
     public Answer done(List<Long> facts, List<Outcome.Said> cautions, Moment moment) {
-        var first = facts.stream().findFirst().flatMap(moment.floor()::standing);
-        var at = first.map(Fact::happened).orElse(moment.now());
-        var presses = first.map(fact -> List.of(undo(fact, moment))).orElse(List.of());
+        var first = facts.stream().findFirst().flatMap(moment.floor()::fact);
+        var telling = new DoneTelling(moment);
         return new Answer(
-                Answer.Kind.DONE, moment.say("answer.done", moment.clock(at)), reasons(cautions, moment), presses);
-    }
-
-    private static Press undo(Fact fact, Moment moment) {
-        return Press.sends(moment.say("answer.undo"), "", "/facts/" + fact.seq() + "/withdraw");
+                Answer.Kind.DONE,
+                first.map(telling::text).orElse(moment.say("answer.done", moment.clock(moment.now()))),
+                reasons(cautions, moment),
+                first.map(telling::presses).orElse(List.of()));
     }
 
     /** Refused: all reasons, and where it may have been done all the same, "not done" and "already done". */
