@@ -252,6 +252,7 @@ final class HeadSamples {
                                 Press.opens("Earlier", "minutes ago", "/visits/64/put-on")),
                         "64"));
         var people = List.of(
+                Press.opens("Everybody", "", "/pocket?staff="),
                 Press.opens("Amara", "", "/pocket?staff=4").as(Weight.MAIN),
                 Press.opens("Odile", "", "/pocket?staff=2"),
                 Press.opens("Pavel", "", "/pocket?staff=3"),

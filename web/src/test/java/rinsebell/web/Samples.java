@@ -78,7 +78,8 @@ final class Samples {
                                 "/chairs/2",
                                 false,
                                 null)),
-                1);
+                1,
+                Urgency.HIGH);
     }
 
     static Axis axis() {

@@ -148,6 +148,26 @@ class ScriptsIT {
         assertThat(server.presses).hasSize(1).containsOnly(cut.get(0), cut.get(1));
     }
 
+    /** A tablet that is loaded again while the line is down still knows what was pressed, and when. */
+    @Test
+    void aPressWithoutAnAnswerOutlivesItsPage() {
+        var cut = new ArrayList<String>();
+        page.navigate(server.url("chair"));
+        page.route("**/rinses", route -> {
+            cut.add(route.request().postData());
+            route.abort("connectionrefused");
+        });
+        page.locator(".presses button").first().click();
+        page.waitForFunction("() => document.getElementById('answer').textContent.includes('not saved yet')");
+        page.unroute("**/rinses");
+        page.reload();
+        page.waitForFunction("() => document.getElementById('answer').textContent.includes('saved now')");
+        assertThat(server.presses).hasSize(1).containsOnly(cut.get(0));
+        page.reload();
+        assertThat(page.evaluate("() => sessionStorage.getItem('rinsebell-presses')"))
+                .isEqualTo("[]");
+    }
+
     /** The feed is not served here, so the page finds itself alone. */
     @Test
     void saysSinceWhenItIsNotConnectedAndClocksRunOn() {

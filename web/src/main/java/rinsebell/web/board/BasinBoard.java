@@ -1,7 +1,10 @@
 package rinsebell.web.board;
 
+import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import rinsebell.floor.basin.Dispatch;
 import rinsebell.floor.basin.Turn;
 import rinsebell.floor.salon.Place;
@@ -13,16 +16,16 @@ import rinsebell.web.view.Due;
 import rinsebell.web.view.Fragment;
 import rinsebell.web.view.HeadCard;
 import rinsebell.web.view.HeadList;
-import rinsebell.web.view.Press;
-import rinsebell.web.view.Press.Weight;
 import rinsebell.web.view.Urgency;
 
 /** The basin screen: who next, when, and what not to do. */
 public final class BasinBoard {
     private final Moment moment;
+    private final BasinRows rows;
 
     public BasinBoard(Moment moment) {
         this.moment = moment;
+        this.rows = new BasinRows(moment);
     }
 
     public List<Fragment> fragments() {
@@ -43,37 +46,60 @@ public final class BasinBoard {
     }
 
     public List<BasinRow> basins() {
-        return new BasinRows(moment).all();
+        return rows.all();
     }
 
-    /** Heads in the order of the dispatch rule. */
+    /** What rings comes first; then the turns of the dispatch rule, and who has something on at a basin, by the clock. */
     public HeadList next() {
         var cards = new ArrayList<HeadCard>();
+        atBasins().forEach(cards::add);
         for (var turn : Dispatch.of(moment.floor())) {
-            var weight = cards.isEmpty() ? Weight.MAIN : Weight.PLAIN;
-            moment.floor().visit(turn.visit()).ifPresent(visit -> cards.add(card(turn, visit, weight)));
+            moment.floor().visit(turn.visit()).ifPresent(visit -> cards.add(card(turn, visit)));
+        }
+        cards.sort(Comparator.comparing((HeadCard card) -> card.due().urgency())
+                .reversed()
+                .thenComparing(card -> card.due().instant().orElse(Instant.MAX)));
+        if (!cards.isEmpty()) {
+            cards.set(0, cards.get(0).first());
         }
         return new HeadList("basin-next", moment.say("basins.next"), cards, moment.say("basins.none"));
     }
 
-    private HeadCard card(Turn turn, Visit visit, Weight weight) {
-        var head = new HeadTelling(moment, visit, false);
-        var basin = new BasinRows(moment).basin(turn).map(Place.Basin::letter).orElse("–");
-        var hint = moment.say("press.rinse.by", moment.clock(turn.startBy()));
-        var rinse = Press.opens(
-                        moment.say("press.rinse"), hint, "/visits/" + visit.id().value() + "/rinse")
-                .as(weight);
-        return HeadCards.of(head, due(head, turn, basin), new BasinCautions(head).all(), List.of(rinse));
+    /** A toner at the basin, say: it is rinsed where it was put on. */
+    private Stream<HeadCard> atBasins() {
+        return moment.floor().openVisits().stream()
+                .filter(visit -> visit.place() instanceof Place.Basin)
+                .map(visit -> new HeadTelling(moment, visit, false))
+                .filter(head -> head.timing.isAnythingOn())
+                .map(head -> card(head, head.rinse().orElseGet(head::due)));
     }
 
-    /** The turn at the basin; a bell that rings for this head comes before it. */
+    private HeadCard card(Turn turn, Visit visit) {
+        var head = new HeadTelling(moment, visit, false);
+        var basin = rows.basin(turn).map(Place.Basin::letter).orElse("–");
+        return card(head, due(head, turn, basin));
+    }
+
+    private HeadCard card(HeadTelling head, Due due) {
+        return HeadCards.of(head, due, new BasinCautions(head).all(), List.of(new HeadPresses(head, rows).rinse()));
+    }
+
+    /** The turn at the basin; a rinse that rings comes before it. Looks at hair and scalp are the stylist's. */
     private Due due(HeadTelling head, Turn turn, String basin) {
-        var due = head.due();
-        if (due.urgency() == Urgency.MEDIUM || due.urgency() == Urgency.HIGH) {
-            var what = moment.say("basins.ringing", due.what(), basin);
-            return new Due(what, due.at(), due.urgency(), aside(turn), due.alone());
-        }
-        return new Due(moment.say("basins.to", basin), turn.startBy(), Urgency.CALM, aside(turn), due.alone());
+        return head.rinse()
+                .filter(due -> due.urgency() == Urgency.MEDIUM || due.urgency() == Urgency.HIGH)
+                .map(due -> new Due(
+                        moment.say("basins.ringing", due.what(), basin),
+                        due.at(),
+                        due.urgency(),
+                        aside(turn),
+                        due.alone()))
+                .orElseGet(() -> new Due(
+                        moment.say("basins.to", basin),
+                        turn.startBy(),
+                        Urgency.CALM,
+                        aside(turn),
+                        head.due().alone()));
     }
 
     private String aside(Turn turn) {

@@ -3,13 +3,20 @@ package rinsebell.web.board;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import rinsebell.floor.basin.Dispatch;
 import rinsebell.floor.basin.Turn;
+import rinsebell.floor.clock.HeadTiming;
 import rinsebell.floor.salon.Place;
+import rinsebell.floor.unit.Instants;
 import rinsebell.floor.visit.Visit;
+import rinsebell.floor.visit.VisitId;
 import rinsebell.web.view.BasinRow;
 import rinsebell.web.view.Ribbon;
 import rinsebell.web.view.Ribbon.Bar;
@@ -22,11 +29,13 @@ final class BasinRows {
     private final Moment moment;
     private final List<Turn> turns;
     private final Duration rinsing;
+    private final Map<VisitId, Place.Basin> kept;
 
     BasinRows(Moment moment) {
         this.moment = moment;
         this.turns = Dispatch.of(moment.floor());
         this.rinsing = moment.floor().salon().policy().working().rinsing();
+        this.kept = kept();
     }
 
     List<BasinRow> all() {
@@ -35,14 +44,43 @@ final class BasinRows {
                 .toList();
     }
 
-    private List<Integer> open() {
+    private List<Place.Basin> open() {
         return IntStream.rangeClosed(1, moment.floor().salon().rooms().basins())
                 .filter(number -> !moment.floor().day().closedBasins().contains(number))
-                .boxed()
+                .mapToObj(Place.Basin::new)
                 .toList();
     }
 
-    /** The turns of one basin: heads go to the open basins in order. */
+    /** Each head in its order goes to the basin that is free first. */
+    private Map<VisitId, Place.Basin> kept() {
+        var free = new LinkedHashMap<Place.Basin, Instant>();
+        open().forEach(basin -> free.put(basin, freeFrom(basin)));
+        var kept = new HashMap<VisitId, Place.Basin>();
+        for (var turn : free.isEmpty() ? List.<Turn>of() : turns) {
+            var basin = free.entrySet().stream()
+                    .min(Map.Entry.comparingByValue())
+                    .orElseThrow()
+                    .getKey();
+            kept.put(turn.visit(), basin);
+            free.merge(basin, turn.startBy(), Instants::later);
+            free.computeIfPresent(basin, (same, from) -> from.plus(rinsing));
+        }
+        return kept;
+    }
+
+    /** A basin at which somebody is serves nobody else before it is empty; one that is empty has been free for ever. */
+    private Instant freeFrom(Place.Basin basin) {
+        return moment.floor().at(basin).stream()
+                .map(visit -> HeadTiming.of(moment.floor(), visit)
+                        .rinseBy()
+                        .map(limit -> limit.at())
+                        .orElse(visit.stay().placeSince())
+                        .plus(rinsing))
+                .max(Comparator.naturalOrder())
+                .orElse(Instant.EPOCH);
+    }
+
+    /** The turns of one basin. */
     private List<Turn> turnsAt(Place.Basin basin) {
         return turns.stream()
                 .filter(turn -> basin(turn).filter(basin::equals).isPresent())
@@ -51,11 +89,13 @@ final class BasinRows {
 
     /** The basin that is kept for a turn; empty when every basin is out of order. */
     Optional<Place.Basin> basin(Turn turn) {
-        var open = open();
-        var place = turns.indexOf(turn);
-        return open.isEmpty() || place < 0
-                ? Optional.empty()
-                : Optional.of(new Place.Basin(open.get(place % open.size())));
+        return Optional.ofNullable(kept.get(turn.visit()));
+    }
+
+    /** Where a head that is not at a basin yet can be rinsed this minute. */
+    Optional<Place.Basin> freeFor(Visit visit) {
+        return Optional.ofNullable(kept.get(visit.id()))
+                .filter(basin -> moment.floor().at(basin).isEmpty());
     }
 
     private BasinRow row(Place.Basin basin) {
@@ -67,7 +107,7 @@ final class BasinRows {
     }
 
     private String state(Place.Basin basin) {
-        if (!open().contains(basin.number())) {
+        if (!open().contains(basin)) {
             return moment.say("basin.closed");
         }
         return moment.floor().at(basin).stream()
@@ -95,10 +135,7 @@ final class BasinRows {
 
     /** The chair; whoever waits on the bench goes by their own label. */
     private String label(Turn turn) {
-        return moment.floor()
-                .visit(turn.visit())
-                .map(visit -> visit.place() instanceof Place.Bench ? moment.label(visit) : moment.place(visit.place()))
-                .orElse("");
+        return moment.floor().visit(turn.visit()).map(moment::whereabouts).orElse("");
     }
 
     private Bar bar(BarKind kind, Instant from, Instant until, String text) {

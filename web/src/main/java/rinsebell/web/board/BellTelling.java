@@ -28,12 +28,22 @@ final class BellTelling {
         this.wall = wall;
     }
 
-    /** The loudest first; of equals those that nobody has seen, then the one that rings longest. */
+    /** The loudest first; of equals those that nobody has seen, then what does harm, then the one that rings longest. */
     Comparator<Bell> loudestFirst() {
         return Comparator.comparing((Bell bell) -> urgency(bell))
                 .reversed()
                 .thenComparing(bell -> bell.isSeen(moment.now()))
+                .thenComparing(bell -> harm(bell.kind()))
                 .thenComparing(Bell::since);
+    }
+
+    /** What has to come off goes before what has to be looked at. */
+    private static int harm(BellKind kind) {
+        return switch (kind) {
+            case BURNING, HOT_FOIL -> 0;
+            case RINSE, FORBIDDEN_HEAT, FORBIDDEN_COVER, FORBIDDEN_ZONE, FORBIDDEN_MIXTURE, PASSED_GATE -> 1;
+            default -> 2;
+        };
     }
 
     Urgency urgency(Bell bell) {
@@ -104,7 +114,12 @@ final class BellTelling {
                 .sorted(loudestFirst())
                 .toList();
         var shown = ringing.stream().limit(SHOWN).map(this::shown).toList();
-        return new BellStrip(shown, ringing.size() - shown.size());
+        var loudest = ringing.stream()
+                .filter(bell -> !bell.isSeen(moment.now()))
+                .map(this::urgency)
+                .max(Comparator.naturalOrder())
+                .orElse(Urgency.CALM);
+        return new BellStrip(shown, ringing.size() - shown.size(), loudest);
     }
 
     /** Every bell that rings or asks now. */
@@ -120,7 +135,7 @@ final class BellTelling {
         var key = bell.key();
         var id = "bell-" + key.kind().name().toLowerCase(Locale.ROOT) + "-" + key.subject() + "-" + key.anchor();
         var visit = visit(bell);
-        var where = visit.map(known -> moment.place(known.place())).orElse(moment.say("bowls"));
+        var where = visit.map(moment::whereabouts).orElse(moment.say("bowls"));
         var href = visit.map(known -> "/visits/" + known.id().value()).orElse("/bowls");
         return new rinsebell.web.view.Bell(
                 id,

@@ -14,7 +14,7 @@ public final class ChairBoard {
 
     public ChairBoard(Moment moment, Visit visit) {
         this.head = new HeadTelling(moment, visit, false);
-        this.presses = new HeadPresses(head);
+        this.presses = new HeadPresses(head, new BasinRows(moment));
     }
 
     public List<Fragment> fragments() {
@@ -43,6 +43,6 @@ public final class ChairBoard {
                 new HeadRules(head).rules(),
                 aid.firstAid(),
                 presses.all(),
-                presses.discomfort());
+                HeadPresses.discomfort(head));
     }
 }

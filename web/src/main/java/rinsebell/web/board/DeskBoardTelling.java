@@ -3,6 +3,7 @@ package rinsebell.web.board;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -93,7 +94,8 @@ public final class DeskBoardTelling {
         return moment.floor().openVisits().stream()
                 .filter(visit -> place.equals(visit.stay().chair()) && !(visit.place() instanceof Place.Bench))
                 .filter(visit -> !(visit.place() instanceof Place.Chair) || place.equals(visit.place()))
-                .findFirst()
+                // Who sits there comes before who went to a basin and may find it taken.
+                .min(Comparator.comparing((Visit visit) -> visit.place() instanceof Place.Basin))
                 .map(visit -> taken(number, visit))
                 .orElseGet(() -> new DeskBoard.Row(
                         String.valueOf(number),

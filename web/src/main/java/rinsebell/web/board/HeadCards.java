@@ -23,7 +23,7 @@ final class HeadCards {
                 due,
                 forbidden,
                 presses,
-                new HeadPresses(head).discomfort(),
+                HeadPresses.discomfort(head),
                 "/visits/" + head.visit.id().value());
     }
 }

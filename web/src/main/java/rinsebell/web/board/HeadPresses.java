@@ -16,9 +16,11 @@ final class HeadPresses {
     private final HeadTelling head;
     private final Moment moment;
     private final String base;
+    private final BasinRows basins;
 
-    HeadPresses(HeadTelling head) {
+    HeadPresses(HeadTelling head, BasinRows basins) {
         this.head = head;
+        this.basins = basins;
         this.moment = head.moment;
         this.base = "/visits/" + head.visit.id().value();
     }
@@ -34,21 +36,73 @@ final class HeadPresses {
                         base + "/last-on",
                         new Hidden(
                                 "application", String.valueOf(application.id().value())))));
-        if (head.timing.isAnythingOn()) {
-            var looks = Stream.of("strand", "scalp", "rinse")
-                    .sorted(Comparator.comparing(this::urgency).reversed());
-            looks.map(this::open).forEach(all::add);
-        } else {
-            all.add(open("put-on"));
-            all.add(open("already-on"));
-            if (head.visit.lastOff().isPresent()) {
-                all.add(open("lift"));
-                all.add(open("scalp"));
-            }
-        }
+        all.addAll(head.timing.isAnythingOn() ? whileOn() : whileNothingIsOn());
         all.add(open("more"));
         all.set(0, all.get(0).as(Weight.MAIN));
         return all;
+    }
+
+    private List<Press> whileOn() {
+        var presses = new ArrayList<Press>();
+        Stream.of("strand", "scalp", "rinse")
+                .sorted(Comparator.comparing(this::urgency)
+                        .reversed()
+                        .thenComparing(press ->
+                                !(press.equals("rinse") && urgency(press).rings())))
+                .map(press -> press.equals("rinse") ? rinse() : open(press))
+                .forEach(presses::add);
+        if (head.visit.heat().isPresent()) {
+            presses.add(send("heat-off"));
+        }
+        return presses;
+    }
+
+    /** The questions come before the first bowl, a bowl before the brush, and after a rinse a look at what came of it. */
+    private List<Press> whileNothingIsOn() {
+        var presses = new ArrayList<Press>();
+        if (!head.visit.gate().isComplete()) {
+            presses.add(open("gate"));
+        }
+        presses.add(head.isBowlWaiting() ? open("put-on") : mix());
+        if (head.visit.lastOff().isPresent()) {
+            presses.addAll(0, afterRinse());
+        } else {
+            presses.add(open("already-on"));
+        }
+        return presses;
+    }
+
+    private List<Press> afterRinse() {
+        var presses = new ArrayList<Press>();
+        if (head.visit.round().towelDriedAt() == null) {
+            presses.add(send("towel-dried"));
+        }
+        if (head.visit.round().lift() == null) {
+            presses.add(open("lift"));
+        }
+        presses.add(open("scalp"));
+        return presses;
+    }
+
+    /** Water is on, on everything, now: one press. Where else, or on which of it, is asked under "more". */
+    Press rinse() {
+        var basin = basins.freeFor(head.visit);
+        var hint = basin.map(at -> moment.say("press.rinse.at", at.letter())).orElse(moment.say("press.rinse.hint"));
+        return basin.map(at ->
+                        Press.sends(moment.say("press.rinse"), hint, base + "/rinse", new Hidden("basin", at.letter())))
+                .orElseGet(() -> Press.sends(moment.say("press.rinse"), hint, base + "/rinse"));
+    }
+
+    private Press mix() {
+        return Press.opens(
+                moment.say("press.mix"),
+                moment.say("press.mix.hint"),
+                "/bowls/mix?visit=" + head.visit.id().value());
+    }
+
+    private Press send(String press) {
+        var key = "press." + press.replace('-', '_');
+        return Press.sends(moment.say(key), moment.say(key + ".hint"), base + "/" + press);
     }
 
     /** The press that a list of heads shows first. */
@@ -79,19 +133,19 @@ final class HeadPresses {
         return Press.opens(moment.say(key), moment.say(key + ".hint"), base + "/" + press);
     }
 
-    List<Press> discomfort() {
+    static List<Press> discomfort(HeadTelling head) {
         return List.of(
-                complain(Complaint.Grade.TINGLING, Weight.CARE),
-                complain(Complaint.Grade.BURNING, Weight.DANGER),
-                complain(Complaint.Grade.HOT_FOIL, Weight.DANGER));
+                complain(head, Complaint.Grade.TINGLING, Weight.CARE),
+                complain(head, Complaint.Grade.BURNING, Weight.DANGER),
+                complain(head, Complaint.Grade.HOT_FOIL, Weight.DANGER));
     }
 
-    private Press complain(Complaint.Grade grade, Weight weight) {
+    private static Press complain(HeadTelling head, Complaint.Grade grade, Weight weight) {
         var key = Moment.key(grade);
         return Press.sends(
-                        moment.say(key),
-                        moment.say(key + ".hint"),
-                        base + "/discomfort",
+                        head.moment.say(key),
+                        head.moment.say(key + ".hint"),
+                        "/visits/" + head.visit.id().value() + "/discomfort",
                         new Hidden("grade", grade.name()))
                 .as(weight);
     }

@@ -46,6 +46,26 @@ final class HeadTelling {
                 .orElseGet(() -> new Due(idle(), null, Urgency.CALM, "", bells.alone(own)));
     }
 
+    /** The rinse alone: the bell for it, burning and hot foil among them; else its instant. Empty while nothing is on. */
+    Optional<Due> rinse() {
+        var own = own();
+        return own.stream()
+                .filter(bell -> isRinse(bell.kind()) && bells.urgency(bell) != Urgency.CALM)
+                .min(bells.loudestFirst())
+                .map(bell -> new Due(bells.what(bell), bells.counts(bell), bells.urgency(bell), "", bells.alone(own)))
+                .or(() -> timing.rinseBy()
+                        .map(limit -> new Due(moment.say("due.rinse"), limit.at(), Urgency.CALM, "", bells.alone(own))))
+                .map(due -> new Due(due.what(), due.at(), due.urgency(), asideOf(due), due.alone()));
+    }
+
+    private static boolean isRinse(BellKind kind) {
+        return kind == BellKind.RINSE || kind == BellKind.BURNING || kind == BellKind.HOT_FOIL;
+    }
+
+    private String asideOf(Due due) {
+        return due.instant().map(this::aside).orElse("");
+    }
+
     private List<Bell> own() {
         return moment.bells().stream()
                 .filter(bell -> visit.id().equals(bell.visit()))
@@ -98,7 +118,7 @@ final class HeadTelling {
         return moment.say(timing.isAnythingOn() ? "due.on" : "due.seated");
     }
 
-    private boolean isBowlWaiting() {
+    boolean isBowlWaiting() {
         return moment.floor().waitingBowls().stream()
                 .anyMatch(bowl -> visit.id().equals(bowl.forVisit()));
     }

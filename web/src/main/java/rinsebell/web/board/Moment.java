@@ -94,6 +94,11 @@ public record Moment(Floor floor, Function<TextId, String> texts, List<Bell> bel
         return place instanceof Place.Basin basin ? say("basin.named", basin.letter()) : say("bench");
     }
 
+    /** Where a client is; several wait on the bench, so whoever is there goes by their own label. */
+    String whereabouts(Visit visit) {
+        return visit.place() instanceof Place.Bench ? label(visit) : place(visit.place());
+    }
+
     /** The few letters that stand for a place on a card. */
     public String placeSign(Place place) {
         if (place instanceof Place.Chair chair) {

@@ -3,8 +3,10 @@ package rinsebell.web.board;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import rinsebell.floor.salon.StaffId;
+import rinsebell.floor.salon.StaffMember;
 import rinsebell.floor.visit.Visit;
 import rinsebell.web.view.BellStrip;
 import rinsebell.web.view.Fragment;
@@ -38,21 +40,29 @@ public final class PocketBoard {
     }
 
     public List<Press> people() {
-        return moment.floor().salon().working().stream()
-                .map(member -> Press.opens(
-                                moment.name(member.id()),
-                                "",
-                                "/pocket?staff=" + member.id().value())
-                        .as(member.id().equals(who) ? Weight.MAIN : Weight.PLAIN))
+        var everybody = Press.opens(moment.say("pocket.everybody"), "", "/pocket?staff=")
+                .as(who == null ? Weight.MAIN : Weight.PLAIN);
+        return Stream.concat(
+                        Stream.of(everybody),
+                        moment.floor().salon().working().stream().map(this::person))
                 .toList();
+    }
+
+    private Press person(StaffMember member) {
+        return Press.opens(
+                        moment.name(member.id()),
+                        "",
+                        "/pocket?staff=" + member.id().value())
+                .as(member.id().equals(who) ? Weight.MAIN : Weight.PLAIN);
     }
 
     /** Whoever needs somebody first comes first. */
     public HeadList mine() {
+        var basins = new BasinRows(moment);
         var cards = moment.floor().openVisits().stream()
                 .filter(this::isMine)
                 .map(visit -> new HeadTelling(moment, visit, false))
-                .map(head -> HeadCards.of(head, new HeadPresses(head).main()))
+                .map(head -> HeadCards.of(head, new HeadPresses(head, basins).main()))
                 .sorted(Comparator.comparing((HeadCard card) -> card.due().urgency())
                         .reversed()
                         .thenComparing(card -> card.due().instant().orElse(java.time.Instant.MAX)))

@@ -19,19 +19,38 @@ final class EntryTimes {
     /** A local time is looked for this far back: today, or before a change of the clocks that skipped it. */
     private static final int DAYS_BACK = 3;
 
+    /** Milliseconds since 1970 at which a screen's own press was made. */
+    private static final String PRESSED = "pressed";
+
     private static final Instant EARLIEST = Instant.parse("2000-01-01T00:00:00Z");
     private static final Instant LATEST = Instant.parse("2200-01-01T00:00:00Z");
 
     private EntryTimes() {}
 
-    /** When it happened, from {@code minutesAgo} or {@code at}; empty when nobody said so, which means now. */
+    /** When it happened: as typed, else when a press that had to wait was pressed; empty for now. */
     static Optional<Instant> happened(Entries entries) {
+        return typed(entries).or(() -> pressed(entries));
+    }
+
+    /** When it happened, from {@code minutesAgo} or {@code at}; empty when nobody said so. */
+    static Optional<Instant> typed(Entries entries) {
         var ago = entries.whole("minutesAgo", 0, LONGEST_AGO_MINUTES);
         var at = entries.value("at").flatMap(text -> entries.known("at", instant(text, entries), Fault.NOT_A_TIME));
         if (ago.isPresent() && at.isPresent()) {
             entries.fault("at", Fault.TWO_ANSWERS);
         }
-        return at.or(() -> ago.map(minutes -> entries.now().minus(minutes, ChronoUnit.MINUTES)));
+        return at.or(
+                () -> ago.map(minutes -> pressed(entries).orElse(entries.now()).minus(minutes, ChronoUnit.MINUTES)));
+    }
+
+    /** When a press that had to be sent again was pressed, by the screen's reckoning of the salon's time; empty for now. */
+    private static Optional<Instant> pressed(Entries entries) {
+        return entries.value(PRESSED)
+                .filter(text -> text.matches("\\d{1,15}"))
+                .map(Long::parseLong)
+                .map(Instant::ofEpochMilli)
+                .filter(at -> at.isBefore(entries.now()))
+                .filter(at -> at.isAfter(entries.now().minus(LONGEST_AGO_MINUTES, ChronoUnit.MINUTES)));
     }
 
     private static Optional<Instant> instant(String text, Entries entries) {

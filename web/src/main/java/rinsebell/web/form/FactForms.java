@@ -41,7 +41,7 @@ final class FactForms {
                         .standing(entries.id())
                         .map(Fact::happened)
                         .map(at -> at.minus(Duration.ofMinutes(minutes))))
-                .or(() -> EntryTimes.happened(entries));
+                .or(() -> EntryTimes.typed(entries));
     }
 
     private static Command withdraw(Entries entries) {

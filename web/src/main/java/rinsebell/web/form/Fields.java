@@ -88,6 +88,13 @@ public final class Fields {
         return values.keySet();
     }
 
+    /** These fields but for one. */
+    public Fields without(String name) {
+        var others = new LinkedHashMap<>(values);
+        others.remove(name);
+        return new Fields(others);
+    }
+
     /** These fields, and others where these have none. */
     public Fields orElse(Fields others) {
         var both = new LinkedHashMap<>(others.values);

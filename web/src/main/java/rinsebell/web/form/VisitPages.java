@@ -23,6 +23,7 @@ final class VisitPages {
             "foils-out",
             "emulsified",
             "plan",
+            "rinse",
             "wipe-off",
             "towel-dried",
             "lift",

@@ -1,5 +1,6 @@
 package rinsebell.web.view;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -20,4 +21,13 @@ public record HeadCard(
         List<String> forbidden,
         List<Press> presses,
         List<Press> discomfort,
-        String href) {}
+        String href) {
+    /** The same with its first press as what most people press next. */
+    public HeadCard first() {
+        var weighed = new ArrayList<>(presses);
+        if (!weighed.isEmpty()) {
+            weighed.set(0, weighed.get(0).as(Press.Weight.MAIN));
+        }
+        return new HeadCard(id, place, who, staff, due, forbidden, weighed, discomfort, href);
+    }
+}

@@ -3,6 +3,7 @@
 import { clockTime, now, set, tick } from "./clock.js";
 import { panAll } from "./ribbon.js";
 
+// The server beats every 5 s: two beats may get lost, and before 15 s are over the screen says so and rings by itself.
 const STALE_MS = 12000;
 const RELOAD_AFTER_MS = 5000;
 const board = document.documentElement.dataset.board;
@@ -12,6 +13,7 @@ let source;
 let reopening;
 let process = "";
 let heard = performance.now();
+let opened = heard;
 let heardAt = now();
 let held = null;
 const waiting = new Map();
@@ -93,6 +95,7 @@ function listen() {
 function open() {
   clearTimeout(reopening);
   reopening = undefined;
+  opened = performance.now();
   source?.close();
   source = new EventSource(`/feed?board=${encodeURIComponent(board)}`);
   source.addEventListener("beat", (event) => {
@@ -103,6 +106,7 @@ function open() {
     panAll();
   });
   source.addEventListener("redraw", reload);
+  source.onopen = () => document.dispatchEvent(new Event("connected"));
   source.addEventListener("fragment", (event) => {
     const fragment = JSON.parse(event.data);
     process = parts(event.lastEventId).process;
@@ -121,7 +125,8 @@ function reopen() {
 function watch() {
   if (performance.now() - heard < STALE_MS) return;
   say("stale");
-  reopen();
+  // A stream that is only being opened gets its time too: a slow network is not a dead one.
+  if (performance.now() - opened > STALE_MS) reopen();
 }
 
 function wake() {

@@ -37,6 +37,13 @@ function lay(note, from, span, width) {
   note.setAttribute("x", `${Math.max(from + before, Math.min(at, from + span - long + before))}%`);
 }
 
+// A clock time that an edge would cut is not shown.
+function trim(mark, from, span, width) {
+  const middle = ((parseFloat(mark.getAttribute("x")) - from) / span) * width;
+  const half = mark.getComputedTextLength() / 2;
+  mark.setAttribute("visibility", middle < half || middle > width - half ? "hidden" : "visible");
+}
+
 function pan(svg) {
   const at = (now() - Number(svg.dataset.epoch)) / 1000;
   const { from, span } = reach(svg, at);
@@ -48,10 +55,12 @@ function pan(svg) {
     line.setAttribute("x1", pct(past));
     line.setAttribute("x2", pct(past));
   }
+  for (const mark of svg.querySelectorAll(".tick + text")) trim(mark, from, span, svg.clientWidth);
   for (const note of svg.querySelectorAll("[data-note]")) lay(note, from, span, svg.clientWidth);
 }
 
-/** Brings every ribbon under `scope` up to this instant. */
+/** Brings every ribbon under `scope`, and `scope` where it is one, up to this instant. */
 export function panAll(scope = document) {
+  if (scope !== document && scope.matches("svg[data-epoch]")) pan(scope);
   for (const svg of scope.querySelectorAll("svg[data-epoch]")) pan(svg);
 }

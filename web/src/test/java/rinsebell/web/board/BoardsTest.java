@@ -35,6 +35,7 @@ import rinsebell.web.view.Bell;
 import rinsebell.web.view.ChairRow;
 import rinsebell.web.view.Fragment;
 import rinsebell.web.view.HeadCard;
+import rinsebell.web.view.Press;
 import rinsebell.web.view.Ribbon.BarKind;
 import rinsebell.web.view.Rule;
 import rinsebell.web.view.Urgency;
@@ -194,6 +195,66 @@ class BoardsTest {
         assertThat(card.due().instant()).hasValue(at("10:55"));
         assertThat(card.forbidden())
                 .containsExactly("keep it off the scalp", "foils out first", "scalp is pink: go gently, tell L. 2");
+    }
+
+    /** Who sits at basin A with a toner on is not sent away for the next head. */
+    @Test
+    void theBasinThatIsFreeFirstIsKept() {
+        var toned = foils();
+        story.at("10:18");
+        toned.tells(new StayEvent.Moved(Place.basin(1)));
+        var next = story.at("10:19").arrivesFine();
+        var bowl = story.mixes(g(60, POWDER), g(60, DEV20));
+        next.puts(bowl, offScalp(Area.LENGTHS));
+        var cards = new BasinBoard(moment("10:20")).next().cards();
+        assertThat(cards).extracting(card -> card.due().what()).containsExactly("rinse by", "to basin B");
+        assertThat(cards.get(1).presses().get(0).fields()).containsExactly(new Press.Hidden("basin", "B"));
+    }
+
+    /** Looks are the stylist's; the basin is told of rinses alone. */
+    @Test
+    void aLateLookDoesNotRingAtTheBasin() {
+        foils();
+        assertThat(new BasinBoard(moment("10:31")).next().cards().get(0).due().what())
+                .isEqualTo("to basin A");
+        assertThat(new BasinBoard(moment("10:55")).next().cards().get(0).due().what())
+                .isEqualTo("rinse now · basin A");
+    }
+
+    @Test
+    void waterIsOnInOnePress() {
+        var head = foils();
+        var rinse =
+                new ChairBoard(moment("10:55"), head.visit()).panel().presses().get(0);
+        assertThat(rinse.sends()).isTrue();
+        assertThat(rinse.to()).endsWith("/rinse");
+        assertThat(rinse.hint()).isEqualTo("all of it, now, at basin A");
+    }
+
+    /** Questions, a bowl, the brush: what comes first is offered first. */
+    @Test
+    void nothingIsPutOnBeforeTheQuestionsAndABowl() {
+        var head = story.at("10:00").arrives();
+        assertThat(pressed(head)).endsWith("/gate");
+        head = story.at("10:01").arrivesFine();
+        assertThat(pressed(head)).startsWith("/bowls/mix?visit=");
+    }
+
+    private String pressed(Head head) {
+        return new ChairBoard(moment("10:02"), head.visit())
+                .panel()
+                .presses()
+                .get(0)
+                .to();
+    }
+
+    /** At 10:55 the rinse is due and the look at a strand is half an hour late: both are loud. */
+    @Test
+    void whatHasToComeOffGoesBeforeWhatHasToBeLookedAt() {
+        foils();
+        assertThat(new BellBoard(moment("10:55")).list().bells())
+                .extracting(Bell::what, Bell::urgency)
+                .startsWith(tuple("rinse now", Urgency.HIGH));
     }
 
     @Test

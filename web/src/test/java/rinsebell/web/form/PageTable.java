@@ -12,6 +12,7 @@ import rinsebell.web.Words;
 import rinsebell.web.board.Moment;
 import rinsebell.web.view.BellStrip;
 import rinsebell.web.view.Look;
+import rinsebell.web.view.Urgency;
 import rinsebell.web.view.View;
 
 /** Pages of the salon of {@link PressTable}, at ten o'clock. */
@@ -31,7 +32,8 @@ final class PageTable {
     }
 
     View view(Floor floor, Presses.Name name, long id, Fields typed, List<FieldError> errors) {
-        var ask = new PageAsk(moment(floor), id, typed, errors, Look.LIGHT, new BellStrip(List.of(), 0), null);
+        var ask = new PageAsk(
+                moment(floor), id, typed, errors, Look.LIGHT, new BellStrip(List.of(), 0, Urgency.CALM), null);
         return FORMS.find(name.resource(), name.press()).orElseThrow().page(ask);
     }
 

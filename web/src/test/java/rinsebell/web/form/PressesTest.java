@@ -127,6 +127,23 @@ class PressesTest {
         assertThat(asked(reading).happened()).isEqualTo(Saturday.at("09:48"));
     }
 
+    /** The table's now is 10:00. A press that had to be sent again says when it was made; nonsense counts for nothing. */
+    @Test
+    void aPressThatWaitedHappenedWhenItWasPressed() {
+        var pressed = String.valueOf(Saturday.at("09:55").toEpochMilli());
+        assertThat(asked(table.onVisit("towel-dried", "pressed", pressed)).happened())
+                .isEqualTo(Saturday.at("09:55"));
+        assertThat(asked(table.onVisit("towel-dried", "pressed", pressed, "minutesAgo", "3"))
+                        .happened())
+                .isEqualTo(Saturday.at("09:52"));
+        var ahead = String.valueOf(Saturday.at("10:01").toEpochMilli());
+        for (var nonsense : List.of(ahead, "0", "-1", "soon", "99999999999999999999")) {
+            assertThat(asked(table.onVisit("towel-dried", "pressed", nonsense)).happened())
+                    .as(nonsense)
+                    .isEqualTo(Saturday.at("10:00"));
+        }
+    }
+
     @Test
     void welcomeTakesEmojiAndRightToLeftLabels() {
         var fields = Fields.of(

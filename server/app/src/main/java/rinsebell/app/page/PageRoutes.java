@@ -21,6 +21,8 @@ import rinsebell.web.view.View;
 
 /** The live screens. Without script they come again by themselves. */
 public final class PageRoutes implements Routes {
+    /** The cookie that says whose phone this is: the number of a member of staff. */
+    private static final String POCKET = "pocket";
 
     private final LiveFloor live;
     private final Answers answers;
@@ -36,7 +38,7 @@ public final class PageRoutes implements Routes {
         routes.get("/basins", ctx -> show(ctx, pages(ctx).basins()));
         routes.get("/desk", ctx -> show(ctx, pages(ctx).desk()));
         routes.get("/bells", ctx -> show(ctx, pages(ctx).bells()));
-        routes.get("/pocket", ctx -> show(ctx, pages(ctx).pocket(staff(ctx))));
+        routes.get("/pocket", this::pocket);
         routes.get("/chairs/{chair}", this::chair);
         routes.get("/visits/{visit}", this::visit);
         routes.post("/look", PageRoutes::choose);
@@ -87,8 +89,21 @@ public final class PageRoutes implements Routes {
         return chosen == null ? null : chosen.equals("dark") ? Look.DARK : chosen.equals("light") ? Look.LIGHT : null;
     }
 
-    private @Nullable StaffId staff(Context ctx) {
-        return number(ctx.queryParam("staff"))
+    /** A phone that was told once whose it is, goes on showing that person's clients. */
+    private void pocket(Context ctx) {
+        var chosen = ctx.queryParam("staff");
+        if (chosen != null) {
+            keep(ctx, POCKET, number(chosen).map(String::valueOf).orElse(""));
+        }
+        show(ctx, pages(ctx).pocket(staff(chosen == null ? ctx.cookie(POCKET) : chosen)));
+    }
+
+    private static void keep(Context ctx, String name, String value) {
+        ctx.header("Set-Cookie", name + "=" + value + "; Path=/; Max-Age=31536000; HttpOnly; SameSite=Strict");
+    }
+
+    private @Nullable StaffId staff(@Nullable String number) {
+        return number(number)
                 .map(StaffId::new)
                 .filter(id -> live.snapshot().floor().salon().staffMember(id).isPresent())
                 .orElse(null);
@@ -103,8 +118,16 @@ public final class PageRoutes implements Routes {
     private static void choose(Context ctx) {
         var body = new String(Bodies.of(ctx), StandardCharsets.UTF_8);
         var chosen = body.contains("look=dark") ? "dark" : "light";
-        ctx.header("Set-Cookie", "look=" + chosen + "; Path=/; Max-Age=31536000; HttpOnly; SameSite=Strict");
-        ctx.redirect("/", HttpStatus.SEE_OTHER);
+        keep(ctx, "look", chosen);
+        ctx.redirect(from(ctx), HttpStatus.SEE_OTHER);
+    }
+
+    /** The page of this salon on which something was pressed; the floor where the browser does not say. */
+    private static String from(Context ctx) {
+        return Optional.ofNullable(ctx.header("Referer"))
+                .map(address -> address.replaceFirst("^[a-z]+://[^/]*", "").replaceFirst("[?#].*$", ""))
+                .filter(path -> path.matches("/(?!/).*"))
+                .orElse("/");
     }
 
     static Optional<Long> number(@Nullable String text) {

@@ -5,6 +5,7 @@ import io.javalin.http.Context;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.regex.Pattern;
 import rinsebell.app.desk.Answer;
 import rinsebell.app.desk.Outcome;
 import rinsebell.app.door.Routes;
@@ -28,6 +29,12 @@ public final class PressRoutes implements Routes {
 
     /** Tells the script where to go next. */
     private static final String NEXT = "Rinsebell-Next";
+
+    /** Tells that a press was not answered the first time, so that its instant is when it was pressed. */
+    private static final String AGAIN = "Rinsebell-Again";
+
+    /** The screens that live, and stay when something is pressed on them. */
+    private static final Pattern LIVE = Pattern.compile("/|/basins|/desk|/bells|/pocket|/visits/\\d+");
 
     private final Pressing pressing;
     private final LiveFloor live;
@@ -59,7 +66,8 @@ public final class PressRoutes implements Routes {
     }
 
     private void press(Context ctx, Address address) {
-        var typed = FormBody.read(ctx);
+        var read = FormBody.read(ctx);
+        var typed = ctx.header(AGAIN) == null ? read.without("pressed") : read;
         var id = typed.first("press")
                 .filter(Pressing::isId)
                 .orElseGet(() -> UUID.randomUUID().toString());
@@ -102,16 +110,16 @@ public final class PressRoutes implements Routes {
     }
 
     private void accepted(Context ctx, Address address, Outcome outcome, Moment moment) {
-        var next = next(address, outcome, moment);
-        var stays = from(ctx).filter(next::equals).isPresent();
+        var stays = isAnsweredInPlace(ctx, address);
         if (ctx.header(PART) != null && stays) {
             answer(ctx, 200, answers.done(outcome.facts(), outcome.reasons(), moment));
             return;
         }
+        var next = stays ? from(ctx).orElseThrow() : next(address, outcome, moment);
         var to = next
                 + outcome.facts().stream()
                         .findFirst()
-                        .map(seq -> "?done=" + seq)
+                        .map(seq -> (next.contains("?") ? "&" : "?") + "done=" + seq)
                         .orElse("");
         if (ctx.header(PART) != null) {
             ctx.header(NEXT, to).status(204);
@@ -120,10 +128,24 @@ public final class PressRoutes implements Routes {
         }
     }
 
-    /** The page on which a press was made, without what stands behind a question mark. */
+    /**
+     * Whoever presses on a live screen goes on looking at it, but for discomfort: what to do first stands on the head's
+     * own page.
+     */
+    private static boolean isAnsweredInPlace(Context ctx, Address address) {
+        var from = from(ctx).map(page -> page.replaceFirst("[?].*$", ""));
+        return from.filter(page -> LIVE.matcher(page).matches())
+                .filter(page -> !address.press().equals("discomfort") || page.equals("/visits/" + address.id()))
+                .isPresent();
+    }
+
+    /** The page on which a press was made, without what an earlier press left in its address. */
     private static Optional<String> from(Context ctx) {
         return Optional.ofNullable(ctx.header("Referer"))
-                .map(address -> address.replaceFirst("^[a-z]+://[^/]*", "").replaceFirst("[?#].*$", ""));
+                .map(address -> address.replaceFirst("^[a-z]+://[^/]*", "")
+                        .replaceFirst("#.*$", "")
+                        .replaceFirst("([?&])done=[^&]*&?", "$1")
+                        .replaceFirst("[?&]$", ""));
     }
 
     /** Where to go after a press: to the head it was about, or to the page of its kind. */
