@@ -38,9 +38,7 @@ final class Batch {
     Answer decide(Press press) {
         var known = Optional.ofNullable(answered.get(press.id())).or(() -> memory.find(press.id()));
         if (known.isPresent()) {
-            return known.get().payloadHash().equals(press.payloadHash())
-                    ? new Answer.Decided(known.get().outcome(), floor)
-                    : new Answer.OtherPress();
+            return known.get().again(press.payloadHash(), floor);
         }
         var decision = press.command().decide(floor, press.asked());
         return decision instanceof Decision.Accepted accepted

@@ -2,6 +2,7 @@ package rinsebell.app.desk;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.LinkedBlockingQueue;
@@ -75,6 +76,14 @@ public final class FloorDesk implements AutoCloseable {
     /** The floor as everybody sees it now. */
     public Snapshot snapshot() {
         return snapshot;
+    }
+
+    /**
+     * What a press was answered when it came before. The floor has moved on since, so what was typed then may make no
+     * sense on it now, and yet the answer stands.
+     */
+    public Optional<Answer> answered(String id, String payloadHash) {
+        return memory.find(id).map(known -> known.again(payloadHash, snapshot.floor()));
     }
 
     /** Hands a press in; its answer comes when it is durable. */

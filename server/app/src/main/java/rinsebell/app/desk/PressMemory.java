@@ -2,28 +2,29 @@ package rinsebell.app.desk;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 
 /**
- * Presses that were answered before: the latest ones at hand, older ones from the store. Only the desk's thread uses
- * it.
+ * Presses that were answered before: the latest ones at hand, older ones from the store. The desk's thread writes, any
+ * thread may ask.
  */
 public final class PressMemory {
     private static final int AT_HAND = 4_096;
     private static final ObjectMapper JSON = new ObjectMapper();
 
     private final Function<String, Optional<Stored>> store;
-    private final Map<String, KnownPress> latest = new LinkedHashMap<>() {
+    private final Map<String, KnownPress> latest = Collections.synchronizedMap(new LinkedHashMap<>() {
         private static final long serialVersionUID = 1L;
 
         @Override
         protected boolean removeEldestEntry(Map.Entry<String, KnownPress> eldest) {
             return size() > AT_HAND;
         }
-    };
+    });
 
     /**
      * A press as the store keeps it.

@@ -75,12 +75,13 @@ public final class Pressing {
 
     private Result press(PressForm form, Address address, Fields typed, String id, String device) {
         var target = new Target(desk.snapshot().floor(), clock.now(), address.id());
+        var hash = hash(address, typed);
         var reading = form.read(target, typed);
         if (reading instanceof Reading.Wrong wrong) {
-            return new Wrong(wrong.errors());
+            return desk.answered(id, hash).<Result>map(Asked::new).orElseGet(() -> new Wrong(wrong.errors()));
         }
         var read = (Reading.Read) reading;
-        return new Asked(await(new Press(id, device, hash(address, typed), read.command(), read.asked())));
+        return new Asked(await(new Press(id, device, hash, read.command(), read.asked())));
     }
 
     /**

@@ -122,6 +122,16 @@ class FloorDeskTest {
     }
 
     @Test
+    void whatWasAnsweredCanBeAskedForWhenItsFormMeansNothingAnyMore() throws Exception {
+        Press press = press("p1", mix());
+        Outcome first = ((Answer.Decided) got(desk.press(press))).outcome();
+        assertThat(desk.answered("p1", press.payloadHash()))
+                .contains(new Answer.Decided(first, desk.snapshot().floor()));
+        assertThat(desk.answered("p1", "another hash")).contains(new Answer.OtherPress());
+        assertThat(desk.answered("p2", press.payloadHash())).isEmpty();
+    }
+
+    @Test
     void theSamePressTwiceInOneBatchCountsOnce() throws Exception {
         ledger.hold();
         CompletableFuture<Answer> blocking = desk.press(press("p0", breakOf(story.stylist())));

@@ -1,0 +1,85 @@
+package rinsebell.demo.kill;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import rinsebell.db.DataFolder;
+import rinsebell.db.SalonStore;
+import rinsebell.db.codec.PressLines;
+import rinsebell.db.journal.Journal;
+import rinsebell.db.journal.JournalMark;
+import rinsebell.db.journal.JournalPress;
+import rinsebell.db.journal.JournalReader;
+import rinsebell.floor.Fact;
+import rinsebell.floor.Floor;
+import rinsebell.floor.Ledger;
+
+/** What a dead server has left on disk, set against what it had answered. */
+final class Remains implements JournalReader {
+    private final Map<String, Ledger.Entry> presses = new HashMap<>();
+    private final List<Fact> facts = new ArrayList<>();
+
+    private Remains() {}
+
+    /**
+     * Reads the chain of the journal from end to end, and checks that every fact that was answered is in it.
+     *
+     * @throws rinsebell.db.journal.JournalDamaged when the chain is broken
+     */
+    static void chain(Path data, Collection<Answered> answered) throws IOException {
+        var lines = lines(data);
+        answered.stream()
+                .filter(one -> one.facts().stream().anyMatch(seq -> seq > lines))
+                .forEach(lost -> fail("lost, the journal has only " + lines + " lines: " + lost));
+    }
+
+    /** How many facts a dead server has left. */
+    static long lines(Path data) throws IOException {
+        return Journal.verify(data.resolve("journal")).end().lines();
+    }
+
+    /** Opens the store and checks that journal, tables and answers say the same of every press. */
+    static void whole(Path data, Collection<Answered> answered) throws IOException {
+        var remains = new Remains();
+        try (var folder = DataFolder.open(data);
+                var store = SalonStore.open(folder, Instant.EPOCH)) {
+            Journal.open(data.resolve("journal"), remains).close();
+            answered.forEach(one -> remains.hold(one, store));
+            var fromTables = Floor.of(store.load());
+            if (!fromTables.equals(Floor.of(remains.facts))) {
+                fail("the tables and the journal fold to different floors");
+            }
+        }
+    }
+
+    @Override
+    public void press(JournalPress press, JournalMark after) {
+        var entry = PressLines.read(press.payloads());
+        facts.addAll(entry.facts());
+        if (presses.put(entry.id(), entry) != null) {
+            fail("the press " + entry.id() + " stands twice in the journal");
+        }
+    }
+
+    private void hold(Answered answered, SalonStore store) {
+        var id = answered.asked().id();
+        if (store.press(id).isEmpty()) {
+            fail("the answer is forgotten: " + answered);
+        }
+        var kept = presses.get(id);
+        var written =
+                kept == null ? List.of() : kept.facts().stream().map(Fact::seq).toList();
+        if (!written.equals(answered.isAccepted() ? answered.facts() : List.of())) {
+            fail("the journal has the facts " + written + " of " + answered);
+        }
+    }
+
+    private static void fail(String what) {
+        throw new IllegalStateException(what);
+    }
+}

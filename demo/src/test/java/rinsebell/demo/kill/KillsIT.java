@@ -1,0 +1,26 @@
+package rinsebell.demo.kill;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+/**
+ * 20 kills -9 of the real program in the middle of presses over HTTP. A run that failed is tried again with
+ * {@code -Drinsebell.seed=}number.
+ */
+class KillsIT {
+    private static final int KILLS = 20;
+    private static final Path JAR = Path.of("target", "rinsebell-demo.jar").toAbsolutePath();
+
+    @Test
+    void whatWasAnsweredIsThereAfterwards() throws Exception {
+        var seed = Long.getLong("rinsebell.seed", new Random().nextLong());
+        System.out.println("kills -9, seed " + seed);
+        var tally = Kills.run(JAR, KILLS, seed);
+        System.out.println(tally);
+        assertThat(tally.kills()).isEqualTo(KILLS);
+        assertThat(tally.answered()).as("enough was pressed to prove something").isGreaterThan(5L * KILLS);
+    }
+}

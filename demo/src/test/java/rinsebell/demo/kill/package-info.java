@@ -1,0 +1,4 @@
+@NullMarked
+package rinsebell.demo.kill;
+
+import org.jspecify.annotations.NullMarked;
