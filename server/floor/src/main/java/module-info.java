@@ -6,6 +6,7 @@ module rinsebell.floor {
     exports rinsebell.floor.basin;
     exports rinsebell.floor.bell;
     exports rinsebell.floor.bowl;
+    exports rinsebell.floor.client;
     exports rinsebell.floor.clock;
     exports rinsebell.floor.command;
     exports rinsebell.floor.product;

@@ -9,6 +9,8 @@ import java.util.stream.Stream;
 import org.jdbi.v3.core.Handle;
 import rinsebell.floor.Event;
 import rinsebell.floor.Fact;
+import rinsebell.floor.client.ClientNote;
+import rinsebell.floor.client.KnownClient;
 import rinsebell.floor.visit.ClientId;
 import rinsebell.floor.visit.StayEvent;
 
@@ -17,13 +19,32 @@ final class ClientTable {
 
     private ClientTable() {}
 
-    static ClientId add(Handle handle, String label) {
+    static ClientId add(Handle handle, String label, String press) {
         long id = last(handle) + 1;
+        return begun(handle, press).orElseGet(() -> add(handle, id, label, press));
+    }
+
+    private static Optional<ClientId> begun(Handle handle, String press) {
+        return handle.createQuery("""
+                        select id
+                        from client
+                        where press_id = :press
+                        """)
+                .bind("press", press)
+                .map((row, context) -> new ClientId(row.getLong("id")))
+                .findOne();
+    }
+
+    private static ClientId add(Handle handle, long id, String label, String press) {
         reserve(handle, id);
         handle.createUpdate("""
-                        insert into client (id, label)
-                        values (:id, :label)
-                        """).bind("id", id).bind("label", label).execute();
+                        insert into client (id, label, press_id)
+                        values (:id, :label, :press)
+                        """)
+                .bind("id", id)
+                .bind("label", label)
+                .bind("press", press)
+                .execute();
         return new ClientId(id);
     }
 

@@ -4,13 +4,17 @@ import java.util.List;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
+import rinsebell.floor.client.ClientBook;
+import rinsebell.floor.client.ClientCard;
+import rinsebell.floor.client.ClientNote;
+import rinsebell.floor.client.KnownClient;
 import rinsebell.floor.visit.ClientId;
 
 /**
  * People who come again: the smallest record, a label, with what their visits left. Records stand beside the facts, so
  * that they can be erased; facts only name their numbers. Any thread may call.
  */
-public final class Clients {
+public final class Clients implements ClientBook {
 
     private static final int MOST_VISITS = 20;
 
@@ -21,12 +25,13 @@ public final class Clients {
     }
 
     /**
-     * Begins a record; it is on disk when this returns.
+     * Begins a record; it is on disk when this returns. The same press again finds the record that it began.
      *
      * @param label what the salon calls them
+     * @param press the id of the press that asked for it
      */
-    public ClientId add(String label) {
-        ClientId id = jdbi().inTransaction(handle -> ClientTable.add(handle, label));
+    public ClientId add(String label, String press) {
+        ClientId id = jdbi().inTransaction(handle -> ClientTable.add(handle, label, press));
         tables.force();
         return id;
     }
@@ -42,17 +47,12 @@ public final class Clients {
         return known;
     }
 
-    /**
-     * Clients whose label holds these letters, capitals or not; those who came last first.
-     *
-     * @param letters nothing for everybody
-     * @param most how many at most
-     */
+    @Override
     public List<KnownClient> search(String letters, int most) {
         return jdbi().withHandle(handle -> ClientTable.search(handle, letters, most));
     }
 
-    /** All that is known of a client; empty when there is no such record. */
+    @Override
     public Optional<ClientCard> card(ClientId client) {
         return jdbi().withHandle(handle -> ClientTable.label(handle, client).map(label -> card(handle, client, label)));
     }

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import org.jdbi.v3.core.Handle;
 import rinsebell.floor.bowl.BowlReason;
+import rinsebell.floor.client.EarlierBowl;
 import rinsebell.floor.unit.Grams;
 import rinsebell.floor.visit.Area;
 import rinsebell.floor.visit.VisitId;

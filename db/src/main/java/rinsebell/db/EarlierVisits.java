@@ -8,6 +8,7 @@ import java.util.List;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.StatementContext;
 import org.jspecify.annotations.Nullable;
+import rinsebell.floor.client.EarlierVisit;
 import rinsebell.floor.visit.ClientId;
 import rinsebell.floor.visit.Complaint;
 import rinsebell.floor.visit.Gate;

@@ -16,6 +16,11 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rinsebell.floor.bowl.BowlReason;
+import rinsebell.floor.client.ClientCard;
+import rinsebell.floor.client.ClientNote;
+import rinsebell.floor.client.EarlierBowl;
+import rinsebell.floor.client.EarlierVisit;
+import rinsebell.floor.client.KnownClient;
 import rinsebell.floor.testing.Gates;
 import rinsebell.floor.testing.Head;
 import rinsebell.floor.testing.Story;
@@ -34,10 +39,20 @@ final class ClientsTest {
     Path path;
 
     @Test
+    void theSamePressBeginsOneRecord() throws Exception {
+        with(path, store -> {
+            ClientId first = store.clients().add("A", "the-same-press");
+            assertThat(store.clients().add("A", "the-same-press")).isEqualTo(first);
+            assertThat(store.clients().add("A", "another-press")).isNotEqualTo(first);
+            assertThat(store.clients().search("", 9)).hasSize(2);
+        });
+    }
+
+    @Test
     void clientsAreFoundByAnyPartOfTheirLabel() throws Exception {
         with(path, store -> {
-            ClientId one = store.clients().add("Ödön K.");
-            ClientId two = store.clients().add("Odile_%");
+            ClientId one = store.clients().add("Ödön K.", "begins-1");
+            ClientId two = store.clients().add("Odile_%", "begins-2");
 
             assertThat(found(store, "öd")).containsExactly(one);
             assertThat(found(store, "OD")).containsExactly(two);
@@ -51,9 +66,9 @@ final class ClientsTest {
     @Test
     void whoCameLastStandsFirst() throws Exception {
         with(path, store -> {
-            ClientId never = store.clients().add("A");
-            ClientId early = store.clients().add("B");
-            ClientId late = store.clients().add("C");
+            ClientId never = store.clients().add("A", "begins-3");
+            ClientId early = store.clients().add("B", "begins-4");
+            ClientId late = store.clients().add("C", "begins-5");
             Story story = Story.begins();
             story.at("09:00").arrives(early);
             story.at("10:00").arrives(late);
@@ -67,7 +82,7 @@ final class ClientsTest {
     @Test
     void aCardShowsWhatEarlierVisitsLeft() throws Exception {
         with(path, store -> {
-            ClientId client = store.clients().add("Amara");
+            ClientId client = store.clients().add("Amara", "begins-6");
             Story story = Story.begins();
             Head head = story.at("09:00").arrives(client);
             head.answers(Gates.FINE);
@@ -100,7 +115,7 @@ final class ClientsTest {
     @Test
     void aVisitLinkedAfterItsEndIsOnTheCard() throws Exception {
         with(path, store -> {
-            ClientId client = store.clients().add("Amara");
+            ClientId client = store.clients().add("Amara", "begins-7");
             Story story = Story.begins();
             Head head = story.at("09:00").arrives();
             head.leaves();
@@ -118,7 +133,7 @@ final class ClientsTest {
     @Test
     void theNewestSkinTestAndAnyReactionNeedNotBeAskedAgain() throws Exception {
         with(path, store -> {
-            ClientId client = store.clients().add("Amara");
+            ClientId client = store.clients().add("Amara", "begins-8");
             assertThat(known(store, client)).isEqualTo(Gate.UNANSWERED);
 
             store.clients().note(client, new ClientNote(ClientNote.Kind.SKIN_TEST_FINE, DATE.minusDays(2)));
@@ -135,7 +150,7 @@ final class ClientsTest {
     @Test
     void aReactionToldAtAVisitIsKnownAtTheNext() throws Exception {
         with(path, store -> {
-            ClientId client = store.clients().add("Amara");
+            ClientId client = store.clients().add("Amara", "begins-9");
             Story story = Story.begins();
             Head head = story.at("09:00").arrives(client);
             head.answers(Gates.fineBut(new SkinTest(SkinTest.Result.REACTED, DATE.minusDays(3))));
@@ -160,7 +175,7 @@ final class ClientsTest {
     @Test
     void aNoteTwiceIsOneNote() throws Exception {
         with(path, store -> {
-            ClientId client = store.clients().add("Amara");
+            ClientId client = store.clients().add("Amara", "begins-10");
             ClientNote note = new ClientNote(ClientNote.Kind.REACTION, DATE);
             assertThat(store.clients().note(client, note)).isTrue();
             assertThat(store.clients().note(client, note)).isTrue();
@@ -174,15 +189,18 @@ final class ClientsTest {
     void aNumberIsNeverGivenTwiceNotEvenAfterTheDatabaseWasLost() throws Exception {
         ClientId[] old = new ClientId[1];
         with(path, store -> {
-            store.clients().add("A");
-            old[0] = store.clients().add("B");
+            store.clients().add("A", "begins-11");
+            old[0] = store.clients().add("B", "begins-12");
             Story story = Story.begins();
             story.arrives(old[0]);
             Told.save(store, story.facts());
         });
         Files.delete(path.resolve("rinsebell.mv.db"));
 
-        with(path, store -> assertThat(store.clients().add("C").value()).isGreaterThan(old[0].value()));
+        with(
+                path,
+                store -> assertThat(store.clients().add("C", "begins-13").value())
+                        .isGreaterThan(old[0].value()));
     }
 
     private static Gate known(SalonStore store, ClientId client) {

@@ -16,9 +16,9 @@ import rinsebell.floor.salon.SalonEvent;
 import rinsebell.floor.salon.StaffId;
 import rinsebell.floor.unit.Grams;
 
-/** The rooms, people and products of the invented salon, as they were set up in the morning. */
+/** The rooms, people and products of the invented salon, as they were set up when it opened. */
 final class Cast {
-    private static final Duration MORNING = Duration.ofHours(6);
+    private static final Duration OPENING = Duration.ofDays(90);
     private static final int CHAIRS = 8;
     private static final int BASINS = 2;
     private static final int BENCH = 4;
@@ -54,7 +54,7 @@ final class Cast {
     }
 
     private long press(SalonEvent event, @Nullable String text) {
-        return script.press(new Arrange(event, text), MORNING, null);
+        return script.press(new Arrange(event, text), OPENING, null);
     }
 
     /** So many grams of a product of the shelf. */

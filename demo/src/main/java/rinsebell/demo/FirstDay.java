@@ -21,6 +21,7 @@ final class FirstDay {
         if (isEmpty(data)) {
             try (var folder = DataFolder.open(data);
                     var store = SalonStore.open(folder, now)) {
+                Regulars.enterIn(store.clients(), now.atZone(zone).toLocalDate());
                 store.append(Saturday.until(now, zone));
             } catch (Ledger.NotSaved e) {
                 throw new IOException("the demo's day could not be saved in " + data, e);

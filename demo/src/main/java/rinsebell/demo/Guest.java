@@ -21,6 +21,7 @@ import rinsebell.floor.visit.Application;
 import rinsebell.floor.visit.ApplicationId;
 import rinsebell.floor.visit.Area;
 import rinsebell.floor.visit.CheckDecision;
+import rinsebell.floor.visit.ClientId;
 import rinsebell.floor.visit.Ending;
 import rinsebell.floor.visit.Gate;
 import rinsebell.floor.visit.LookEvent;
@@ -37,6 +38,7 @@ final class Guest {
     private final String initials;
     private final StaffId stylist;
     private final List<ApplicationId> on = new ArrayList<>();
+    private @Nullable ClientId client;
     private @Nullable VisitId visit;
     private @Nullable BowlId bowl;
 
@@ -46,8 +48,14 @@ final class Guest {
         this.stylist = stylist;
     }
 
+    /** Somebody who has a record. */
+    Guest known(ClientId record) {
+        client = record;
+        return this;
+    }
+
     Guest arrives(Duration ago, Place place, Gate answers) {
-        var arrival = new StayEvent.Arrived(place, stylist, null, null);
+        var arrival = new StayEvent.Arrived(place, stylist, null, client);
         script.at(ago, () -> visit = new VisitId(script.press(new Welcome(arrival, initials, answers), ago, stylist)));
         return this;
     }

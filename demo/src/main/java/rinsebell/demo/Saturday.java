@@ -30,7 +30,6 @@ import java.util.List;
 import rinsebell.floor.Floor;
 import rinsebell.floor.Ledger;
 import rinsebell.floor.salon.Place;
-import rinsebell.floor.salon.Salon;
 import rinsebell.floor.salon.StaffId;
 import rinsebell.floor.visit.Area;
 import rinsebell.floor.visit.Complaint;
@@ -53,12 +52,14 @@ public final class Saturday {
 
     private final Script script;
     private final Cast cast;
+    private final Instant now;
     private final Gate fine;
 
     private Saturday(Instant now, ZoneId zone) {
         script = new Script(now);
         cast = new Cast(script, zone);
-        fine = fine(script.floor().salon(), now);
+        this.now = now;
+        fine = fineOn(Duration.ZERO);
     }
 
     /**
@@ -94,11 +95,13 @@ public final class Saturday {
         atTheBasin();
         onTheBench();
         goneHome();
+        weeksAgo();
     }
 
     /** Foils, and the regrowth between them coloured; a look at the foils is due now. */
     private void twoBowlsOnOneHead() {
         guest("A. K.", cast.tamsin)
+                .known(Regulars.A_K)
                 .arrives(ago(52), Place.chair(1), fine)
                 .mixes(ago(37), FIRST, cast.grams(60, POWDER), cast.grams(64, DEVELOPER_20))
                 .putsOn(ago(35), Area.FOILS_TOP, OFF_SCALP, FOIL)
@@ -205,7 +208,7 @@ public final class Saturday {
 
     /** One waits for a chair; another waits there while her colour develops. */
     private void onTheBench() {
-        guest("H. N.", cast.piet).arrives(ago(6), Place.BENCH, Gate.UNANSWERED);
+        guest("H. N.", cast.piet).known(Regulars.H_N).arrives(ago(6), Place.BENCH, Gate.UNANSWERED);
         guest("M. C.", cast.orla)
                 .arrives(ago(58), Place.chair(3), fine)
                 .mixes(ago(38), FIRST, cast.grams(40, BEIGE), cast.grams(40, DEVELOPER_20))
@@ -228,6 +231,36 @@ public final class Saturday {
                 .leaves(ago(100));
     }
 
+    /** What the records of two who come again tell. */
+    private void weeksAgo() {
+        guest("A. K.", cast.tamsin)
+                .known(Regulars.A_K)
+                .arrives(weeks(6, 0), Place.chair(1), fineOn(weeks(6, 0)))
+                .mixes(weeks(6, 9), FIRST, cast.grams(60, POWDER), cast.grams(60, DEVELOPER_20))
+                .putsOn(weeks(6, 12), Area.FOILS_ALL, OFF_SCALP, FOIL)
+                .lastOn(weeks(6, 30))
+                .looks(weeks(6, 35), 8, YELLOW, TEN_MINUTES)
+                .moves(weeks(6, 47), Place.basin(1))
+                .rinses(weeks(6, 48))
+                .leaves(weeks(6, 90));
+        guest("H. N.", cast.piet)
+                .known(Regulars.H_N)
+                .arrives(weeks(5, 0), Place.chair(2), fineOn(weeks(5, 0)))
+                .mixes(weeks(5, 8), FIRST, cast.grams(50, BEIGE), cast.grams(50, DEVELOPER_20))
+                .putsOn(weeks(5, 10), Area.REGROWTH, ON_SCALP, OPEN)
+                .lastOn(weeks(5, 22))
+                .tells(weeks(5, 31), new LookEvent.Complained(Complaint.Grade.TINGLING))
+                .scalpIs(weeks(5, 32), ScalpCheck.Finding.PINK)
+                .moves(weeks(5, 33), Place.basin(2))
+                .rinses(weeks(5, 34))
+                .leaves(weeks(5, 80));
+    }
+
+    /** So many minutes into a visit that began so many weeks ago. */
+    private static Duration weeks(long weeks, long minutes) {
+        return Duration.ofDays(7 * weeks).minusMinutes(minutes);
+    }
+
     private Guest guest(String initials, StaffId stylist) {
         return new Guest(script, initials, stylist);
     }
@@ -241,8 +274,8 @@ public final class Saturday {
     }
 
     /** Every question answered so that nothing stands in the way; the skin test is three days old. */
-    private static Gate fine(Salon salon, Instant now) {
-        LocalDate tested = salon.dayOf(now).minusDays(3);
+    private Gate fineOn(Duration ago) {
+        LocalDate tested = script.floor().salon().dayOf(now.minus(ago)).minusDays(3);
         return new Gate(new SkinTest(SkinTest.Result.NO_REACTION, tested), Scalp.FINE, YesNo.NO, Metal.NONE, YesNo.NO);
     }
 }

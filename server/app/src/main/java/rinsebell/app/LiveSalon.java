@@ -1,6 +1,7 @@
 package rinsebell.app;
 
 import java.util.List;
+import rinsebell.app.api.ClientReads;
 import rinsebell.app.api.DescriptionRoutes;
 import rinsebell.app.api.ReadRoutes;
 import rinsebell.app.asset.AssetRoutes;
@@ -17,10 +18,12 @@ import rinsebell.app.page.FormRoutes;
 import rinsebell.app.page.LiveFloor;
 import rinsebell.app.page.PageRoutes;
 import rinsebell.app.press.ApiPresses;
+import rinsebell.app.press.ClientRoutes;
 import rinsebell.app.press.ClockRoutes;
 import rinsebell.app.press.PressRoutes;
 import rinsebell.app.press.Pressing;
 import rinsebell.app.time.SalonClock;
+import rinsebell.db.Clients;
 import rinsebell.floor.Fact;
 import rinsebell.floor.Ledger;
 import rinsebell.floor.bowl.DayEvent;
@@ -43,8 +46,9 @@ final class LiveSalon implements AutoCloseable {
      * @param loaded the floor as it was told so far
      * @param ledger where the next presses are made durable
      * @param memory of presses that were answered
+     * @param clients people who come again
      */
-    record Kept(Snapshot loaded, Ledger ledger, PressMemory memory) {}
+    record Kept(Snapshot loaded, Ledger ledger, PressMemory memory, Clients clients) {}
 
     /** When this returns every bell has been evaluated, and those that are due ring. */
     LiveSalon(Kept kept, SalonClock clock, LiveFloor.Paper paper) {
@@ -68,23 +72,26 @@ final class LiveSalon implements AutoCloseable {
                         facts -> followClock(facts, clock),
                         this::show,
                         LiveSalon::stopAtOnce));
-        routes = routes(clock, paper);
+        routes = routes(clock, paper, kept.clients());
     }
 
-    private List<Routes> routes(SalonClock clock, LiveFloor.Paper paper) {
+    private List<Routes> routes(SalonClock clock, LiveFloor.Paper paper, Clients clients) {
         Answers answers = new Answers();
-        FormRoutes forms = new FormRoutes(live, answers);
-        Pressing pressing = new Pressing(desk, clock);
+        FormRoutes forms = new FormRoutes(live, answers, clients);
+        Pressing pressing = new Pressing(desk, clock, clients);
         ApiPresses programs = new ApiPresses(pressing, live);
+        PressRoutes presses = new PressRoutes(pressing, live, answers, forms);
         return List.of(
                 new AssetRoutes(paper.assets()),
                 feedRoutes,
                 new PageRoutes(live, answers),
                 forms,
                 new ClockRoutes(pressing, programs),
-                new PressRoutes(pressing, live, answers, forms),
+                presses,
+                new ClientRoutes(clients, live, presses, programs),
                 programs,
                 new ReadRoutes(live, clock),
+                new ClientReads(clients),
                 new DescriptionRoutes());
     }
 

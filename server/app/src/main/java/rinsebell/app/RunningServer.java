@@ -79,7 +79,7 @@ public final class RunningServer implements AutoCloseable {
                 floor.facts().stream().map(Fact::seq).map(TextId::new).toList());
         PressMemory memory = new PressMemory(
                 id -> store.press(id).map(press -> new PressMemory.Stored(press.payloadHash(), press.outcome())));
-        return new LiveSalon.Kept(Snapshot.of(floor, texts), store, memory);
+        return new LiveSalon.Kept(Snapshot.of(floor, texts), store, memory, store.clients());
     }
 
     private static ProblemText problemText(LiveFloor.Paper paper) {

@@ -10,6 +10,7 @@ import rinsebell.floor.command.OnDay;
 import rinsebell.floor.command.PutAlready;
 import rinsebell.floor.command.Report;
 import rinsebell.floor.command.SetFactBack;
+import rinsebell.floor.command.Stock;
 import rinsebell.floor.command.ThrowAway;
 import rinsebell.floor.command.Welcome;
 import rinsebell.floor.command.WithdrawFact;
@@ -17,6 +18,7 @@ import rinsebell.floor.command.WithdrawFact;
 /** Something somebody asks of the floor. */
 public sealed interface Command
         permits Arrange,
+                Stock,
                 Welcome,
                 Report,
                 Mix,

@@ -6,7 +6,6 @@ import rinsebell.floor.basin.Dispatch;
 import rinsebell.floor.basin.Turn;
 import rinsebell.floor.clock.Limit;
 import rinsebell.floor.clock.Timing;
-import rinsebell.floor.visit.CheckDecision;
 import rinsebell.floor.visit.StrandCheck;
 import rinsebell.web.view.Line;
 import rinsebell.web.view.Urgency;
@@ -69,22 +68,6 @@ final class HeadLines {
     }
 
     private String finding(StrandCheck check) {
-        var parts = new ArrayList<String>();
-        var seen = check.finding();
-        if (seen.level() != null) {
-            parts.add(moment.say("finding.level", seen.level()));
-        }
-        for (var one : new Enum<?>[] {seen.tone(), seen.stretch(), seen.dryness()}) {
-            if (one != null) {
-                parts.add(moment.say(one));
-            }
-        }
-        if (check.decision() instanceof CheckDecision.LookAgain again) {
-            parts.add(moment.say("finding.again", again.after().toMinutes()));
-        }
-        if (check.saysRinse()) {
-            parts.add(moment.say("finding.rinse"));
-        }
-        return parts.isEmpty() ? moment.say("finding.looked") : String.join(", ", parts);
+        return FindingTelling.strand(moment, check.finding(), check.decision());
     }
 }

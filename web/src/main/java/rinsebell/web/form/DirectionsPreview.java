@@ -34,7 +34,7 @@ public record DirectionsPreview(String title, Optional<Ribbon> ribbon, List<Stri
 
     /** The times of what is typed so far; faults are left to the form, and what can be read counts. */
     static DirectionsPreview of(PageAsk ask) {
-        var entries = new Entries(new Target(ask.moment().floor(), ask.moment().now(), 0), ask.typed());
+        var entries = new Entries(new Target(ask.moment().floor(), ask.moment().now(), 0, ask.clients()), ask.typed());
         return of(ask, DirectionsForm.directions(entries));
     }
 

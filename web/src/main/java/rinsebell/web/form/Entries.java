@@ -13,7 +13,9 @@ import rinsebell.floor.Asked;
 import rinsebell.floor.Command;
 import rinsebell.floor.Floor;
 import rinsebell.floor.Intent;
+import rinsebell.floor.client.ClientCard;
 import rinsebell.floor.salon.StaffId;
+import rinsebell.floor.visit.ClientId;
 
 /**
  * One reading of one form: hands out entries by name, and notes whatever is wrong with them. For a wrong entry it hands
@@ -47,12 +49,20 @@ final class Entries {
         return target.now();
     }
 
+    Optional<ClientCard> card(ClientId client) {
+        return target.clients().card(client);
+    }
+
     Fields fields() {
         return fields;
     }
 
     void fault(String field, Fault fault, Object... args) {
         errors.add(new FieldError(field, fault, Arrays.asList(args)));
+    }
+
+    List<FieldError> errors() {
+        return List.copyOf(errors);
     }
 
     Reading reading(Command command) {

@@ -38,7 +38,7 @@ final class FactRows {
     private Row row(Fact fact) {
         var gone = !floor.stands(fact);
         return new Row(
-                ask.moment().clock(fact.happened()), what(fact), who(fact), gone, gone ? List.of() : presses(fact));
+                ask.moment().clock(fact.happened()), what(fact), detail(fact), gone, gone ? List.of() : presses(fact));
     }
 
     private List<Press> presses(Fact fact) {
@@ -66,6 +66,12 @@ final class FactRows {
 
     private String label(VisitId id) {
         return floor.visit(id).map(visit -> ask.moment().label(visit) + ": ").orElse("");
+    }
+
+    private String detail(Fact fact) {
+        return Stream.of(new FactDetail(ask.moment()).of(fact), who(fact))
+                .filter(part -> !part.isEmpty())
+                .collect(java.util.stream.Collectors.joining(" · "));
     }
 
     private String who(Fact fact) {

@@ -18,6 +18,8 @@ public enum Fault {
     NOT_A_CHOICE,
     NOT_A_TIME,
     NOT_A_DATE,
+    /** A day after today. */
+    STILL_TO_COME,
     NOT_A_ZONE,
     /** It names something that this floor has not. */
     NOT_KNOWN,

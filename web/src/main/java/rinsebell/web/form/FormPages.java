@@ -19,6 +19,7 @@ import rinsebell.web.view.Nav;
  *   <li>{@code products}: plain is a new product, {@code list} the shelf, {@code preview} the times a leaflet gives
  *   <li>{@code staff}: plain is a new member of staff with the list of all, {@code change} one of them
  *   <li>{@code salon}: plain is the set-up; the first page of an empty salon too
+ *   <li>{@code clients}: {@code list} and plain find a record, {@code card} and {@code note} are one of them
  *   <li>{@code day}: plain is the day sheet, {@code caught-up} what may have been missed
  * </ul>
  */
@@ -36,6 +37,7 @@ public final class FormPages {
         SalonPages.enter(pages);
         ProductPages.enter(pages);
         DayPages.enter(pages);
+        ClientPages.enter(pages);
         return pages;
     }
 

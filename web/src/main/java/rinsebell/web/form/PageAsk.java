@@ -3,6 +3,7 @@ package rinsebell.web.form;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import rinsebell.floor.client.ClientBook;
 import rinsebell.floor.salon.Salon;
 import rinsebell.floor.visit.Visit;
 import rinsebell.floor.visit.VisitId;
@@ -23,6 +24,7 @@ import rinsebell.web.view.Shell;
  * @param look light or dark
  * @param bells the strip on top
  * @param answer what came of the last press; null for none
+ * @param clients records of people who come again
  */
 public record PageAsk(
         Moment moment,
@@ -31,7 +33,8 @@ public record PageAsk(
         List<FieldError> errors,
         Look look,
         BellStrip bells,
-        @Nullable Answer answer) {
+        @Nullable Answer answer,
+        ClientBook clients) {
     public PageAsk {
         errors = List.copyOf(errors);
     }

@@ -1,9 +1,11 @@
 package rinsebell.web.form;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import rinsebell.floor.product.Directions;
 
 /** Every press that pages and programs can make, by the resource and the last part of its address. */
 public final class Presses {
@@ -23,14 +25,15 @@ public final class Presses {
      */
     public record Name(String resource, String press) {}
 
-    public static Presses all() {
+    /** @param shelf what a salon can take over at once, to try things out */
+    public static Presses all(List<Directions> shelf) {
         var presses = new Presses();
         VisitForms.enter(presses);
         HeadForms.enter(presses);
         BowlForms.enter(presses);
         FactForms.enter(presses);
         SalonForms.enter(presses);
-        ProductForms.enter(presses);
+        ProductForms.enter(presses, shelf);
         DayForms.enter(presses);
         return presses;
     }

@@ -1,7 +1,10 @@
 package rinsebell.web.form;
 
+import java.util.List;
 import rinsebell.floor.Command;
 import rinsebell.floor.command.Arrange;
+import rinsebell.floor.command.Stock;
+import rinsebell.floor.product.Directions;
 import rinsebell.floor.product.ProductId;
 import rinsebell.floor.salon.SalonEvent;
 
@@ -11,10 +14,11 @@ final class ProductForms {
 
     private ProductForms() {}
 
-    static void enter(Presses presses) {
+    static void enter(Presses presses, List<Directions> shelf) {
         presses.enter(PRODUCTS, Presses.PLAIN, PressForm.asking(ProductForms::product));
         presses.enter(PRODUCTS, "directions", PressForm.asking(ProductForms::directions));
         presses.enter(PRODUCTS, "offer", PressForm.asking(ProductForms::offer));
+        presses.enter("shelf", Presses.PLAIN, PressForm.asking(entries -> new Stock(shelf)));
     }
 
     private static Command product(Entries entries) {

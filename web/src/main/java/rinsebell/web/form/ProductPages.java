@@ -39,8 +39,13 @@ final class ProductPages {
                 ask.shell(title, Nav.SETUP),
                 title,
                 ask.say("caution.leaflet"),
-                List.of(new Part("", rows, List.of(add))),
+                List.of(new Part("", rows, ask.salon().products().isEmpty() ? List.of(add, shelf(ask)) : List.of(add))),
                 List.of());
+    }
+
+    /** A salon without products may begin with invented ones. */
+    private static Press shelf(PageAsk ask) {
+        return Press.sends(ask.say("form.products.shelf"), ask.say("form.products.shelf.hint"), "/shelf");
     }
 
     private static Row row(PageAsk ask, Product product) {

@@ -37,10 +37,16 @@ final class SalonPages {
                 ? List.of(
                         Press.opens(ask.say("sheet.staff"), "", "/staff"),
                         Press.opens(ask.say("sheet.products"), "", "/products"),
-                        Press.opens(ask.say("form.policy"), "", "/policy"))
+                        Press.opens(ask.say("form.policy"), "", "/policy"),
+                        Press.opens(ask.say("sheet.clients"), "", "/clients"))
                 : List.<Press>of();
         var parts = presses.isEmpty() ? List.<Part>of() : List.of(new Part("", List.of(), presses));
-        return new SheetPage(ask.shell(title, Nav.SETUP), title, "", parts, List.of(rooms(ask)));
+        return new SheetPage(
+                ask.shell(title, Nav.SETUP),
+                title,
+                "",
+                parts,
+                List.of(rooms(ask).untitled()));
     }
 
     private static Form rooms(PageAsk ask) {

@@ -1,6 +1,8 @@
 package rinsebell.web.form;
 
 import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import rinsebell.web.view.Form;
 import rinsebell.web.view.Press;
 import rinsebell.web.view.Shell;
@@ -10,13 +12,33 @@ import rinsebell.web.view.View;
  * A page that lists things with what can be pressed about each: bowls, products, staff, the log of a day.
  *
  * @param intro what this is for; may be empty
+ * @param search narrows the lists down; null for none
  * @param forms typed in below the lists
  */
-public record SheetPage(Shell shell, String title, String intro, List<Part> parts, List<Form> forms) implements View {
+public record SheetPage(
+        Shell shell, String title, String intro, @Nullable Search search, List<Part> parts, List<Form> forms)
+        implements View {
+    public SheetPage(Shell shell, String title, String intro, List<Part> parts, List<Form> forms) {
+        this(shell, title, intro, null, parts, forms);
+    }
+
+    public Optional<Search> searching() {
+        return Optional.ofNullable(search);
+    }
+
     @Override
     public String template() {
         return "form/sheet.jte";
     }
+
+    /**
+     * Letters that narrow down what is listed.
+     *
+     * @param address of the page itself
+     * @param letters typed so far
+     * @param submit what is pressed to search
+     */
+    public record Search(String address, String label, String letters, String submit) {}
 
     /**
      * Rows that belong together.

@@ -2,6 +2,7 @@ package rinsebell.web.form;
 
 import java.time.Instant;
 import rinsebell.floor.Floor;
+import rinsebell.floor.client.ClientBook;
 
 /**
  * What a form is read against.
@@ -9,5 +10,6 @@ import rinsebell.floor.Floor;
  * @param floor as it stands
  * @param now the instant of the press
  * @param id the number in the address, of a visit, bowl, fact, product or member of staff; 0 where the address has none
+ * @param clients the records that a visit may be linked to
  */
-public record Target(Floor floor, Instant now, long id) {}
+public record Target(Floor floor, Instant now, long id, ClientBook clients) {}

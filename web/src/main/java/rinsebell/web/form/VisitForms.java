@@ -3,6 +3,7 @@ package rinsebell.web.form;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import rinsebell.floor.Command;
+import rinsebell.floor.client.ClientCard;
 import rinsebell.floor.command.Report;
 import rinsebell.floor.command.Welcome;
 import rinsebell.floor.visit.ClientId;
@@ -97,6 +98,9 @@ final class VisitForms {
     }
 
     private static @Nullable ClientId client(Entries entries) {
-        return entries.number("client").map(ClientId::new).orElse(null);
+        return entries.number("client")
+                .map(ClientId::new)
+                .flatMap(id -> entries.known("client", entries.card(id).map(ClientCard::id), Fault.NOT_KNOWN))
+                .orElse(null);
     }
 }

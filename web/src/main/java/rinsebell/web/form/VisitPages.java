@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import rinsebell.floor.client.ClientCard;
 import rinsebell.floor.salon.StaffId;
+import rinsebell.floor.visit.ClientId;
 import rinsebell.floor.visit.Gate;
 import rinsebell.floor.visit.Visit;
 import rinsebell.web.view.Form;
@@ -38,12 +40,11 @@ final class VisitPages {
     private VisitPages() {}
 
     static void enter(FormPages pages) {
-        pages.enter(VisitForms.VISITS, Presses.PLAIN, Nav.FLOOR, VisitPages::welcome);
+        pages.enter(VisitForms.VISITS, Presses.PLAIN, VisitPages::welcome);
         pages.enter(VisitForms.VISITS, "gate", Nav.FLOOR, VisitPages::gate);
         pages.enter(VisitForms.VISITS, "move", Nav.FLOOR, VisitPages::move);
         pages.enter(VisitForms.VISITS, "hand-over", Nav.FLOOR, VisitPages::handOver);
         pages.enter(VisitForms.VISITS, "label", Nav.FLOOR, VisitPages::label);
-        pages.enter(VisitForms.VISITS, "client", Nav.FLOOR, VisitPages::client);
         pages.enter(
                 VisitForms.VISITS,
                 "leave",
@@ -64,21 +65,48 @@ final class VisitPages {
         return "/visits/" + ask.id();
     }
 
-    private static Form welcome(PageAsk ask) {
+    /** Somebody new, or somebody whose record was found first; its answers need not be asked again. */
+    private static SheetPage welcome(PageAsk ask) {
+        var client = Typed.number(ask.value("client", ""))
+                .map(number -> new ClientId(number.longValue()))
+                .flatMap(ask.clients()::card);
+        var form = welcome(ask, client);
+        return new SheetPage(
+                ask.shell(form.title(), Nav.FLOOR),
+                form.title(),
+                "",
+                List.of(whose(ask, client)),
+                List.of(form.untitled()));
+    }
+
+    private static SheetPage.Part whose(PageAsk ask, Optional<ClientCard> client) {
+        var find = Press.opens(
+                ask.say(client.isPresent() ? "sheet.clients.other" : "sheet.clients.known"), "", "/clients");
+        var rows = client.map(
+                card -> new SheetPage.Row("", card.label(), ClientPages.told(ask, card), false, List.of(find)));
+        return new SheetPage.Part("", rows.stream().toList(), client.isPresent() ? List.of() : List.of(find));
+    }
+
+    private static Form welcome(PageAsk ask, Optional<ClientCard> client) {
         var draft = new FormDraft(ask, "welcome")
-                .text("label", "")
+                .text("label", client.map(ClientCard::label).orElse(""))
                 .tiles("place", Choices.places(ask), "")
                 .list("stylist", Choices.working(ask), "")
                 .list("helper", Choices.working(ask), "")
-                .number("client", "");
-        return questions(draft.group(ask.say("form.gate.questions")), ask, Gate.UNANSWERED)
+                .hidden(
+                        "client",
+                        client.map(card -> Choices.number(card.id().value())).orElse(""));
+        var known = client.map(ClientCard::known).orElse(Gate.UNANSWERED);
+        return questions(draft.group(ask.say("form.gate.questions")), ask, known)
                 .group(ask.say("form.when"))
                 .number("minutesAgo", "")
                 .form("/visits", "/");
     }
 
     private static Form gate(PageAsk ask) {
-        var answers = ask.visit().map(Visit::gate).orElse(Gate.UNANSWERED);
+        var stands = ask.visit().map(Visit::gate).orElse(Gate.UNANSWERED);
+        var client = ask.visit().map(visit -> visit.stay().client()).orElse(null);
+        var answers = ask.clients().known(client).over(stands);
         return questions(draft(ask, "gate"), ask, answers).whenAndWho().form(at(ask, "gate"), back(ask));
     }
 
@@ -133,14 +161,6 @@ final class VisitPages {
                 .map(visit -> ask.moment().texts().apply(visit.label()))
                 .orElse("");
         return draft(ask, "label").text("label", now).form(at(ask, "label"), back(ask));
-    }
-
-    private static Form client(PageAsk ask) {
-        var linked = ask.visit()
-                .flatMap(visit -> Optional.ofNullable(visit.stay().client()))
-                .map(client -> Choices.number(client.value()))
-                .orElse("");
-        return draft(ask, "client").number("client", linked).form(at(ask, "client"), back(ask));
     }
 
     /** What is pressed more rarely, and the log of this head. */

@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * A form, as it is first shown or with everything that was typed and all that is wrong with it.
  *
+ * @param title may be empty
  * @param intro what this is for, or a caution; may be empty
  * @param preview where the form's values are sent while they are typed, to show what they mean; none for most
  */
@@ -27,6 +28,11 @@ public record Form(
     @Override
     public String template() {
         return "part/form.jte";
+    }
+
+    /** The same below a title that a page has already. */
+    public Form untitled() {
+        return new Form(id, "", intro, action, groups, submit, back, preview);
     }
 
     public Optional<String> previewing() {

@@ -160,7 +160,7 @@ class FuzzTest {
         var random = new Random(seed);
         var read = 0;
         for (var round = 0; round < 400; round++) {
-            for (var name : Presses.all().names()) {
+            for (var name : Presses.all(List.of()).names()) {
                 read += reads(name, garbage(random), random.nextInt(40)) ? 1 : 0;
             }
         }
@@ -192,7 +192,7 @@ class FuzzTest {
 
     @Test
     void nothingTypedIsNeverThrown() {
-        for (var name : Presses.all().names()) {
+        for (var name : Presses.all(List.of()).names()) {
             for (var id : new long[] {Long.MIN_VALUE, -1, 0, 1, table.visit.value(), Long.MAX_VALUE}) {
                 reads(name, Fields.NONE, id);
             }

@@ -2,11 +2,13 @@ package rinsebell.web.form;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.Map;
 import rinsebell.floor.Asked;
 import rinsebell.floor.Command;
 import rinsebell.floor.Floor;
 import rinsebell.floor.bowl.BowlId;
+import rinsebell.floor.client.ClientBook;
 import rinsebell.floor.product.Cover;
 import rinsebell.floor.product.Zone;
 import rinsebell.floor.testing.Saturday;
@@ -20,12 +22,13 @@ import rinsebell.floor.visit.WorkEvent;
 
 /** A small salon at ten o'clock with one head on which a bowl is, and the forms read against it. */
 final class PressTable {
-    private static final Presses PRESSES = Presses.all();
+    private static final Presses PRESSES = Presses.all(List.of());
 
     final Story story = Story.stocked();
     final VisitId visit;
     final BowlId bowl;
     final ApplicationId on;
+    final ClientBook clients = new FewClients();
 
     PressTable() {
         story.at("09:50");
@@ -41,7 +44,7 @@ final class PressTable {
     }
 
     Reading read(String resource, String press, long id, Fields fields) {
-        var target = new Target(floor(), Saturday.TEN, id);
+        var target = new Target(floor(), Saturday.TEN, id, clients);
         return PRESSES.find(resource, press).orElseThrow().read(target, fields);
     }
 

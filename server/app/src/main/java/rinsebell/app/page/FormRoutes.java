@@ -8,6 +8,8 @@ import java.util.Optional;
 import rinsebell.app.door.Problem;
 import rinsebell.app.door.ProblemCode;
 import rinsebell.app.door.Routes;
+import rinsebell.floor.client.ClientBook;
+import rinsebell.floor.visit.ClientId;
 import rinsebell.web.board.LivePages;
 import rinsebell.web.form.FieldError;
 import rinsebell.web.form.Fields;
@@ -25,9 +27,11 @@ public final class FormRoutes implements Routes {
 
     private final LiveFloor live;
     private final Answers answers;
+    private final ClientBook clients;
     private final FormPages pages = FormPages.all();
 
-    public FormRoutes(LiveFloor live, Answers answers) {
+    public FormRoutes(LiveFloor live, Answers answers, ClientBook clients) {
+        this.clients = clients;
         this.live = live;
         this.answers = answers;
     }
@@ -43,12 +47,22 @@ public final class FormRoutes implements Routes {
         open(routes, "/staff", "staff", PLAIN);
         open(routes, "/policy", "policy", PLAIN);
         open(routes, "/day", "day", PLAIN);
+        open(routes, "/clients", "clients", "list");
+        routes.get("/clients/{id}", this::client);
         routes.get("/day/{press}", ctx -> show(ctx, "day", ctx.pathParam("press"), 0));
         routes.get("/staff/{id}", ctx -> show(ctx, "staff", "change", id(ctx)));
         for (var resource : List.of("visits", "bowls", "products", "facts")) {
             routes.get("/" + resource + "/{id}/{press}", ctx -> show(ctx, resource, ctx.pathParam("press"), id(ctx)));
         }
         routes.post("/products/preview", this::preview);
+    }
+
+    private void client(Context ctx) {
+        var id = id(ctx);
+        if (clients.card(new ClientId(id)).isEmpty()) {
+            throw PageRoutes.nowhere();
+        }
+        show(ctx, "clients", "card", id);
     }
 
     private void open(RoutesConfig routes, String path, String resource, String press) {
@@ -96,7 +110,7 @@ public final class FormRoutes implements Routes {
         var said = answer == null ? answers.of(ctx, moment).orElse(null) : answer;
         var look = Objects.requireNonNullElse(PageRoutes.look(ctx), Look.LIGHT);
         var bells = new LivePages(moment, look, said).still("", Nav.DAY).bells();
-        return new PageAsk(moment, id, typed, errors, look, bells, said);
+        return new PageAsk(moment, id, typed, errors, look, bells, said, clients);
     }
 
     private static long id(Context ctx) {

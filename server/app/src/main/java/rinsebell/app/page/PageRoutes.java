@@ -130,7 +130,7 @@ public final class PageRoutes implements Routes {
                 .orElse("/");
     }
 
-    static Optional<Long> number(@Nullable String text) {
+    public static Optional<Long> number(@Nullable String text) {
         return text != null && text.matches("\\d{1,18}") ? Optional.of(Long.valueOf(text)) : Optional.empty();
     }
 

@@ -28,15 +28,20 @@ public final class ApiPresses implements Routes {
 
     @Override
     public void addTo(RoutesConfig routes) {
-        PressRoutes.addTo(routes, "/api", this::press);
+        PressRoutes.addTo(routes, "/api", pressing.names(), this::press);
     }
 
     private void press(Context ctx, Address address) {
         var result = pressing.press(address, FormBody.json(ctx), pressId(ctx), "");
         if (result instanceof Pressing.Wrong wrong) {
-            throw new Problem(ProblemCode.FIELDS, fields(wrong.errors())).thrown();
+            throw wrong(wrong.errors());
         }
         answered(ctx, ((Pressing.Asked) result).answer());
+    }
+
+    /** Everything that is wrong with the fields, as one problem. */
+    RuntimeException wrong(List<FieldError> errors) {
+        return new Problem(ProblemCode.FIELDS, fields(errors)).thrown();
     }
 
     static String pressId(Context ctx) {

@@ -3,7 +3,6 @@ package rinsebell.app.press;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
-import java.util.UUID;
 import rinsebell.app.desk.Answer;
 import rinsebell.app.door.Problem;
 import rinsebell.app.door.ProblemCode;
@@ -27,10 +26,7 @@ public final class ClockRoutes implements Routes {
     }
 
     private void fromPage(Context ctx) {
-        var id = FormBody.read(ctx)
-                .first("press")
-                .filter(Pressing::isId)
-                .orElseGet(() -> UUID.randomUUID().toString());
+        var id = PressRoutes.pressId(FormBody.read(ctx));
         pressing.confirmClock(id, "").ifPresent(ClockRoutes::mustBeSaved);
         ctx.redirect("/", HttpStatus.SEE_OTHER);
     }

@@ -4,6 +4,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.regex.Pattern;
 import rinsebell.app.desk.Answer;
@@ -18,9 +19,12 @@ import rinsebell.web.board.Moment;
 import rinsebell.web.form.FieldError;
 import rinsebell.web.form.Fields;
 import rinsebell.web.form.Presses;
+import rinsebell.web.form.SheetPage;
 import rinsebell.web.view.AnswerPage;
+import rinsebell.web.view.Form;
 import rinsebell.web.view.FormPage;
 import rinsebell.web.view.Nav;
+import rinsebell.web.view.View;
 
 /** Presses from pages: with script a part comes back, or where to go next; without it a page. */
 public final class PressRoutes implements Routes {
@@ -28,7 +32,7 @@ public final class PressRoutes implements Routes {
     private static final String PART = "Rinsebell-Part";
 
     /** Tells the script where to go next. */
-    private static final String NEXT = "Rinsebell-Next";
+    static final String NEXT = "Rinsebell-Next";
 
     /** Tells that a press was not answered the first time, so that its instant is when it was pressed. */
     private static final String AGAIN = "Rinsebell-Again";
@@ -50,12 +54,12 @@ public final class PressRoutes implements Routes {
 
     @Override
     public void addTo(RoutesConfig routes) {
-        addTo(routes, "", this::press);
+        addTo(routes, "", pressing.names(), this::press);
     }
 
     /** The addresses of all presses below a prefix. */
-    static void addTo(RoutesConfig routes, String prefix, AtAddress handler) {
-        for (var name : Presses.all().names()) {
+    static void addTo(RoutesConfig routes, String prefix, Set<Presses.Name> names, AtAddress handler) {
+        for (var name : names) {
             routes.post(prefix + Address.path(name), ctx -> handler.press(ctx, Address.of(name, ctx)));
         }
     }
@@ -65,12 +69,24 @@ public final class PressRoutes implements Routes {
         void press(Context ctx, Address address);
     }
 
+    static boolean wantsPart(Context ctx) {
+        return ctx.header(PART) != null;
+    }
+
+    /** The id that came with a form; a form without one is a press of its own each time. */
+    static String pressId(Fields typed) {
+        return typed.first("press")
+                .filter(Pressing::isId)
+                .orElseGet(() -> UUID.randomUUID().toString());
+    }
+
     private void press(Context ctx, Address address) {
         var read = FormBody.read(ctx);
         var typed = ctx.header(AGAIN) == null ? read.without("pressed") : read;
-        var id = typed.first("press")
-                .filter(Pressing::isId)
-                .orElseGet(() -> UUID.randomUUID().toString());
+        press(ctx, address, typed, pressId(typed));
+    }
+
+    void press(Context ctx, Address address, Fields typed, String id) {
         var result = pressing.press(address, typed, id, "");
         if (result instanceof Pressing.Wrong wrong) {
             wrong(ctx, address, typed, wrong.errors());
@@ -80,18 +96,26 @@ public final class PressRoutes implements Routes {
     }
 
     /** The form comes back as it was, with what is wrong beside each field. */
-    private void wrong(Context ctx, Address address, Fields typed, List<FieldError> errors) {
+    void wrong(Context ctx, Address address, Fields typed, List<FieldError> errors) {
         var moment = live.moment();
         var answer = answers.wrong(errors, moment);
         var page = forms.again(
                 ctx, address.resource(), address.press(), address.id(), new FormRoutes.Typed(typed, errors, answer));
         ctx.status(422);
-        if (ctx.header(PART) == null) {
+        if (!wantsPart(ctx)) {
             page.ifPresentOrElse(view -> ctx.html(live.page(view, moment)), () -> answer(ctx, 422, answer));
             return;
         }
-        var form = page.filter(FormPage.class::isInstance).map(view -> live.part(((FormPage) view).form(), moment));
+        var form = page.flatMap(view -> form(view, ctx.path())).map(view -> live.part(view, moment));
         ctx.html(form.orElse("") + live.part(answer, moment));
+    }
+
+    /** The form of a page that sends to this address. */
+    private static Optional<Form> form(View page, String address) {
+        var forms = page instanceof FormPage one
+                ? List.of(one.form())
+                : page instanceof SheetPage sheet ? sheet.forms() : List.<Form>of();
+        return forms.stream().filter(form -> form.action().equals(address)).findFirst();
     }
 
     private void answered(Context ctx, Address address, Fields typed, Answer answer) {
@@ -111,7 +135,7 @@ public final class PressRoutes implements Routes {
 
     private void accepted(Context ctx, Address address, Outcome outcome, Moment moment) {
         var stays = isAnsweredInPlace(ctx, address);
-        if (ctx.header(PART) != null && stays) {
+        if (wantsPart(ctx) && stays) {
             answer(ctx, 200, answers.done(outcome.facts(), outcome.reasons(), moment));
             return;
         }
@@ -121,7 +145,7 @@ public final class PressRoutes implements Routes {
                         .findFirst()
                         .map(seq -> (next.contains("?") ? "&" : "?") + "done=" + seq)
                         .orElse("");
-        if (ctx.header(PART) != null) {
+        if (wantsPart(ctx)) {
             ctx.header(NEXT, to).status(204);
         } else {
             ctx.redirect(to, io.javalin.http.HttpStatus.SEE_OTHER);
@@ -155,7 +179,7 @@ public final class PressRoutes implements Routes {
                 "/visits/" + (address.id() > 0 ? address.id() : outcome.facts().get(0));
             case "bowls" -> "/bowls";
             case "facts", "bells" -> about(outcome, moment).orElse("/day");
-            case "products" -> "/products";
+            case "products", "shelf" -> "/products";
             case "day" -> "/day";
             default -> "/setup";
         };
@@ -174,7 +198,7 @@ public final class PressRoutes implements Routes {
     private void answer(Context ctx, int status, rinsebell.web.view.Answer answer) {
         var moment = live.moment();
         ctx.status(status);
-        if (ctx.header(PART) != null) {
+        if (wantsPart(ctx)) {
             ctx.html(live.part(answer, moment));
             return;
         }

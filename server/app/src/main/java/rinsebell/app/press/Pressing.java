@@ -7,6 +7,7 @@ import java.time.Duration;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
@@ -19,8 +20,10 @@ import rinsebell.app.desk.FloorDesk;
 import rinsebell.app.desk.Press;
 import rinsebell.app.door.Problem;
 import rinsebell.app.door.ProblemCode;
+import rinsebell.app.shelf.InventedProducts;
 import rinsebell.app.time.SalonClock;
 import rinsebell.floor.bowl.DayEvent;
+import rinsebell.floor.client.ClientBook;
 import rinsebell.floor.command.OnDay;
 import rinsebell.web.form.FieldError;
 import rinsebell.web.form.Fields;
@@ -36,11 +39,13 @@ public final class Pressing {
 
     private final FloorDesk desk;
     private final SalonClock clock;
-    private final Presses presses = Presses.all();
+    private final ClientBook clients;
+    private final Presses presses = Presses.all(InventedProducts.all());
     private final ReadWriteLock clockStands = new ReentrantReadWriteLock();
 
-    public Pressing(FloorDesk desk, SalonClock clock) {
+    public Pressing(FloorDesk desk, SalonClock clock, ClientBook clients) {
         this.desk = desk;
+        this.clients = clients;
         this.clock = clock;
     }
 
@@ -52,6 +57,10 @@ public final class Pressing {
 
     /** It could not be read. */
     record Wrong(List<FieldError> errors) implements Result {}
+
+    Set<Presses.Name> names() {
+        return presses.names();
+    }
 
     static boolean isId(String id) {
         return ID.matcher(id).matches();
@@ -74,7 +83,7 @@ public final class Pressing {
     }
 
     private Result press(PressForm form, Address address, Fields typed, String id, String device) {
-        var target = new Target(desk.snapshot().floor(), clock.now(), address.id());
+        var target = new Target(desk.snapshot().floor(), clock.now(), address.id(), clients);
         var hash = hash(address, typed);
         var reading = form.read(target, typed);
         if (reading instanceof Reading.Wrong wrong) {

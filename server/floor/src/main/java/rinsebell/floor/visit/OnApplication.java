@@ -6,7 +6,7 @@ import java.util.Set;
 import rinsebell.floor.Reason;
 
 /** What events about one application have in common: it has to be on, and they hang on the fact that put it on. */
-sealed interface OnApplication extends VisitEvent
+public sealed interface OnApplication extends VisitEvent
         permits WorkEvent.LastOn,
                 WorkEvent.CoverChanged,
                 WorkEvent.Planned,

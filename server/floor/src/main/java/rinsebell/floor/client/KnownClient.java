@@ -1,4 +1,4 @@
-package rinsebell.db;
+package rinsebell.floor.client;
 
 import java.time.Instant;
 import java.util.Optional;

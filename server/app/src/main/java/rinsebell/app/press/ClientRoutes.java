@@ -1,0 +1,133 @@
+package rinsebell.app.press;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.util.function.Consumer;
+import rinsebell.app.door.Problem;
+import rinsebell.app.door.ProblemCode;
+import rinsebell.app.door.Routes;
+import rinsebell.app.page.FormBody;
+import rinsebell.app.page.LiveFloor;
+import rinsebell.app.page.PageRoutes;
+import rinsebell.db.Clients;
+import rinsebell.floor.client.ClientNote;
+import rinsebell.floor.visit.ClientId;
+import rinsebell.web.form.Checked;
+import rinsebell.web.form.ClientForms;
+import rinsebell.web.form.Fields;
+import rinsebell.web.form.Target;
+
+/** What is written into the records of people who come again; it is no press of the floor, and goes by no desk. */
+public final class ClientRoutes implements Routes {
+    private final Clients clients;
+    private final LiveFloor live;
+    private final PressRoutes pages;
+    private final ApiPresses programs;
+
+    public ClientRoutes(Clients clients, LiveFloor live, PressRoutes pages, ApiPresses programs) {
+        this.clients = clients;
+        this.live = live;
+        this.pages = pages;
+        this.programs = programs;
+    }
+
+    @Override
+    public void addTo(RoutesConfig routes) {
+        routes.post("/clients", this::beginFromPage);
+        routes.post("/clients/{id}/note", this::noteFromPage);
+        routes.post("/api/clients", this::beginFromProgram);
+        routes.post("/api/clients/{id}/note", this::noteFromProgram);
+    }
+
+    /** A record that begins with somebody's visit is linked to it by the same press. */
+    private void beginFromPage(Context ctx) {
+        var typed = FormBody.read(ctx);
+        var begun = ClientForms.begun(target(0), typed);
+        if (begun.errors().isEmpty()) {
+            var press = PressRoutes.pressId(typed);
+            var client = begin(begun.entry().label(), press);
+            var visit = begun.entry().visit();
+            if (visit == null) {
+                go(ctx, "/clients/" + client.value());
+            } else {
+                var link = Fields.of("client", String.valueOf(client.value()));
+                pages.press(ctx, new Address("visits", visit.value(), "client"), link, press);
+            }
+        } else {
+            pages.wrong(ctx, new Address(ClientForms.CLIENTS, 0, ""), typed, begun.errors());
+        }
+    }
+
+    /** The same press again finds its record; with another label it was meant for somebody else. */
+    private ClientId begin(String label, String press) {
+        var id = clients.add(label, press);
+        if (clients.card(id).filter(card -> card.label().equals(label)).isEmpty()) {
+            throw Problem.of(ProblemCode.PRESS_ID_REUSED).thrown();
+        }
+        return id;
+    }
+
+    private void noteFromPage(Context ctx) {
+        var typed = FormBody.read(ctx);
+        var id = id(ctx);
+        var note = ClientForms.note(target(id.value()), typed);
+        if (note.errors().isEmpty()) {
+            keep(id, note.entry());
+            go(ctx, "/clients/" + id.value());
+        } else {
+            pages.wrong(ctx, new Address(ClientForms.CLIENTS, id.value(), ClientForms.NOTE), typed, note.errors());
+        }
+    }
+
+    private static void go(Context ctx, String to) {
+        if (PressRoutes.wantsPart(ctx)) {
+            ctx.header(PressRoutes.NEXT, to).status(204);
+        } else {
+            ctx.redirect(to, HttpStatus.SEE_OTHER);
+        }
+    }
+
+    private void beginFromProgram(Context ctx) {
+        var press = ApiPresses.pressId(ctx);
+        read(ctx, ClientForms.begun(target(0), FormBody.json(ctx)), begun -> {
+            ctx.status(201).json(new Begun(begin(begun.label(), press).value()));
+        });
+    }
+
+    /** @param client the number of the record, to link visits to */
+    record Begun(long client) {}
+
+    private void noteFromProgram(Context ctx) {
+        ApiPresses.pressId(ctx);
+        var id = id(ctx);
+        read(ctx, ClientForms.note(target(id.value()), FormBody.json(ctx)), note -> {
+            keep(id, note);
+            ctx.status(204);
+        });
+    }
+
+    private <T> void read(Context ctx, Checked<T> checked, Consumer<T> then) {
+        if (!checked.errors().isEmpty()) {
+            throw programs.wrong(checked.errors());
+        }
+        then.accept(checked.entry());
+    }
+
+    private void keep(ClientId client, ClientNote note) {
+        if (!clients.note(client, note)) {
+            throw Problem.of(ProblemCode.NOT_FOUND).thrown();
+        }
+    }
+
+    private static ClientId id(Context ctx) {
+        return PageRoutes.number(ctx.pathParam("id"))
+                .map(ClientId::new)
+                .orElseThrow(() -> Problem.of(ProblemCode.NOT_FOUND).thrown());
+    }
+
+    private Target target(long id) {
+        var moment = live.moment();
+        return new Target(moment.floor(), moment.now(), id, clients);
+    }
+}
