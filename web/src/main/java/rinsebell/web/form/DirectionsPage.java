@@ -19,9 +19,11 @@ import rinsebell.floor.product.Zone;
 import rinsebell.floor.unit.Percent;
 import rinsebell.web.form.FormDraft.Choice;
 import rinsebell.web.view.Form;
+import rinsebell.web.view.TimesExample;
 
 /** The form of a product's directions, every field of them, with its times shown while they are typed. */
 final class DirectionsPage {
+    private static final String PREVIEW = "/products/preview?product=";
     private static final List<Integer> VOLUMES = List.of(10, 20, 30, 40);
 
     private final PageAsk ask;
@@ -47,7 +49,14 @@ final class DirectionsPage {
         pairings(draft.group(ask.say("form.directions.pairings")));
         checks(draft.group(ask.say("form.directions.checks")));
         contents(draft.group(ask.say("form.directions.contents")));
-        return draft.form(action, "/products", "/products/preview");
+        return draft.form(action, "/products", new Form.Preview(PREVIEW + ask.id(), example()));
+    }
+
+    /** The times of what is typed, or else of the edition that is revised. */
+    private TimesExample example() {
+        return known.filter(stands -> !ask.isBack())
+                .map(stands -> DirectionsPreview.of(ask, stands))
+                .orElseGet(() -> DirectionsPreview.of(ask));
     }
 
     private void times(FormDraft draft) {
@@ -72,12 +81,13 @@ final class DirectionsPage {
         draft.choice("zone", Zone.class, known.map(one -> one.limits().zone()).orElse(null));
         for (var cover : Cover.values()) {
             var allowance = known.map(one -> one.limits().cover(cover));
-            allowance(draft, "covers." + Codes.of(cover), ask.moment().say(cover), allowance, cover == Cover.OPEN);
+            allowance(
+                    draft.row(), "covers." + Codes.of(cover), ask.moment().say(cover), allowance, cover == Cover.OPEN);
         }
         for (var heat : Heat.values()) {
             var field = "heats." + Codes.of(heat);
             var name = ask.moment().say(heat);
-            allowance(draft, field, name, known.map(one -> one.limits().heat(heat)), false);
+            allowance(draft.row(), field, name, known.map(one -> one.limits().heat(heat)), false);
             var heated = known.flatMap(one -> Optional.ofNullable(one.times().develops()))
                     .flatMap(one -> Optional.ofNullable(one.heated().get(heat)));
             draft.number(field + ".from", ask.say("field.heated.from", name), minutes(heated.map(Span::from)))

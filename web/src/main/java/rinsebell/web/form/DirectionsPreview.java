@@ -16,33 +16,24 @@ import rinsebell.web.view.Ribbon.Mark;
 import rinsebell.web.view.Ribbon.MarkKind;
 import rinsebell.web.view.Ribbon.Note;
 import rinsebell.web.view.Ribbon.NotePlace;
+import rinsebell.web.view.TimesExample;
 import rinsebell.web.view.Urgency;
-import rinsebell.web.view.View;
 
-/**
- * What directions mean on a clock, for a bowl mixed now.
- *
- * @param title what is shown
- * @param ribbon its times; none while the directions name no end
- * @param lines the same in words
- */
-public record DirectionsPreview(String title, Optional<Ribbon> ribbon, List<String> lines) implements View {
-    @Override
-    public String template() {
-        return "form/preview.jte";
-    }
+/** Reckons what directions mean on a clock, for a bowl mixed now. */
+final class DirectionsPreview {
+    private DirectionsPreview() {}
 
     /** The times of what is typed so far; faults are left to the form, and what can be read counts. */
-    static DirectionsPreview of(PageAsk ask) {
+    static TimesExample of(PageAsk ask) {
         var entries = new Entries(new Target(ask.moment().floor(), ask.moment().now(), 0, ask.clients()), ask.typed());
         return of(ask, DirectionsForm.directions(entries));
     }
 
-    static DirectionsPreview of(PageAsk ask, Directions directions) {
+    static TimesExample of(PageAsk ask, Directions directions) {
         var example = new ExampleHead(ask.salon(), directions, ask.moment().now());
         var timing = example.timing();
         var title = ask.say("preview.title", ask.moment().clock(timing.mixedAt()));
-        return new DirectionsPreview(title, new Drawing(ask, example, timing).ribbon(), lines(ask, timing));
+        return new TimesExample(title, new Drawing(ask, example, timing).ribbon(), lines(ask, timing));
     }
 
     private static List<String> lines(PageAsk ask, Timing timing) {

@@ -54,8 +54,8 @@ final class FactPages {
         var along = floor.hangingOn(ask.id()).stream()
                 .flatMap(seq -> floor.standing(seq).stream())
                 .toList();
-        var draft =
-                new FormDraft(ask, "facts.withdraw").group(titled(ask, along)).hidden("all", "yes");
+        var draft = new FormDraft(ask, "facts.withdraw").group(titled(ask, along));
+        along.forEach(fact -> draft.hidden("along", Choices.number(fact.seq())));
         draft.list("by", Choices.working(ask), "");
         return draft.form(at(ask, "withdraw"), DAY);
     }

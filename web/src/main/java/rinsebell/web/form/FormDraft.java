@@ -21,6 +21,7 @@ final class FormDraft {
     private final List<Form.Group> groups = new ArrayList<>();
     private final List<Field> fields = new ArrayList<>();
     private String group = "";
+    private boolean row;
 
     /** @param key of the form's words: its title, and below it {@code intro} and {@code submit} */
     FormDraft(PageAsk ask, String key) {
@@ -35,12 +36,20 @@ final class FormDraft {
         return this;
     }
 
+    /** What follows stands in one row where there is room. */
+    FormDraft row() {
+        close();
+        row = true;
+        return this;
+    }
+
     private void close() {
         if (!fields.isEmpty()) {
-            groups.add(new Form.Group(group, List.copyOf(fields)));
+            groups.add(new Form.Group(group, row, List.copyOf(fields)));
             fields.clear();
         }
         group = "";
+        row = false;
     }
 
     FormDraft text(String name, String unlessTyped) {
@@ -148,8 +157,8 @@ final class FormDraft {
         return form(action, back, null);
     }
 
-    /** @param preview where values go while they are typed; null for nowhere */
-    Form form(String action, String back, @Nullable String preview) {
+    /** @param preview what the values mean; null for most forms */
+    Form form(String action, String back, Form.@Nullable Preview preview) {
         faultsOfNoField();
         close();
         return new Form(

@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param title may be empty
  * @param intro what this is for, or a caution; may be empty
- * @param preview where the form's values are sent while they are typed, to show what they mean; none for most
+ * @param preview what the form's values mean, shown while they are typed; null for most
  */
 public record Form(
         String id,
@@ -19,11 +19,28 @@ public record Form(
         List<Group> groups,
         String submit,
         String back,
-        @Nullable String preview)
+        @Nullable Preview preview)
         implements Fragment {
 
-    /** Fields that belong together. The title may be empty. */
-    public record Group(String title, List<Field> fields) {}
+    /**
+     * Fields that belong together.
+     *
+     * @param title may be empty
+     * @param row they stand beside each other where there is room
+     */
+    public record Group(String title, boolean row, List<Field> fields) {
+        public Group(String title, List<Field> fields) {
+            this(title, false, fields);
+        }
+    }
+
+    /**
+     * What the values of a form mean.
+     *
+     * @param address where they are sent to find out
+     * @param shown what those that stand here mean
+     */
+    public record Preview(String address, TimesExample shown) {}
 
     @Override
     public String template() {
@@ -35,7 +52,7 @@ public record Form(
         return new Form(id, "", intro, action, groups, submit, back, preview);
     }
 
-    public Optional<String> previewing() {
+    public Optional<Preview> previewing() {
         return Optional.ofNullable(preview);
     }
 

@@ -75,11 +75,14 @@ public final class FormRoutes implements Routes {
         ctx.html(live.page(page.page(ask(ctx, id, Fields.of(ctx.queryParamMap()), List.of(), null)), live.moment()));
     }
 
-    /** What the leaflet's times come to, while they are typed. */
+    /** What the leaflet's times come to: a part while they are typed, the page again for browsers without script. */
     private void preview(Context ctx) {
         var typed = FormBody.read(ctx);
-        var page = pages.find("products", "preview").orElseThrow(PageRoutes::nowhere);
-        ctx.html(live.part(page.page(ask(ctx, 0, typed, List.of(), null)), live.moment()));
+        var id = PageRoutes.number(ctx.queryParam("product")).orElse(0L);
+        var press = ctx.header("HX-Request") != null ? "preview" : id == 0 ? PLAIN : "directions";
+        var page = pages.find("products", press).orElseThrow(PageRoutes::nowhere);
+        var view = page.page(ask(ctx, id, typed, List.of(), null));
+        ctx.html(press.equals("preview") ? live.part(view, live.moment()) : live.page(view, live.moment()));
     }
 
     /** The page that a press came from, with everything that was typed and all that is wrong with it. */
