@@ -6,6 +6,8 @@ import io.javalin.Javalin;
 import io.swagger.v3.oas.models.OpenAPI;
 import io.swagger.v3.oas.models.PathItem;
 import io.swagger.v3.parser.OpenAPIV3Parser;
+import java.io.IOException;
+import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -13,11 +15,15 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import rinsebell.app.desk.PressMemory;
 import rinsebell.app.desk.Snapshot;
 import rinsebell.app.page.LiveFloor;
 import rinsebell.app.time.MachineTime;
 import rinsebell.app.time.SalonClock;
+import rinsebell.db.DataFolder;
+import rinsebell.db.FolderInUse;
+import rinsebell.db.SalonStore;
 import rinsebell.floor.Floor;
 import rinsebell.web.Assets;
 import rinsebell.web.Pages;
@@ -28,11 +34,14 @@ class ApiIsDescribedTest {
 
     private static final Set<String> THE_DESCRIPTION_ITSELF = Set.of("GET /api/openapi.yaml", "GET /api/openapi.json");
 
+    @TempDir
+    private Path folder = Path.of("");
+
     @Test
-    void everyRouteIsDescribedAndNothingElse() {
+    void everyRouteIsDescribedAndNothingElse() throws IOException, FolderInUse {
         Set<String> expected = new TreeSet<>(described());
         expected.addAll(THE_DESCRIPTION_ITSELF);
-        assertThat(registered()).containsExactlyElementsOf(expected);
+        assertThat(registered(folder)).containsExactlyElementsOf(expected);
     }
 
     private static Set<String> described() {
@@ -46,14 +55,19 @@ class ApiIsDescribedTest {
         return item.readOperationsMap().keySet().stream();
     }
 
-    private static Set<String> registered() {
+    private static Set<String> registered(Path path) throws IOException, FolderInUse {
         SalonClock clock = SalonClock.startingAtTheWall(new MachineTime(), 1);
         LiveFloor.Paper paper = new LiveFloor.Paper(new Pages(), Words.british(), Assets.under("/assets"));
-        LiveSalon.Kept kept = new LiveSalon.Kept(
-                Snapshot.of(Floor.EMPTY, Map.of()), batch -> {}, new PressMemory(id -> Optional.empty()));
-        try (LiveSalon salon = new LiveSalon(kept, clock, paper)) {
+        try (DataFolder data = DataFolder.open(path);
+                SalonStore store = SalonStore.open(data, clock.now());
+                LiveSalon salon = new LiveSalon(kept(store), clock, paper)) {
             return registered(salon);
         }
+    }
+
+    private static LiveSalon.Kept kept(SalonStore store) {
+        Snapshot nobody = Snapshot.of(Floor.EMPTY, Map.of());
+        return new LiveSalon.Kept(nobody, store, new PressMemory(id -> Optional.empty()), store.clients());
     }
 
     private static Set<String> registered(LiveSalon salon) {

@@ -9,6 +9,7 @@ import rinsebell.floor.client.ClientNote;
 import rinsebell.floor.client.EarlierBowl;
 import rinsebell.floor.client.EarlierVisit;
 import rinsebell.floor.client.KnownClient;
+import rinsebell.web.form.Codes;
 
 /**
  * A client's record.
@@ -37,7 +38,7 @@ record ClientJson(long id, String label, GateJson known, List<Note> notes, List<
     /** @param on the salon's date */
     record Note(String kind, String on) {
         static Note of(ClientNote note) {
-            return new Note(Json.code(note.kind()), note.on().toString());
+            return new Note(Codes.of(note.kind()), note.on().toString());
         }
     }
 
@@ -48,7 +49,7 @@ record ClientJson(long id, String label, GateJson known, List<Note> notes, List<
                     visit.id().value(),
                     Json.instant(visit.arrived()),
                     GateJson.of(visit.gate()),
-                    visit.complaints().stream().map(Json::code).toList(),
+                    visit.complaints().stream().map(Codes::of).toList(),
                     visit.bowls().stream().map(PastBowl::of).toList());
         }
     }
@@ -58,7 +59,7 @@ record ClientJson(long id, String label, GateJson known, List<Note> notes, List<
         static PastBowl of(EarlierBowl bowl) {
             return new PastBowl(
                     Json.instant(bowl.mixed()),
-                    Json.code(bowl.reason()),
+                    Codes.of(bowl.reason()),
                     bowl.portions().stream().map(Part::of).toList(),
                     bowl.uses().stream().map(Use::of).toList());
         }
@@ -74,7 +75,7 @@ record ClientJson(long id, String label, GateJson known, List<Note> notes, List<
     record Use(String area, String firstOn, @Nullable Long minutes) {
         static Use of(EarlierBowl.Use use) {
             return new Use(
-                    Json.code(use.area()),
+                    Codes.of(use.area()),
                     Json.instant(use.firstOn()),
                     use.time().map(Duration::toMinutes).orElse(null));
         }

@@ -23,6 +23,7 @@ import rinsebell.floor.bell.BellKind;
 import rinsebell.floor.bell.Priority;
 import rinsebell.floor.bell.Stage;
 import rinsebell.floor.bowl.BowlReason;
+import rinsebell.floor.client.ClientNote;
 import rinsebell.floor.clock.Limit;
 import rinsebell.floor.product.Cover;
 import rinsebell.floor.product.Heat;
@@ -56,6 +57,7 @@ class DescriptionTest {
                 Arguments.of("BowlReason", BowlReason.class),
                 Arguments.of("ScalpFinding", ScalpCheck.Finding.class),
                 Arguments.of("Grade", Complaint.Grade.class),
+                Arguments.of("NoteKind", ClientNote.Kind.class),
                 Arguments.of("Role", Role.class),
                 Arguments.of("BellKind", BellKind.class),
                 Arguments.of("Stage.step", Stage.Step.class),
