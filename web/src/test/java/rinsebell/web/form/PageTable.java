@@ -33,7 +33,14 @@ final class PageTable {
 
     View view(Floor floor, Presses.Name name, long id, Fields typed, List<FieldError> errors) {
         var ask = new PageAsk(
-                moment(floor), id, typed, errors, Look.LIGHT, new BellStrip(List.of(), 0, Urgency.CALM), null, table.clients);
+                moment(floor),
+                id,
+                typed,
+                errors,
+                Look.LIGHT,
+                new BellStrip(List.of(), 0, Urgency.CALM),
+                null,
+                table.clients);
         return FORMS.find(name.resource(), name.press()).orElseThrow().page(ask);
     }
 
