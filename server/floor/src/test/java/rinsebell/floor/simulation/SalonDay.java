@@ -241,6 +241,7 @@ public final class SalonDay {
 
     /** Sentence 2: only instants are stored, so a restart is nothing but the same facts folded again. */
     private void restart() {
+        theReplayAgrees();
         var again = Floor.of(dice.shuffled(desk.floor().facts()));
         assertThat(again).as("the floor after a restart").isEqualTo(desk.floor());
         assertThat(Bells.of(again)).as("the bells after a restart").isEqualTo(before.bells());
@@ -276,6 +277,7 @@ public final class SalonDay {
 
     /** Sentence 4: in whatever order they arrive, at once or in parts. */
     private void theSameFactsGiveTheSameFloor() {
+        theReplayAgrees();
         var shuffled = dice.shuffled(desk.floor().facts());
         assertThat(Floor.of(shuffled)).as("the facts in another order").isEqualTo(desk.floor());
         var parts = Floor.EMPTY;
@@ -283,6 +285,10 @@ public final class SalonDay {
             parts = parts.with(part);
         }
         assertThat(parts).as("the facts in parts").isEqualTo(desk.floor());
+    }
+
+    private void theReplayAgrees() {
+        new Replay(desk.floor().facts()).agreesWith(desk.floor());
     }
 
     private <T> List<List<T>> parts(List<T> all) {

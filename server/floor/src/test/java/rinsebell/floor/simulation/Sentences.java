@@ -21,6 +21,7 @@ import rinsebell.floor.bell.Bells;
 import rinsebell.floor.bell.Priority;
 import rinsebell.floor.bell.Stage;
 import rinsebell.floor.bowl.Bowl;
+import rinsebell.floor.bowl.BowlId;
 import rinsebell.floor.clock.HeadTiming;
 import rinsebell.floor.clock.Limit;
 import rinsebell.floor.rule.Restrictions;
@@ -144,10 +145,23 @@ final class Sentences {
         var limits = HeadTiming.of(floor, visit).limits();
         if (limits.isEmpty() || limits.stream().anyMatch(limit -> limit.why() == Limit.Why.DISCOMFORT)) {
             assertThat(of(visit)).noneMatch(bell -> bell.kind() == BellKind.RINSE);
+            assertThat(visit.onHair().stream().map(Application::bowl).anyMatch(this::mustBeRinsed) && limits.isEmpty())
+                    .as("what is on %s has no end", visit.id())
+                    .isFalse();
             return;
         }
         var rinse = one(visit, BellKind.RINSE);
         limits.forEach(limit -> limitRings(rinse, limit));
+        new LimitsByHand(floor, visit, rinse).ring();
+    }
+
+    /** Whether a leaflet of what is in it says when at the latest. */
+    private boolean mustBeRinsed(BowlId id) {
+        return floor.bowl(id).stream()
+                .flatMap(bowl -> bowl.portions().stream())
+                .flatMap(portion -> floor.salon().product(portion.product()).stream()
+                        .map(product -> product.directions(portion.edition()).times()))
+                .anyMatch(times -> times.longestOn() != null || times.develops() != null);
     }
 
     private static void limitRings(Bell rinse, Limit limit) {
