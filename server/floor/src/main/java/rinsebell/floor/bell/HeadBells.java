@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import rinsebell.floor.clock.Timing;
 import rinsebell.floor.unit.Instants;
 import rinsebell.floor.visit.Application;
+import rinsebell.floor.visit.Ending;
 import rinsebell.floor.visit.HeatSpan;
 
 /** Last-on missing, ready, heat and cover at their end, a scalp to look at after the rinse, a round that is over. */
@@ -75,23 +76,30 @@ final class HeadBells {
                         List.of(Head.stage(end, Stage.Step.DUE, Priority.MEDIUM))));
     }
 
+    /** Of the last rinse, but ringing since the first after which nobody looked: a second one must not hush it. */
     private static Optional<Bell> scalpAfterRinse(Head head) {
-        return head.visit().applications().stream()
+        var unseen = head.visit().applications().stream()
                 .filter(application -> application.isOnScalp() && !application.isOnHair())
                 .filter(application -> Timing.of(head.floor(), head.visit(), application)
                         .terms()
                         .isLightener())
                 .flatMap(application -> Stream.ofNullable(application.ending()))
-                .max(Comparator.comparing(ending -> ending.at()))
                 .filter(ending -> head.visit().scalpChecks().stream()
                         .noneMatch(check -> !check.at().isBefore(ending.at())))
-                .map(ending -> head.bell(
-                        BellKind.SCALP_AFTER_RINSE,
-                        head.subject(),
-                        ending.seq(),
-                        List.of(
-                                Head.stage(ending.at(), Stage.Step.DUE, Priority.SILENT),
-                                Head.stage(ending.at().plus(SCALP_AFTER_RINSE), Stage.Step.LATE, Priority.LOW))));
+                .sorted(Comparator.comparing(Ending::at))
+                .toList();
+        return unseen.isEmpty() ? Optional.empty() : Optional.of(scalpAfterRinse(head, unseen));
+    }
+
+    private static Bell scalpAfterRinse(Head head, List<Ending> unseen) {
+        var since = unseen.get(0).at();
+        return head.bell(
+                BellKind.SCALP_AFTER_RINSE,
+                head.subject(),
+                unseen.get(unseen.size() - 1).seq(),
+                List.of(
+                        Head.stage(since, Stage.Step.DUE, Priority.SILENT),
+                        Head.stage(since.plus(SCALP_AFTER_RINSE), Stage.Step.LATE, Priority.LOW)));
     }
 
     private static Optional<Bell> roundOver(Head head) {

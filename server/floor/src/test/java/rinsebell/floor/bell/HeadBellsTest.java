@@ -174,6 +174,17 @@ class HeadBellsTest {
     }
 
     @Test
+    void aSecondRinseDoesNotHushTheFirstThatNobodyLookedAfter() {
+        var first = puts(cream(), onScalp(Area.REGROWTH));
+        story.at("10:40");
+        head.rinses(first);
+        var second = puts(cream(), onScalp(Area.HAIRLINE));
+        story.at("10:50");
+        head.rinses(second);
+        assertRings(story.floor(), SCALP_AFTER_RINSE, "10:40 DUE SILENT STYLIST", "10:45 LATE LOW STYLIST");
+    }
+
+    @Test
     void noScalpIsLookedAtAfterARoundOffIt() {
         var lengths = puts(cream(), offScalp(Area.LENGTHS));
         var toned = puts(toner(), onScalp(Area.REGROWTH));

@@ -108,12 +108,26 @@ final class Endings {
 
     private static boolean mayEnd(Draft draft, Bell bell) {
         var event = draft.event();
-        if (event instanceof Correction || event instanceof SalonEvent) {
+        if (event instanceof SalonEvent) {
             return true;
+        }
+        if (event instanceof Correction) {
+            return reaches(draft.stream(), bell);
         }
         var ends = OFF.contains(event.getClass())
                 || BY.getOrDefault(bell.kind(), Set.of()).contains(event.getClass());
         return ends && (isAbout(draft, bell) || ACROSS.contains(event.getClass()));
+    }
+
+    /**
+     * A correction on one head leaves the bells of others alone. But what happened to a client's scalp goes with the
+     * client, and a bowl is on somebody after all when it was wrong to say that it was not.
+     */
+    private static boolean reaches(Stream stream, Bell bell) {
+        return !(stream instanceof Stream.OfVisit of)
+                || of.visit().equals(bell.visit())
+                || bell.kind() == BellKind.FORBIDDEN_ZONE
+                || bell.kind() == BellKind.BOWL_WAITING;
     }
 
     private static boolean isAbout(Draft draft, Bell bell) {
