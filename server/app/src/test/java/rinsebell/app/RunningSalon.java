@@ -1,7 +1,10 @@
 package rinsebell.app;
 
 import io.restassured.builder.RequestSpecBuilder;
+import io.restassured.config.EncoderConfig;
+import io.restassured.config.RestAssuredConfig;
 import io.restassured.specification.RequestSpecification;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -54,6 +57,11 @@ public final class RunningSalon implements AutoCloseable {
         return new RequestSpecBuilder()
                 .setBaseUri(url())
                 .setContentType("application/json")
+                .setUrlEncodingEnabled(false)
+                .setConfig(RestAssuredConfig.config()
+                        .encoderConfig(EncoderConfig.encoderConfig()
+                                .defaultContentCharset(StandardCharsets.UTF_8)
+                                .appendDefaultContentCharsetToContentTypeIfUndefined(false)))
                 .build();
     }
 

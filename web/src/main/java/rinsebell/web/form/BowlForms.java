@@ -66,22 +66,30 @@ final class BowlForms {
         for (var i = 0; i < MOST_PORTIONS; i++) {
             portion(entries, "portions." + i).ifPresent(portions::add);
         }
-        if (entries.fields().names().stream().anyMatch(name -> name.startsWith("portions." + MOST_PORTIONS + "."))) {
+        if (entries.names().stream().anyMatch(name -> name.startsWith("portions." + MOST_PORTIONS + "."))) {
             entries.fault("portions", Fault.TOO_MANY, MOST_PORTIONS);
         }
         return portions;
     }
 
-    /** A row with a product and no grams is one that nobody used: forms offer whole shelves. */
     private static Optional<Weighed> portion(Entries entries, String row) {
-        var grams = entries.decimal(row + ".grams", GRAMS).map(Grams::new);
-        if (grams.isEmpty()) {
+        if (isUnused(entries, row)) {
             return Optional.empty();
         }
+        var grams = entries.decimal(row + ".grams", GRAMS).map(Grams::new);
         var product = entries.number(row + ".product")
                 .map(ProductId::new)
                 .flatMap(id -> entries.known(
                         row + ".product", entries.floor().salon().product(id).map(Product::id), Fault.NOT_KNOWN));
-        return Optional.of(new Weighed(entries.needed(row + ".product", product, new ProductId(0)), grams.get()));
+        return Optional.of(new Weighed(
+                entries.needed(row + ".product", product, new ProductId(0)),
+                entries.needed(row + ".grams", grams, Grams.NONE)));
+    }
+
+    /** A row of a form with a product and no grams is one that nobody used: forms offer whole shelves. */
+    private static boolean isUnused(Entries entries, String row) {
+        var nothingWeighed = entries.all(row + ".grams").stream().allMatch(String::isBlank);
+        var nothingNamed = entries.all(row + ".product").stream().allMatch(String::isBlank);
+        return nothingWeighed && (nothingNamed || !entries.everyEntryCounts());
     }
 }

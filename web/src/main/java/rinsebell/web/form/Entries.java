@@ -5,9 +5,11 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import rinsebell.floor.Asked;
 import rinsebell.floor.Command;
@@ -31,6 +33,7 @@ final class Entries {
     private final Target target;
     private final Fields fields;
     private final List<FieldError> errors = new ArrayList<>();
+    private final Set<String> asked = new HashSet<>();
 
     Entries(Target target, Fields fields) {
         this.target = target;
@@ -53,8 +56,20 @@ final class Entries {
         return target.clients().card(client);
     }
 
-    Fields fields() {
-        return fields;
+    /** The names of all that was typed. */
+    Set<String> names() {
+        return fields.names();
+    }
+
+    /** Everything typed under a name, as it was typed. */
+    List<String> all(String field) {
+        asked.add(field);
+        return fields.all(field);
+    }
+
+    /** Whether an entry that stands for nothing is a fault: in a form it is only one that nobody used. */
+    boolean everyEntryCounts() {
+        return fields.everyNameCounts();
     }
 
     void fault(String field, Fault fault, Object... args) {
@@ -67,7 +82,14 @@ final class Entries {
 
     Reading reading(Command command) {
         var asked = asked();
+        if (fields.everyNameCounts()) {
+            findUnknownNames();
+        }
         return errors.isEmpty() ? new Reading.Read(command, asked) : new Reading.Wrong(errors);
+    }
+
+    private void findUnknownNames() {
+        names().stream().filter(name -> !asked.contains(name)).forEach(name -> fault(name, Fault.NOT_A_FIELD));
     }
 
     private Asked asked() {
@@ -78,7 +100,7 @@ final class Entries {
 
     /** The one value of a field, tidied; empty when nothing was typed. */
     Optional<String> value(String field) {
-        var typed = fields.all(field).stream()
+        var typed = all(field).stream()
                 .map(Typed::tidy)
                 .filter(text -> !text.isEmpty())
                 .distinct()
@@ -195,7 +217,7 @@ final class Entries {
 
     /** Every number typed under a name. */
     List<Long> numbers(String field) {
-        return fields.all(field).stream()
+        return all(field).stream()
                 .map(Typed::tidy)
                 .filter(text -> !text.isEmpty())
                 .flatMap(text -> number(field, text).stream())

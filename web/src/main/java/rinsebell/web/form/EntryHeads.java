@@ -39,6 +39,7 @@ final class EntryHeads {
 
     /** Which application is meant; need not be said where only one is on. Of an unknown visit the floor has its word. */
     static ApplicationId application(Entries entries) {
+        entries.all("application");
         if (!isVisitKnown(entries)) {
             return NO_APPLICATION;
         }
@@ -61,6 +62,7 @@ final class EntryHeads {
 
     /** Which applications are meant; all that are on the hair where none is named. */
     static Set<ApplicationId> applications(Entries entries) {
+        entries.all("applications");
         if (!isVisitKnown(entries)) {
             return Set.of(NO_APPLICATION);
         }

@@ -3,6 +3,8 @@ package rinsebell.web.form;
 /** What can be wrong with one field. Each has its words in the message bundle. */
 public enum Fault {
     MISSING,
+    /** No form has a field of this name. */
+    NOT_A_FIELD,
     TWO_ANSWERS,
     NOT_A_NUMBER,
     NOT_WHOLE,

@@ -14,20 +14,22 @@ import org.jspecify.annotations.Nullable;
  * <p>Names of nested values are joined by dots, positions in a list of objects count from 0: {@code portions.0.grams}.
  */
 public final class Fields {
-    public static final Fields NONE = new Fields(Map.of());
-    /** Deeper JSON than this names no field of any form and is left out. */
+    public static final Fields NONE = new Fields(Map.of(), false);
+    /** Deeper JSON than this names no field of any form; it is not looked into. */
     private static final int DEEPEST = 6;
 
     private final Map<String, List<String>> values;
+    private final boolean everyNameCounts;
 
-    private Fields(Map<String, List<String>> values) {
+    private Fields(Map<String, List<String>> values, boolean everyNameCounts) {
         this.values = values;
+        this.everyNameCounts = everyNameCounts;
     }
 
     public static Fields of(Map<String, List<String>> values) {
         var copy = new LinkedHashMap<String, List<String>>();
         values.forEach((name, all) -> copy.put(name, List.copyOf(all)));
-        return new Fields(copy);
+        return new Fields(copy, false);
     }
 
     /** Names and values in turn, for one value a field. */
@@ -40,21 +42,24 @@ public final class Fields {
     }
 
     /**
-     * From a JSON object as a JSON library hands it out.
+     * From a JSON object as a JSON library hands it out. A program that misspells a name must hear of it, or its
+     * press would be taken for another one; in a form's body there may be anything that a browser adds.
      *
      * @param object maps, lists, strings, numbers, booleans and nulls
      */
     public static Fields ofTree(Map<?, ?> object) {
         var flat = new LinkedHashMap<String, List<String>>();
         object.forEach((name, value) -> flatten(String.valueOf(name), value, flat, 1));
-        return of(flat);
+        return new Fields(flat, true);
     }
 
     private static void flatten(String name, @Nullable Object value, Map<String, List<String>> flat, int depth) {
-        if (value == null || depth > DEEPEST) {
+        if (value == null) {
             return;
         }
-        if (value instanceof Map<?, ?> object) {
+        if (depth > DEEPEST) {
+            flat.put(name, List.of());
+        } else if (value instanceof Map<?, ?> object) {
             object.forEach((key, inner) -> flatten(name + "." + key, inner, flat, depth + 1));
         } else if (value instanceof List<?> list) {
             flatten(name, list, flat, depth);
@@ -99,6 +104,11 @@ public final class Fields {
     public Fields orElse(Fields others) {
         var both = new LinkedHashMap<>(others.values);
         both.putAll(values);
-        return new Fields(both);
+        return new Fields(both, everyNameCounts);
+    }
+
+    /** Whether a name that no form knows is a fault. */
+    boolean everyNameCounts() {
+        return everyNameCounts;
     }
 }

@@ -35,7 +35,7 @@ final class MixingForm {
         for (var i = 0; i < MOST_MIXTURES; i++) {
             mixture(entries, "mixtures." + i).ifPresent(mixtures::add);
         }
-        if (entries.fields().names().stream().anyMatch(name -> name.startsWith("mixtures." + MOST_MIXTURES + "."))) {
+        if (entries.names().stream().anyMatch(name -> name.startsWith("mixtures." + MOST_MIXTURES + "."))) {
             entries.fault("mixtures", Fault.TOO_MANY, MOST_MIXTURES);
         }
         return mixtures;
@@ -55,7 +55,7 @@ final class MixingForm {
     }
 
     private static Set<Percent> strengths(Entries entries, String field) {
-        var typed = entries.fields().all(field);
+        var typed = entries.all(field);
         if (typed.size() > MOST_STRENGTHS) {
             entries.fault(field, Fault.TOO_MANY, MOST_STRENGTHS);
             return Set.of();

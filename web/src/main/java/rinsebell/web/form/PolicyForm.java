@@ -78,7 +78,7 @@ final class PolicyForm {
         next.putAll(now);
         for (var kind : Kind.values()) {
             var field = "longestOn." + Codes.of(kind);
-            if (!entries.fields().all(field).isEmpty()) {
+            if (!entries.all(field).isEmpty()) {
                 next.remove(kind);
                 entries.minutes(field, 1, LONGEST_MINUTES).ifPresent(longest -> next.put(kind, longest));
             }

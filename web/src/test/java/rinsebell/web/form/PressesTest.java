@@ -188,19 +188,29 @@ class PressesTest {
     void mixingReadsRowsWithGramsFromFormsAndFromTrees() {
         var cream = table.story.product(Shelf.MILD_CREAM);
         var developer = table.story.product(Shelf.DEV20);
-        var tree = Map.of(
-                "portions",
-                List.of(
-                        Map.of("product", cream.value(), "grams", 60),
-                        Map.of("product", developer.value(), "grams", "60,5")),
-                "reason",
-                "refill");
+        var portions = List.of(
+                Map.of("product", cream.value(), "grams", 60), Map.of("product", developer.value(), "grams", "60,5"));
+        var tree = Map.of("portions", portions, "reason", "refill");
         var mix = (Mix) command(table.read("bowls", "", 0, Fields.ofTree(tree)));
         assertThat(mix.weighed()).hasSize(2);
         assertThat(mix.weighed().get(1).grams()).isEqualTo(rinsebell.floor.unit.Grams.of("60.5"));
         assertThat(mix.reason()).isEqualTo(BowlReason.REFILL);
-        var filled = command(table.read("bowls", "recipe", table.bowl.value(), Fields.ofTree(tree)));
+        var recipe = Fields.ofTree(Map.of("portions", portions));
+        var filled = command(table.read("bowls", "recipe", table.bowl.value(), recipe));
         assertThat(((FillRecipe) filled).weighed()).isEqualTo(mix.weighed());
+    }
+
+    /** A program that misspells a name must hear of it; a browser may add to a form what it likes. */
+    @Test
+    void inATreeEveryNameCounts() {
+        var bowl = table.bowl.value();
+        var odd = Map.of("minuteAgo", 5, "by", Map.of("id", 1), "deep", List.of(List.of(List.of())));
+        assertThat(faults(table.read("bowls", "throw-away", bowl, Fields.ofTree(odd))))
+                .isEqualTo(Map.of("minuteAgo", Fault.NOT_A_FIELD, "by.id", Fault.NOT_A_FIELD));
+        command(table.read("bowls", "throw-away", bowl, Fields.of("minuteAgo", "5")));
+        var halfARow = Fields.ofTree(Map.of("portions", List.of(Map.of("product", 1))));
+        assertThat(faults(table.read("bowls", "recipe", bowl, halfARow)))
+                .containsEntry("portions.0.grams", Fault.MISSING);
     }
 
     @ParameterizedTest

@@ -56,8 +56,15 @@ public final class Bodies {
 
     /** A form for pages, JSON for the API; in UTF-8, said or not. */
     private static boolean readable(Context ctx) {
+        return is(ctx, ProblemText.forPrograms(ctx.path()) ? JSON : FORM);
+    }
+
+    static boolean isJson(Context ctx) {
+        return is(ctx, JSON);
+    }
+
+    private static boolean is(Context ctx, String wanted) {
         String type = Objects.requireNonNullElse(ctx.contentType(), "").toLowerCase(Locale.ROOT);
-        String wanted = ProblemText.forPrograms(ctx.path()) ? JSON : FORM;
         return type.equals(wanted) || type.replace(" ", "").equals(wanted + ";charset=utf-8");
     }
 }

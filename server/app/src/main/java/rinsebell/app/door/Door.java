@@ -56,11 +56,16 @@ public final class Door {
 
     private static void checkPress(Context ctx, String host) throws IOException {
         Origins.Said said = new Origins.Said(
-                ctx.header("Origin"), ctx.header("Sec-Fetch-Site"), ctx.header("Idempotency-Key") != null);
+                ctx.header("Origin"), ctx.header("Sec-Fetch-Site"), needsPreflight(ctx));
         if (!Origins.allow(said, host)) {
             throw Problem.of(ProblemCode.OTHER_ORIGIN).thrown();
         }
         Bodies.check(ctx);
+    }
+
+    /** Neither this header nor this type is among those that a page may send anywhere (Fetch, "CORS-safelisted"). */
+    private static boolean needsPreflight(Context ctx) {
+        return ctx.header("Idempotency-Key") != null || Bodies.isJson(ctx);
     }
 
     private void answer(Problem problem, Context ctx) {

@@ -9,8 +9,8 @@ import org.jspecify.annotations.Nullable;
  * <p>Every browser of the last years sends {@code Origin} with a POST of another site's page, so one that is there must
  * be exactly ours: {@code http://} and the {@code Host} that was checked before. {@code null} is not ours. One that is
  * missing leaves a program or a very old browser. Such a POST may come in when the browser itself says that it is our
- * own page or the address bar ({@code Sec-Fetch-Site}), or when it carries {@code Idempotency-Key}: another site's page
- * can send that header only after a preflight, and no preflight is ever granted here.
+ * own page or the address bar ({@code Sec-Fetch-Site}), or when it carries {@code Idempotency-Key} or JSON: another
+ * site's page can send those only after a preflight, and no preflight is ever granted here.
  */
 final class Origins {
 
@@ -30,7 +30,7 @@ final class Origins {
         if (said.fetchSite() != null) {
             return OUR_OWN_PAGES.contains(said.fetchSite());
         }
-        return said.hasPressId();
+        return said.needsPreflight();
     }
 
     /**
@@ -38,7 +38,7 @@ final class Origins {
      *
      * @param origin the {@code Origin} header
      * @param fetchSite the {@code Sec-Fetch-Site} header
-     * @param hasPressId whether there is an {@code Idempotency-Key} header
+     * @param needsPreflight whether another site's page would have to ask first before it sent such a request
      */
-    record Said(@Nullable String origin, @Nullable String fetchSite, boolean hasPressId) {}
+    record Said(@Nullable String origin, @Nullable String fetchSite, boolean needsPreflight) {}
 }

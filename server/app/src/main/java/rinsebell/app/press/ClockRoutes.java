@@ -38,6 +38,7 @@ public final class ClockRoutes implements Routes {
     }
 
     private void fromProgram(Context ctx) {
+        FormBody.json(ctx);
         var answer = pressing.confirmClock(ApiPresses.pressId(ctx), "");
         programs.answered(
                 ctx,

@@ -7,6 +7,7 @@ import static org.hamcrest.Matchers.hasItem;
 import static org.hamcrest.Matchers.hasSize;
 import static org.hamcrest.Matchers.startsWith;
 
+import io.restassured.response.ValidatableResponse;
 import io.swagger.v3.oas.models.OpenAPI;
 import io.swagger.v3.parser.OpenAPIV3Parser;
 import io.swagger.v3.parser.core.models.SwaggerParseResult;
@@ -145,7 +146,12 @@ class ApiPressTest {
         press("/api/day/basin-opened", Map.of("basin", "basin-B"));
         program().read("/api/floor").body("basins[1].closed", equalTo(false));
         press("/api/day/caught-up", Map.of());
-        program().send("/api/day/clock", Map.of()).statusCode(409).body("code", equalTo("clock-agrees"));
+        program()
+                .ask()
+                .header("Idempotency-Key", Program.freshId())
+                .post("/api/day/clock")
+                .then()
+                .statusCode(409).body("code", equalTo("clock-agrees"));
     }
 
     @Test
@@ -196,6 +202,25 @@ class ApiPressTest {
                         .asString())
                 .isEqualTo(first);
         program().read("/api/visits").body("findAll { it.place == 'chair-5' }.label", equalTo(List.of("D. K.")));
+    }
+
+    /** A program that did not hear the answer sends the same press again: by then it may not even be readable. */
+    @Test
+    void aPressThatWasTakenIsAnsweredTheSameThoughItsOwnDoingMakesItWrong() {
+        long visit = press("/api/visits", Map.of("label", "T. U.", "place", "chair-7"));
+        press("/api/visits/" + visit + "/already-on", Map.of());
+        String id = Program.freshId();
+        String first = rinse(visit, id).statusCode(201).extract().asString();
+        assertThat(rinse(visit, id).statusCode(201).extract().asString()).isEqualTo(first);
+        rinse(visit, Program.freshId()).statusCode(422).body("errors.field", hasItem("applications"));
+        program()
+                .send("/api/visits/" + visit + "/rinse", Map.of("basin", "A"), id)
+                .statusCode(422)
+                .body("code", equalTo("press-id-reused"));
+    }
+
+    private ValidatableResponse rinse(long visit, String id) {
+        return program().send("/api/visits/" + visit + "/rinse", Map.of(), id);
     }
 
     private List<Map<String, Object>> portions() {

@@ -100,6 +100,28 @@ class DoorTest {
         assertThat(answer).contains("<h1>").doesNotContainIgnoringCase("jetty", "exception", "\tat ");
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"1%2F2", "%00", "..%2F1", "%C0%AF", "%zz", "1%5C2", "%2e%2e"})
+    void anAddressThatHidesAnotherIsRefused(String piece) throws Exception {
+        String answer = raw("GET /api/" + piece + "/press HTTP/1.1\r\nHost: localhost:" + server().port()
+                + "\r\nConnection: close\r\n\r\n");
+        assertThat(RawHttp.status(answer)).isIn(400, 404);
+        assertThat(RawHttp.headers(answer)).contains("content-security-policy: default-src 'none'; ");
+        assertThat(answer).doesNotContainIgnoringCase("jetty", "exception", "\tat ");
+    }
+
+    @Test
+    void noHeaderTurnsOneMethodIntoAnother() {
+        press("/press").header("X-HTTP-Method-Override", "GET").post("/press").then().statusCode(200);
+        press("/press")
+                .header("X-HTTP-Method-Override", "GET")
+                .header("Origin", "http://example.org")
+                .post("/press")
+                .then()
+                .statusCode(403);
+        ask().header("X-HTTP-Method-Override", "POST").get("/press").then().statusCode(405);
+    }
+
     @Test
     void addressesAndHeadersHaveAnEnd() throws Exception {
         String host = "Host: localhost:" + server().port() + "\r\n";

@@ -1,0 +1,37 @@
+package rinsebell.app.press;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.net.http.HttpResponse;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/** A floor with something of everything: made through the API, as a program would. */
+record ExampleFloor(Sender sender) {
+
+    /** The numbers of what was made. */
+    Map<String, Long> ids() {
+        Map<String, Long> ids = new LinkedHashMap<>();
+        made(ids, "/salon");
+        ids.put("STAFF", made(ids, "/staff"));
+        ids.put("PRODUCT", made(ids, "/products"));
+        ids.put("BOWL", made(ids, "/bowls", "intent", "fact"));
+        ids.put("VISIT", made(ids, "/visits"));
+        ids.put("APPLICATION", made(ids, "/visits/{id}/put-on", "intent", "fact"));
+        ids.put("FACT", made(ids, "/visits/{id}/discomfort"));
+        return ids;
+    }
+
+    private long made(Map<String, Long> ids, String path, String... more) {
+        PressExamples examples = new PressExamples(ids);
+        var body = examples.body(path);
+        for (int i = 0; i + 1 < more.length; i += 2) {
+            body.put(more[i], more[i + 1]);
+        }
+        HttpResponse<String> answer = sender.json(examples.address(path), body);
+        assertThat(answer.statusCode()).as("%s: %s", path, answer.body()).isEqualTo(201);
+        JsonNode facts = PressExamples.read(answer.body()).path("facts");
+        return facts.path(facts.size() - 1).asLong();
+    }
+}

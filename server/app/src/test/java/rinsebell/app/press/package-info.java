@@ -1,0 +1,4 @@
+@NullMarked
+package rinsebell.app.press;
+
+import org.jspecify.annotations.NullMarked;
