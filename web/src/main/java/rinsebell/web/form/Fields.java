@@ -97,7 +97,7 @@ public final class Fields {
     public Fields without(String name) {
         var others = new LinkedHashMap<>(values);
         others.remove(name);
-        return new Fields(others);
+        return new Fields(others, everyNameCounts);
     }
 
     /** These fields, and others where these have none. */

@@ -55,8 +55,7 @@ public final class Door {
     }
 
     private static void checkPress(Context ctx, String host) throws IOException {
-        Origins.Said said = new Origins.Said(
-                ctx.header("Origin"), ctx.header("Sec-Fetch-Site"), needsPreflight(ctx));
+        Origins.Said said = new Origins.Said(ctx.header("Origin"), ctx.header("Sec-Fetch-Site"), needsPreflight(ctx));
         if (!Origins.allow(said, host)) {
             throw Problem.of(ProblemCode.OTHER_ORIGIN).thrown();
         }

@@ -28,7 +28,8 @@ final class Protocol {
         if (!request.getHeaders().contains(OTHER_METHOD)) {
             return request;
         }
-        HttpFields headers = HttpFields.build(request.getHeaders()).remove(OTHER_METHOD).asImmutable();
+        HttpFields headers =
+                HttpFields.build(request.getHeaders()).remove(OTHER_METHOD).asImmutable();
         return new Request.Wrapper(request) {
             @Override
             public HttpFields getHeaders() {

@@ -151,7 +151,8 @@ class ApiPressTest {
                 .header("Idempotency-Key", Program.freshId())
                 .post("/api/day/clock")
                 .then()
-                .statusCode(409).body("code", equalTo("clock-agrees"));
+                .statusCode(409)
+                .body("code", equalTo("clock-agrees"));
     }
 
     @Test

@@ -112,7 +112,11 @@ class DoorTest {
 
     @Test
     void noHeaderTurnsOneMethodIntoAnother() {
-        press("/press").header("X-HTTP-Method-Override", "GET").post("/press").then().statusCode(200);
+        press("/press")
+                .header("X-HTTP-Method-Override", "GET")
+                .post("/press")
+                .then()
+                .statusCode(200);
         press("/press")
                 .header("X-HTTP-Method-Override", "GET")
                 .header("Origin", "http://example.org")

@@ -66,7 +66,8 @@ class BadRequestsTest {
             assertThat(again.statusCode()).as(first.body()).isEqualTo(first.statusCode());
             assertThat(again.body()).isEqualTo(first.body());
             if (isDecided(first)) {
-                String other = PressExamples.read(example(press)).put("minutesAgo", 3).toString();
+                String other =
+                        PressExamples.read(example(press)).put("minutesAgo", 3).toString();
                 assertProblem(pressed(press, id, other), 422, "press-id-reused");
             }
         }
@@ -104,9 +105,9 @@ class BadRequestsTest {
     @ParameterizedTest
     @MethodSource("presses")
     void itsBodyMustBeOfItsTypeAndSize(DescribedPress press) {
-        for (String type : List.of("text/plain", Sender.FORM_TYPE, "application/xml", "application/json; charset=utf-16")) {
-            HttpResponse<String> answer = sender()
-                    .message("POST", api(press))
+        for (String type :
+                List.of("text/plain", Sender.FORM_TYPE, "application/xml", "application/json; charset=utf-16")) {
+            HttpResponse<String> answer = sender().message("POST", api(press))
                     .typed(type)
                     .withFreshId()
                     .send(example(press));
@@ -125,8 +126,7 @@ class BadRequestsTest {
     @MethodSource("presses")
     void itsMethodMustBePost(DescribedPress press) {
         for (String method : List.of("PUT", "DELETE", "PATCH")) {
-            HttpResponse<String> answer = sender()
-                    .message(method, api(press))
+            HttpResponse<String> answer = sender().message(method, api(press))
                     .typed(Sender.JSON_TYPE)
                     .withFreshId()
                     .send(example(press));
@@ -167,8 +167,21 @@ class BadRequestsTest {
     @MethodSource("presses")
     void aPageTakesWhateverComes(DescribedPress press) {
         for (String body : List.of(
-                "", "&&&", "=", "a", "%", "%zz=1", "by=%C0%AF", "by=1&by=2", "press=x", "press=" + "x".repeat(500),
-                "intent=plan&intent=fact", "note[]=1", "x=1&".repeat(5_000), "{\"a\":1}", "\u0000=\u0000")) {
+                "",
+                "&&&",
+                "=",
+                "a",
+                "%",
+                "%zz=1",
+                "by=%C0%AF",
+                "by=1&by=2",
+                "press=x",
+                "press=" + "x".repeat(500),
+                "intent=plan&intent=fact",
+                "note[]=1",
+                "x=1&".repeat(5_000),
+                "{\"a\":1}",
+                "\u0000=\u0000")) {
             HttpResponse<String> answer = form("POST", page(press)).send(body);
             assertThat(answer.statusCode()).as("%s %s", press.path(), body).isIn(200, 303, 400, 404, 409, 422);
             if (answer.statusCode() != 303) {

@@ -31,8 +31,7 @@ record DescribedPress(String path, List<DescribedField> fields) {
         if (press.getRequestBody() == null) {
             return List.of();
         }
-        var json =
-                Objects.requireNonNull(press.getRequestBody().getContent().get("application/json"));
+        var json = Objects.requireNonNull(press.getRequestBody().getContent().get("application/json"));
         return DescribedField.of(Objects.requireNonNull(json.getSchema())).toList();
     }
 
@@ -41,7 +40,8 @@ record DescribedPress(String path, List<DescribedField> fields) {
         return path.equals("/visits/{id}/gate")
                 ? fields
                 : fields.stream()
-                        .filter(field -> !List.of("by", "minutesAgo", "at", "intent", "note").contains(field.name()))
+                        .filter(field -> !List.of("by", "minutesAgo", "at", "intent", "note")
+                                .contains(field.name()))
                         .toList();
     }
 

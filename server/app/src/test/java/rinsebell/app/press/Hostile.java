@@ -8,6 +8,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import rinsebell.app.press.DescribedField.Shape;
 
@@ -24,7 +25,18 @@ record Hostile(String json, Set<Shape> never, boolean isNothing) {
     private static final Set<Shape> BUT_IN_TEXT = EnumSet.complementOf(EnumSet.of(Shape.TEXT));
 
     static List<Hostile> all() {
-        return Stream.of(nothings(), numbers(), oddNumbers(), texts(), nested()).flatMap(each -> each).toList();
+        return Stream.of(nothings(), numbers(), oddNumbers(), texts(), nested())
+                .flatMap(each -> each)
+                .toList();
+    }
+
+    /** A third of them, another one for the next turn. */
+    static List<Hostile> eachThird(int turn) {
+        List<Hostile> all = all();
+        return IntStream.range(0, all.size())
+                .filter(i -> (i + turn) % 3 == 0)
+                .mapToObj(all::get)
+                .toList();
     }
 
     private static Stream<Hostile> nothings() {
@@ -34,13 +46,23 @@ record Hostile(String json, Set<Shape> never, boolean isNothing) {
 
     private static Stream<Hostile> numbers() {
         return Stream.of(
-                        "1e308", "-1e308", "-99999", "9223372036854775808", "\"" + "9".repeat(10_000) + "\"", "\"NaN\"", "\"Infinity\"", "\"0x10\"", "\"1,000,000\"", "\"٣\"")
+                        "1e308",
+                        "-1e308",
+                        "-99999",
+                        "9223372036854775808",
+                        "\"" + "9".repeat(10_000) + "\"",
+                        "\"NaN\"",
+                        "\"Infinity\"",
+                        "\"0x10\"",
+                        "\"1,000,000\"",
+                        "\"٣\"")
                 .map(json -> new Hostile(json, BUT_IN_TEXT, false));
     }
 
     /** In a number these may be right, or just not known. */
     private static Stream<Hostile> oddNumbers() {
-        return Stream.of("0", "99999999", "0.00000001", "1.0", "\"+7\"", "\"7,5\"").map(json -> new Hostile(json, Set.of(Shape.CHOICE), false));
+        return Stream.of("0", "99999999", "0.00000001", "1.0", "\"+7\"", "\"7,5\"")
+                .map(json -> new Hostile(json, Set.of(Shape.CHOICE), false));
     }
 
     private static Stream<Hostile> texts() {
@@ -52,12 +74,22 @@ record Hostile(String json, Set<Shape> never, boolean isNothing) {
                                 "\"{0} ${x} %s %n\"",
                                 "\"../../etc/passwd\"")
                         .map(json -> new Hostile(json, BUT_IN_TEXT, false)),
-                Stream.of("\"" + "x".repeat(10_000) + "\"", "\"a\\u0000b\"", "\"\\u202Eabc\"", "\"\\uD800\"", "\"a\\u2028b\"")
+                Stream.of(
+                                "\"" + "x".repeat(10_000) + "\"",
+                                "\"a\\u0000b\"",
+                                "\"\\u202Eabc\"",
+                                "\"\\uD800\"",
+                                "\"a\\u2028b\"")
                         .map(json -> new Hostile(json, EVERYWHERE, false)));
     }
 
     private static Stream<Hostile> nested() {
-        return Stream.of("{\"a\":1}", "[[1]]", "[{\"b\":[1]}]", "{\"a\":{\"a\":{\"a\":{\"a\":{\"a\":{\"a\":{\"a\":1}}}}}}}", "[\"a\",\"b\"]")
+        return Stream.of(
+                        "{\"a\":1}",
+                        "[[1]]",
+                        "[{\"b\":[1]}]",
+                        "{\"a\":{\"a\":{\"a\":{\"a\":{\"a\":{\"a\":{\"a\":1}}}}}}}",
+                        "[\"a\",\"b\"]")
                 .map(json -> new Hostile(json, EVERYWHERE, false));
     }
 
@@ -83,7 +115,11 @@ record Hostile(String json, Set<Shape> never, boolean isNothing) {
 
     /** What a form can say of it; nothing where only JSON can say such a thing. */
     Optional<String> typed() {
-        return Optional.of(tree()).filter(JsonNode::isValueNode).filter(node -> !node.isNull()).map(JsonNode::asText).filter(text -> StandardCharsets.UTF_8.newEncoder().canEncode(text));
+        return Optional.of(tree())
+                .filter(JsonNode::isValueNode)
+                .filter(node -> !node.isNull())
+                .map(JsonNode::asText)
+                .filter(text -> StandardCharsets.UTF_8.newEncoder().canEncode(text));
     }
 
     @Override

@@ -1,10 +1,10 @@
 package rinsebell.app.press;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import com.fasterxml.jackson.databind.JsonNode;
 import java.util.Map;
 import java.util.Objects;
 
@@ -18,8 +18,7 @@ record PressExamples(Map<String, Long> ids) {
     private static final ObjectMapper JSON = new ObjectMapper();
 
     /** Common practice, no source. */
-    static final String POWDER =
-            """
+    static final String POWDER = """
             {"name": "Powder", "kind": "powder-lightener", "zone": "off-scalp", "dye": false, "usableFor": 60,
              "atEnd": "rinse", "develops": {"from": 20, "to": 50, "counted": "from-first-on"}, "longestOn": 50,
              "covers": {"foil": {"allowed": true, "upTo": 50}},
@@ -87,14 +86,13 @@ record PressExamples(Map<String, Long> ids) {
     /** The address of a press, with the number of what it is about. */
     String address(String path) {
         String resource = path.split("/")[1];
-        String name =
-                switch (resource) {
-                    case "visits" -> "VISIT";
-                    case "bowls" -> "BOWL";
-                    case "facts" -> "FACT";
-                    case "staff" -> "STAFF";
-                    default -> "PRODUCT";
-                };
+        String name = switch (resource) {
+            case "visits" -> "VISIT";
+            case "bowls" -> "BOWL";
+            case "facts" -> "FACT";
+            case "staff" -> "STAFF";
+            default -> "PRODUCT";
+        };
         return path.replace("{id}", ids.get(name) + "");
     }
 

@@ -1,6 +1,5 @@
 package rinsebell.app.press;
 
-
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.json.JsonWriteFeature;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -102,7 +101,9 @@ final class Sender {
 
     private static void flatten(String name, JsonNode value, List<String> pairs) {
         if (value.isObject()) {
-            value.properties().forEach(each -> flatten(name.isEmpty() ? each.getKey() : name + "." + each.getKey(), each.getValue(), pairs));
+            value.properties()
+                    .forEach(each -> flatten(
+                            name.isEmpty() ? each.getKey() : name + "." + each.getKey(), each.getValue(), pairs));
         } else if (value.isArray()) {
             for (int i = 0; i < value.size(); i++) {
                 flatten(value.get(i).isContainerNode() ? name + "." + i : name, value.get(i), pairs);
