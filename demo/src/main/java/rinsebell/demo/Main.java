@@ -56,10 +56,14 @@ public final class Main implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        settings.check();
         try {
             FirstDay.tellIn(settings.data(), rightNow(), ZoneId.systemDefault());
         } catch (IOException e) {
-            command.commandLine().getErr().println("The demo's day could not be written: " + e);
+            command.commandLine()
+                    .getErr()
+                    .println("The demo's day can't be written into " + settings.data()
+                            + ". Give that folder to this user, or choose another with --data. (" + e + ")");
             return ExitCode.SOFTWARE;
         }
         return Start.serve(settings, speed);

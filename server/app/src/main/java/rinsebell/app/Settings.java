@@ -25,7 +25,8 @@ public final class Settings {
     @Option(
             names = "--data",
             paramLabel = "DIR",
-            defaultValue = "rinsebell-data",
+            // A script that starts the server may know a better place.
+            defaultValue = "${sys:rinsebell.data:-rinsebell-data}",
             description = "The folder that keeps everything. Default: ${DEFAULT-VALUE}")
     private Path data = Path.of("rinsebell-data");
 
