@@ -8,8 +8,13 @@ import java.util.Optional;
 import rinsebell.app.door.Problem;
 import rinsebell.app.door.ProblemCode;
 import rinsebell.app.door.Routes;
+import rinsebell.floor.Floor;
+import rinsebell.floor.bowl.BowlId;
 import rinsebell.floor.client.ClientBook;
+import rinsebell.floor.product.ProductId;
+import rinsebell.floor.salon.StaffId;
 import rinsebell.floor.visit.ClientId;
+import rinsebell.floor.visit.VisitId;
 import rinsebell.web.board.LivePages;
 import rinsebell.web.form.FieldError;
 import rinsebell.web.form.Fields;
@@ -50,9 +55,11 @@ public final class FormRoutes implements Routes {
         open(routes, "/clients", "clients", "list");
         routes.get("/clients/{id}", this::client);
         routes.get("/day/{press}", ctx -> show(ctx, "day", ctx.pathParam("press"), 0));
-        routes.get("/staff/{id}", ctx -> show(ctx, "staff", "change", id(ctx)));
+        routes.get("/staff/{id}", ctx -> show(ctx, "staff", "change", known(ctx, "staff")));
         for (var resource : List.of("visits", "bowls", "products", "facts")) {
-            routes.get("/" + resource + "/{id}/{press}", ctx -> show(ctx, resource, ctx.pathParam("press"), id(ctx)));
+            routes.get(
+                    "/" + resource + "/{id}/{press}",
+                    ctx -> show(ctx, resource, ctx.pathParam("press"), known(ctx, resource)));
         }
         routes.post("/products/preview", this::preview);
     }
@@ -114,6 +121,25 @@ public final class FormRoutes implements Routes {
         var look = Objects.requireNonNullElse(PageRoutes.look(ctx), Look.LIGHT);
         var bells = new LivePages(moment, look, said).still("", Nav.DAY).bells();
         return new PageAsk(moment, id, typed, errors, look, bells, said, clients);
+    }
+
+    /** The number in the address, if this floor has such a thing: a form about nothing would only be refused later. */
+    private long known(Context ctx, String resource) {
+        var id = id(ctx);
+        if (!has(live.snapshot().floor(), resource, id)) {
+            throw PageRoutes.nowhere();
+        }
+        return id;
+    }
+
+    private static boolean has(Floor floor, String resource, long id) {
+        return switch (resource) {
+            case "visits" -> floor.visit(new VisitId(id)).isPresent();
+            case "bowls" -> floor.bowl(new BowlId(id)).isPresent();
+            case "products" -> floor.salon().product(new ProductId(id)).isPresent();
+            case "staff" -> floor.salon().staffMember(new StaffId(id)).isPresent();
+            default -> floor.fact(id).isPresent();
+        };
     }
 
     private static long id(Context ctx) {

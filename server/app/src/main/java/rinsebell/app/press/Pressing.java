@@ -37,6 +37,9 @@ public final class Pressing {
     private static final Pattern ID = Pattern.compile("[A-Za-z0-9._~-]{8,64}");
     private static final long PATIENCE_SECONDS = 20;
 
+    /** Stands for the payload of a press that has none. */
+    private static final String CLOCK = "clock";
+
     private final FloorDesk desk;
     private final SalonClock clock;
     private final ClientBook clients;
@@ -102,7 +105,7 @@ public final class Pressing {
     Optional<Answer> confirmClock(String id, String device) {
         clockStands.writeLock().lock();
         try {
-            return clock.stepSeen().map(step -> await(shift(step, id, device)));
+            return desk.answered(id, CLOCK).or(() -> clock.stepSeen().map(step -> await(shift(step, id, device))));
         } finally {
             clockStands.writeLock().unlock();
         }
@@ -110,7 +113,7 @@ public final class Pressing {
 
     private Press shift(Duration step, String id, String device) {
         var command = new OnDay(new DayEvent.ClockShifted(step));
-        return new Press(id, device, "clock", command, rinsebell.floor.Asked.at(clock.now()));
+        return new Press(id, device, CLOCK, command, rinsebell.floor.Asked.at(clock.now()));
     }
 
     /** Throws for an answer that is the same problem for people and programs: a press id used twice, or a bug. */

@@ -1,0 +1,94 @@
+package rinsebell.app.api;
+
+import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.startsWith;
+
+import io.restassured.response.ValidatableResponse;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import rinsebell.app.RunningSalon;
+
+/**
+ * Local times in the nights in which the clocks are changed, over HTTP.
+ *
+ * <p>Source: IANA time zone database, Europe/Berlin: in 2027 summer time begins on 28 March at 01:00 UTC and ends on 31
+ * October at 01:00 UTC.
+ */
+class ClockChangeTest {
+
+    @TempDir
+    private Path folder = Path.of("");
+
+    /**
+     * From 02:00 the clocks go on to 03:00: 02:30 was never shown that day, but the day before, and that is longer ago
+     * than the twelve hours in which something can be told.
+     */
+    @Test
+    void aTimeThatWasLeftOutIsTheDayBefores() throws IOException {
+        try (RunningSalon salon = salonAt("2027-03-28T01:10:00Z")) {
+            assertRefused(salon, "02:30", "TOO_EARLY");
+            assertArrived(salon, "01:59", "2027-03-28T00:59:00Z");
+            assertArrived(salon, "03:05", "2027-03-28T01:05:00Z");
+            assertRefused(salon, "2027-03-28T02:30:00+01:00", "IN_THE_FUTURE");
+        }
+    }
+
+    /** From 03:00 the clocks go back to 02:00: of two 02:30 the later one that has been. */
+    @Test
+    void aTimeThatWasShownTwiceIsTheLaterOne() throws IOException {
+        try (RunningSalon salon = salonAt("2027-10-31T01:15:00Z")) {
+            assertArrived(salon, "02:30", "2027-10-31T00:30:00Z");
+            assertArrived(salon, "02:10", "2027-10-31T01:10:00Z");
+            assertArrived(salon, "2027-10-31T02:10:00+02:00", "2027-10-31T00:10:00Z");
+        }
+    }
+
+    /** The same salon knows that its machine shows another time, until somebody confirms that. */
+    @Test
+    void aClockThatWasSetIsConfirmedOnce() throws IOException {
+        try (RunningSalon salon = salonAt("2027-10-31T01:15:00Z")) {
+            Program program = new Program(salon);
+            assertArrived(salon, "02:10", "2027-10-31T01:10:00Z");
+            program.read("/api/floor").body("clockStepped", equalTo(true));
+            String id = Program.freshId();
+            List<Integer> first = confirm(program, id).statusCode(201).extract().path("facts");
+            program.read("/api/floor").body("clockStepped", equalTo(false)).body("now", startsWith("202"));
+            confirm(program, id).statusCode(201).body("facts", equalTo(first));
+            confirm(program, Program.freshId()).statusCode(409).body("code", equalTo("clock-agrees"));
+        }
+    }
+
+    private static ValidatableResponse confirm(Program program, String id) {
+        return program.ask()
+                .header("Idempotency-Key", id)
+                .post("/api/day/clock")
+                .then();
+    }
+
+    /** A salon whose last server stopped at that instant, on a machine whose clock shows an earlier one. */
+    private RunningSalon salonAt(String instant) throws IOException {
+        Files.writeString(folder.resolve("alive"), "another start of the machine\n0\n" + instant + "\n");
+        RunningSalon salon = new RunningSalon(folder);
+        new Program(salon).press("/api/salon", ApiDayTest.house());
+        return salon;
+    }
+
+    private static void assertArrived(RunningSalon salon, String at, String expected) {
+        Program program = new Program(salon);
+        long visit = program.press("/api/visits", welcome(at));
+        program.read("/api/visits/" + visit).body("arrivedAt", equalTo(expected));
+    }
+
+    private static void assertRefused(RunningSalon salon, String at, String code) {
+        new Program(salon).send("/api/visits", welcome(at)).statusCode(409).body("code", equalTo(code));
+    }
+
+    private static Map<String, String> welcome(String at) {
+        return Map.of("label", "M. A.", "place", "bench", "at", at);
+    }
+}
