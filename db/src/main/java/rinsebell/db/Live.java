@@ -30,14 +30,14 @@ final class Live {
     private Live() {}
 
     /**
-     * The set-up, the visits that are open or of which anything was written down since the day's end before, and the
-     * days from the one on which the first of them began; by number.
+     * The set-up, the visits that are open, that came on the day that began then, or of which anything was written down
+     * since the day's end before, and the days from the one on which the first of them began; by number.
      */
     static List<Fact> facts(Handle handle) {
         Optional<Fact> dayEnded = FactTable.last(handle, DAY_ENDED);
         List<Fact> facts = new ArrayList<>(FactTable.in(handle, List.of(Stream.SALON)));
         Salon salon = Floor.of(facts).salon();
-        Set<VisitId> visits = visits(handle, dayEnded.map(Fact::seq).orElse(0L));
+        Set<VisitId> visits = visits(handle, salon, dayEnded);
         facts.addAll(FactTable.in(handle, visits.stream().map(Stream::visit).toList()));
         LocalDate first =
                 dayEnded.map(end -> firstDay(handle, salon, visits, end)).orElse(FIRST);
@@ -46,9 +46,11 @@ final class Live {
         return facts;
     }
 
-    private static Set<VisitId> visits(Handle handle, long dayEndedSeq) {
+    private static Set<VisitId> visits(Handle handle, Salon salon, Optional<Fact> dayEnded) {
         Set<VisitId> visits = new HashSet<>(VisitTable.open(handle));
-        visits.addAll(FactTable.visitsAfter(handle, dayEndedSeq));
+        visits.addAll(FactTable.visitsAfter(handle, dayEnded.map(Fact::seq).orElse(0L)));
+        dayEnded.map(end -> salon.beginOf(salon.dayOf(end.recorded())))
+                .ifPresent(begin -> visits.addAll(VisitTable.arrivedSince(handle, begin)));
         return visits;
     }
 

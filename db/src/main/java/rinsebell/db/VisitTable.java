@@ -100,6 +100,17 @@ final class VisitTable {
                 .list();
     }
 
+    static List<VisitId> arrivedSince(Handle handle, Instant since) {
+        return handle.createQuery("""
+                        select id
+                        from visit
+                        where arrived_ms >= :since
+                        """)
+                .bind("since", since.toEpochMilli())
+                .map(VisitTable::id)
+                .list();
+    }
+
     /** When the first of these visits began. */
     static Optional<Instant> firstArrived(Handle handle, Collection<VisitId> visits) {
         return visits.isEmpty()

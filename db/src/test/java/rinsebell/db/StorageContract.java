@@ -31,6 +31,7 @@ import rinsebell.floor.testing.Story;
 import rinsebell.floor.visit.Area;
 import rinsebell.floor.visit.ScalpCheck;
 import rinsebell.floor.visit.StayEvent;
+import rinsebell.floor.visit.Visit;
 import rinsebell.floor.visit.VisitId;
 
 /** What every store promises, whatever it is made of. */
@@ -176,6 +177,26 @@ abstract class StorageContract {
                 story.facts().subList((int) floor.lastSeq(), story.facts().size()));
         assertThat(store.load()).isEqualTo(running.facts());
         assertThat(running.visits()).hasSize(3);
+    }
+
+    /** A head that was on overnight is rinsed at noon, and only then the day before can end. */
+    @Test
+    void aDayThatEndsLateKeepsWhoCameOnTheNext() throws Exception {
+        Story story = Story.begins();
+        Head stays = overnight(story);
+        story.at(Saturday.on(DATE.plusDays(1), "09:00"));
+        Head came = story.arrives();
+        story.mixes(g(30, MILD_CREAM));
+        came.leaves();
+        story.at(Saturday.on(DATE.plusDays(1), "11:00"));
+        stays.leaves();
+        story.tells(Stream.day(DATE.plusDays(1)), new DayEvent.DayEnded());
+        Floor floor = story.floor().turned(story.now());
+        Told.save(store, story.facts());
+        reopen();
+
+        assertThat(floor.visits()).extracting(Visit::id).containsExactly(came.id());
+        assertThat(store.load()).isEqualTo(floor.facts());
     }
 
     @Test

@@ -29,6 +29,7 @@ import java.time.ZoneId;
 import java.util.List;
 import rinsebell.floor.Floor;
 import rinsebell.floor.Ledger;
+import rinsebell.floor.command.EndDay;
 import rinsebell.floor.salon.Place;
 import rinsebell.floor.salon.StaffId;
 import rinsebell.floor.visit.Area;
@@ -243,6 +244,7 @@ public final class Saturday {
                 .moves(weeks(6, 47), Place.basin(1))
                 .rinses(weeks(6, 48))
                 .leaves(weeks(6, 90));
+        dayIsOver(weeks(6, 24 * 60));
         guest("H. N.", cast.piet)
                 .known(Regulars.H_N)
                 .arrives(weeks(5, 0), Place.chair(2), fineOn(weeks(5, 0)))
@@ -254,6 +256,12 @@ public final class Saturday {
                 .moves(weeks(5, 33), Place.basin(2))
                 .rinses(weeks(5, 34))
                 .leaves(weeks(5, 80));
+        dayIsOver(weeks(5, 24 * 60));
+    }
+
+    /** The next morning, as the server does it. */
+    private void dayIsOver(Duration ago) {
+        script.at(ago, () -> script.press(new EndDay(script.floor().salon().dayOf(now.minus(ago))), ago, null));
     }
 
     /** So many minutes into a visit that began so many weeks ago. */

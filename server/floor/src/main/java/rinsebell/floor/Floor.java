@@ -282,8 +282,8 @@ public final class Floor {
     }
 
     /**
-     * The floor that a new day begins with: without the visits that have ended, and without the bowls of days on which
-     * no visit is left open. What a restart loads is the same.
+     * The floor that a new day begins with: without the earlier days' visits that have ended, and without the bowls of
+     * days on which no visit is left open. What a restart loads is the same.
      */
     public Floor turned(Instant now) {
         var today = salon.dayOf(now);
@@ -293,15 +293,19 @@ public final class Floor {
                 .min(LocalDate::compareTo)
                 .filter(date -> date.isBefore(today))
                 .orElse(today);
-        var kept =
-                facts().stream().filter(fact -> isKept(fact.stream(), earliest)).toList();
+        var kept = facts().stream()
+                .filter(fact -> isKept(fact.stream(), earliest, today))
+                .toList();
         var next = Floor.of(kept);
         return new Floor(lastSeq, next.facts, next.standing, next.salon, next.day, next.visits);
     }
 
-    private boolean isKept(Stream stream, LocalDate earliest) {
+    private boolean isKept(Stream stream, LocalDate earliest, LocalDate today) {
         if (stream instanceof Stream.OfVisit of) {
-            return visit(of.visit()).map(Visit::isOpen).orElse(false);
+            return visit(of.visit())
+                    .filter(visit -> visit.isOpen()
+                            || !salon.dayOf(visit.stay().arrivedAt()).isBefore(today))
+                    .isPresent();
         }
         return !(stream instanceof Stream.OfDay of) || !of.date().isBefore(earliest);
     }

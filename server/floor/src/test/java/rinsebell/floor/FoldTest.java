@@ -258,10 +258,11 @@ class FoldTest {
         var stays = story.at("18:00").arrivesFine();
         var floor = story.floor();
         var sameDay = floor.turned(Saturday.on(Saturday.DATE.plusDays(1), "03:59:59.999"));
-        assertThat(sameDay.visits()).extracting(visit -> visit.id()).containsExactly(stays.id());
+        assertThat(sameDay.visits()).extracting(visit -> visit.id()).containsExactly(head.id(), stays.id());
         assertThat(sameDay.bowl(bowl)).isPresent();
         assertThat(sameDay.lastSeq()).isEqualTo(floor.lastSeq());
         var nextDay = floor.turned(Saturday.on(Saturday.DATE.plusDays(1), "04:00"));
+        assertThat(nextDay.visits()).extracting(visit -> visit.id()).containsExactly(stays.id());
         assertThat(nextDay.bowl(bowl)).as("somebody is still here").isPresent();
         stays.leaves();
         var empty = story.floor().turned(Saturday.on(Saturday.DATE.plusDays(1), "04:00"));

@@ -2,6 +2,7 @@ package rinsebell.app.desk;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.UUID;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
@@ -70,7 +71,8 @@ public final class Caretaker implements AutoCloseable {
         Instant now = clock.now();
         Floor floor = desk.snapshot().floor();
         if (floor.visits().stream().anyMatch(visit -> isLeftOver(visit, floor, now))) {
-            press("end-of-day-before-" + floor.salon().dayOf(now), new EndDay());
+            LocalDate today = floor.salon().dayOf(now);
+            press("end-of-day-before-" + today, new EndDay(today));
         }
     }
 

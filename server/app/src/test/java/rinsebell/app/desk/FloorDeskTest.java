@@ -7,6 +7,8 @@ import static rinsebell.floor.testing.Shelf.DEV20;
 import static rinsebell.floor.testing.Shelf.MILD_CREAM;
 
 import java.time.Duration;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -320,7 +322,8 @@ class FloorDeskTest {
         got(desk.press(press("p1", Report.of(head.id(), new StayEvent.Left()))));
         assertThat(desk.snapshot().floor().visits()).hasSize(1);
         Asked nextDay = Asked.at(TEN.plus(Duration.ofHours(20)));
-        got(desk.press(new Press("p2", "", "hash", new EndDay(), nextDay)));
+        got(desk.press(
+                new Press("p2", "", "hash", new EndDay(LocalDate.ofInstant(nextDay.now(), ZoneOffset.UTC)), nextDay)));
         Snapshot turned = desk.snapshot();
         assertThat(turned.floor().visits()).isEmpty();
         assertThat(turned.floor().lastSeq()).isEqualTo(ledger.facts().get(1).seq());

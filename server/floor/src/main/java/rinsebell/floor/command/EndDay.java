@@ -1,5 +1,6 @@
 package rinsebell.floor.command;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import rinsebell.floor.Asked;
 import rinsebell.floor.Command;
@@ -10,13 +11,19 @@ import rinsebell.floor.Stream;
 import rinsebell.floor.bowl.DayEvent;
 import rinsebell.floor.visit.StayEvent;
 
-/** Ends the salon day: forgotten visits with nothing on are closed; others stay, and ring. */
-public record EndDay() implements Command {
+/**
+ * Ends the salon days before a date: forgotten visits of those days with nothing on are closed; others stay, and ring.
+ * Whoever came on that date or later is none of them, however late it is told.
+ *
+ * @param before the salon's date that has begun
+ */
+public record EndDay(LocalDate before) implements Command {
     @Override
     public Decision decide(Floor floor, Asked asked) {
         var drafts = new ArrayList<Draft>();
         for (var visit : floor.openVisits()) {
-            if (visit.onHair().isEmpty()) {
+            var came = floor.salon().dayOf(visit.stay().arrivedAt());
+            if (visit.onHair().isEmpty() && came.isBefore(before)) {
                 drafts.add(new Draft(Stream.visit(visit.id()), asked.now(), new StayEvent.Left()));
             }
         }

@@ -57,6 +57,11 @@ public record Salon(
         return instant.atZone(zone()).toLocalDateTime().minus(DAY_TURNS).toLocalDate();
     }
 
+    /** The instant at which the salon's day begins. */
+    public Instant beginOf(LocalDate day) {
+        return day.atStartOfDay().plus(DAY_TURNS).atZone(zone()).toInstant();
+    }
+
     public Collection<StaffMember> staff() {
         return staffById.values();
     }

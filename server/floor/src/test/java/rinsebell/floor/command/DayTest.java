@@ -127,7 +127,7 @@ class DayTest {
         head.puts(bowl, offScalp(Area.LENGTHS));
         var forgotten = story.arrivesFine();
         var evening = Desk.after(story).at("20:00");
-        var decision = evening.plans(new EndDay());
+        var decision = evening.plans(new EndDay(DATE.plusDays(1)));
         assertThat(events(decision)).containsExactly(new StayEvent.Left(), new DayEvent.DayEnded());
         assertThat(evening.floor().openVisits()).extracting(visit -> visit.id()).containsExactly(head.id());
         assertThat(evening.floor().visit(forgotten.id()).orElseThrow().isOpen()).isFalse();
@@ -135,6 +135,26 @@ class DayTest {
                         .filter(bell -> bell.kind() == BellKind.RINSE)
                         .anyMatch(bell -> bell.at(evening.now()).isPresent()))
                 .isTrue();
+    }
+
+    @Test
+    void aDayThatEndsAtNoonOfTheNextClosesNobodyWhoCameThatMorning() {
+        var next = DATE.plusDays(1);
+        story.at(Saturday.on(next, "09:00"));
+        var came = story.arrivesFine();
+        var went = story.arrivesFine();
+        var used = story.mixes(g(60, Shelf.MILD_CREAM), g(60, Shelf.DEV20));
+        var on = went.puts(used, offScalp(Area.LENGTHS));
+        story.at(Saturday.on(next, "09:40"));
+        went.rinses(on);
+        went.leaves();
+        story.at(Saturday.on(next, "12:00"));
+        var noon = Desk.after(story);
+        assertThat(events(noon.plans(new EndDay(next)))).containsExactly(new StayEvent.Left(), new DayEvent.DayEnded());
+        assertThat(noon.floor().openVisits()).extracting(visit -> visit.id()).containsExactly(came.id());
+        var turned = noon.floor().turned(noon.now());
+        assertThat(turned.visits()).extracting(visit -> visit.id()).containsExactly(came.id(), went.id());
+        assertThat(Bells.of(turned)).noneMatch(bell -> bell.kind() == BellKind.BOWL_WAITING);
     }
 
     @Test

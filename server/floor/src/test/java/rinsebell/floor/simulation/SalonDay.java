@@ -303,7 +303,8 @@ public final class SalonDay {
 
     private void ends() {
         timeGoesOn();
-        press(new EndDay(), Asked.at(desk.now()));
+        var next = desk.floor().salon().dayOf(desk.now()).plusDays(1);
+        press(new EndDay(next), Asked.at(desk.now()));
         assertThat(desk.floor().openVisits())
                 .as("who is left at the end has something on")
                 .allMatch(visit -> !visit.onHair().isEmpty());
