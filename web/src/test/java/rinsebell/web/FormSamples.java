@@ -44,8 +44,7 @@ final class FormSamples {
                         "/visits/71/checks",
                         List.of(look),
                         "Record",
-                        "/chairs/1",
-                        null));
+                        "/chairs/1"));
     }
 
     static FormPage wrongBowl() {
@@ -101,8 +100,7 @@ final class FormSamples {
                         "/bowls",
                         List.of(bowl, reason),
                         "Mixed",
-                        "/chairs/1",
-                        null));
+                        "/chairs/1"));
     }
 
     private static Field choice(String name, String label, String... options) {

@@ -43,13 +43,13 @@ final class DirectionsPage {
         var draft = new FormDraft(ask, key)
                 .text("name", known.map(Directions::name).orElse(""))
                 .choice("kind", Kind.class, known.map(Directions::kind).orElse(null));
-        times(draft.group(ask.say("form.directions.times")));
+        times(draft.group(ask.say("form.directions.times")).preview(new Form.Preview(PREVIEW + ask.id(), example())));
         limits(draft.group(ask.say("form.directions.limits")));
         mixing(draft.group(ask.say("form.directions.mixing")));
         pairings(draft.group(ask.say("form.directions.pairings")));
         checks(draft.group(ask.say("form.directions.checks")));
         contents(draft.group(ask.say("form.directions.contents")));
-        return draft.form(action, "/products", new Form.Preview(PREVIEW + ask.id(), example()));
+        return draft.form(action, "/products");
     }
 
     /** The times of what is typed, or else of the edition that is revised. */

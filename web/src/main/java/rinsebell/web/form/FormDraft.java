@@ -22,6 +22,7 @@ final class FormDraft {
     private final List<Field> fields = new ArrayList<>();
     private String group = "";
     private boolean row;
+    private Form.@Nullable Preview preview;
 
     /** @param key of the form's words: its title, and below it {@code intro} and {@code submit} */
     FormDraft(PageAsk ask, String key) {
@@ -43,13 +44,20 @@ final class FormDraft {
         return this;
     }
 
+    /** Behind the fields of this group stands what all values mean. */
+    FormDraft preview(Form.Preview shown) {
+        preview = shown;
+        return this;
+    }
+
     private void close() {
         if (!fields.isEmpty()) {
-            groups.add(new Form.Group(group, row, List.copyOf(fields)));
+            groups.add(new Form.Group(group, row, List.copyOf(fields), preview));
             fields.clear();
         }
         group = "";
         row = false;
+        preview = null;
     }
 
     FormDraft text(String name, String unlessTyped) {
@@ -154,11 +162,6 @@ final class FormDraft {
     }
 
     Form form(String action, String back) {
-        return form(action, back, null);
-    }
-
-    /** @param preview what the values mean; null for most forms */
-    Form form(String action, String back, Form.@Nullable Preview preview) {
         faultsOfNoField();
         close();
         return new Form(
@@ -168,8 +171,7 @@ final class FormDraft {
                 action,
                 List.copyOf(groups),
                 ask.say(key + ".submit"),
-                back,
-                preview);
+                back);
     }
 
     String title() {

@@ -9,17 +9,8 @@ import org.jspecify.annotations.Nullable;
  *
  * @param title may be empty
  * @param intro what this is for, or a caution; may be empty
- * @param preview what the form's values mean, shown while they are typed; null for most
  */
-public record Form(
-        String id,
-        String title,
-        String intro,
-        String action,
-        List<Group> groups,
-        String submit,
-        String back,
-        @Nullable Preview preview)
+public record Form(String id, String title, String intro, String action, List<Group> groups, String submit, String back)
         implements Fragment {
 
     /**
@@ -27,10 +18,19 @@ public record Form(
      *
      * @param title may be empty
      * @param row they stand beside each other where there is room
+     * @param preview what the form's values mean, shown behind these while they are typed; null for most
      */
-    public record Group(String title, boolean row, List<Field> fields) {
+    public record Group(
+            String title,
+            boolean row,
+            List<Field> fields,
+            @Nullable Preview preview) {
         public Group(String title, List<Field> fields) {
-            this(title, false, fields);
+            this(title, false, fields, null);
+        }
+
+        public Optional<Preview> previewing() {
+            return Optional.ofNullable(preview);
         }
     }
 
@@ -49,11 +49,7 @@ public record Form(
 
     /** The same below a title that a page has already. */
     public Form untitled() {
-        return new Form(id, "", intro, action, groups, submit, back, preview);
-    }
-
-    public Optional<Preview> previewing() {
-        return Optional.ofNullable(preview);
+        return new Form(id, "", intro, action, groups, submit, back);
     }
 
     public List<Field> wrong() {
