@@ -2,7 +2,8 @@ package rinsebell.app.asset;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.util.Objects;
+import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 import rinsebell.app.door.Problem;
 import rinsebell.app.door.ProblemCode;
 import rinsebell.app.door.Routes;
@@ -37,10 +38,18 @@ public final class AssetRoutes implements Routes {
         // The address itself changes with the content, so it is as good a tag as a hash.
         String tag = '"' + Integer.toHexString(ctx.path().hashCode()) + '"';
         ctx.header("Cache-Control", FOR_GOOD).header("ETag", tag);
-        if (Objects.equals(ctx.header("If-None-Match"), tag)) {
+        if (isHeld(ctx.header("If-None-Match"), tag)) {
             ctx.status(304);
         } else {
             ctx.contentType(asset.type()).result(asset.bytes());
         }
+    }
+
+    /** Whether a browser names this content among what it has (RFC 9110, section 13.1.2: compared weakly). */
+    private static boolean isHeld(@Nullable String known, String tag) {
+        return known != null
+                && Arrays.stream(known.split(","))
+                        .map(String::strip)
+                        .anyMatch(one -> one.equals("*") || one.equals(tag) || one.equals("W/" + tag));
     }
 }

@@ -55,7 +55,7 @@ public final class Caretaker implements AutoCloseable {
         if (isLong && !desk.snapshot().floor().openVisits().isEmpty()) {
             press("outage-" + UUID.randomUUID(), new OnDay(new DayEvent.Outage(lastAlive, now)));
         }
-        thread.scheduleWithFixedDelay(this::round, 0, ROUND.toMillis(), TimeUnit.MILLISECONDS);
+        var unused = thread.scheduleWithFixedDelay(this::round, 0, ROUND.toMillis(), TimeUnit.MILLISECONDS);
     }
 
     private void round() {

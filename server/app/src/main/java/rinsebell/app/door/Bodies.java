@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.util.Locale;
 import java.util.Objects;
+import org.eclipse.jetty.http.HttpException;
 
 /** Reads the body of a POST once, at the door, and lets in neither more nor other than a form can be. */
 public final class Bodies {
@@ -29,12 +30,21 @@ public final class Bodies {
         return Objects.requireNonNullElse(ctx.<byte[]>attribute(KEPT), new byte[0]);
     }
 
-    static void check(Context ctx) throws IOException {
-        byte[] body = read(ctx.req().getInputStream());
+    static void check(Context ctx) {
+        byte[] body = arrived(ctx);
         if (body.length > 0 && !readable(ctx)) {
             throw Problem.of(ProblemCode.UNKNOWN_TYPE).thrown();
         }
         ctx.attribute(KEPT, body);
+    }
+
+    /** Somebody may walk out of reach of the network in the middle of it: that is no bug. */
+    private static byte[] arrived(Context ctx) {
+        try {
+            return read(ctx.req().getInputStream());
+        } catch (IOException | HttpException.RuntimeException e) {
+            throw Problem.of(ProblemCode.TOO_SLOW).thrown();
+        }
     }
 
     private static byte[] read(InputStream in) throws IOException {

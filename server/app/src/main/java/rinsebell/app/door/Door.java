@@ -44,22 +44,19 @@ public final class Door {
         routes.exception(Exception.class, this::answerBug);
     }
 
-    private void check(Context ctx) throws IOException {
-        String host = ctx.header("Host");
+    private void check(Context ctx) {
+        String host = Objects.requireNonNullElse(ctx.header("Host"), "");
         if (!names.allow(host, ctx.req().getLocalPort())) {
             throw Problem.of(ProblemCode.OTHER_HOST).thrown();
         }
-        if (!READING.contains(ctx.method())) {
-            checkPress(ctx, Objects.requireNonNull(host));
-        }
-    }
-
-    private static void checkPress(Context ctx, String host) throws IOException {
         Origins.Said said = new Origins.Said(ctx.header("Origin"), ctx.header("Sec-Fetch-Site"), needsPreflight(ctx));
-        if (!Origins.allow(said, host)) {
+        boolean reads = READING.contains(ctx.method());
+        if (!(reads ? Origins.allowReading(said, host) : Origins.allow(said, host))) {
             throw Problem.of(ProblemCode.OTHER_ORIGIN).thrown();
         }
-        Bodies.check(ctx);
+        if (!reads) {
+            Bodies.check(ctx);
+        }
     }
 
     /** Neither this header nor this type is among those that a page may send anywhere (Fetch, "CORS-safelisted"). */

@@ -34,6 +34,14 @@ final class Origins {
     }
 
     /**
+     * Whether a GET may come in. A link on another site's page may lead here, and says no {@code Origin}; only a script
+     * there says one, which may read nothing and is not to sit in the feed's seats either.
+     */
+    static boolean allowReading(Said said, String host) {
+        return said.origin() == null || allow(said, host);
+    }
+
+    /**
      * What the request says about where it comes from.
      *
      * @param origin the {@code Origin} header

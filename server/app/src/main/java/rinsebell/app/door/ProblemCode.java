@@ -20,6 +20,8 @@ public enum ProblemCode {
     UNKNOWN_BOARD(404),
     /** The address lives, the method does not. */
     WRONG_METHOD(405),
+    /** The body did not come in, or came in so slowly that somebody must mean harm. */
+    TOO_SLOW(408),
     /** The wall clock was not set: there is nothing to confirm. */
     CLOCK_AGREES(409),
     /** The body is larger than the door lets in. */
@@ -66,6 +68,7 @@ public enum ProblemCode {
         return switch (status) {
             case 404 -> NOT_FOUND;
             case 405 -> WRONG_METHOD;
+            case 408 -> TOO_SLOW;
             case 413 -> TOO_LARGE;
             case 414 -> ADDRESS_TOO_LONG;
             case 415 -> UNKNOWN_TYPE;

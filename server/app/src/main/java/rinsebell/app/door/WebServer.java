@@ -9,6 +9,8 @@ import io.javalin.json.JavalinJackson;
 import io.javalin.util.JavalinBindException;
 import java.io.IOException;
 import java.util.List;
+import org.eclipse.jetty.server.AbstractConnector;
+import org.eclipse.jetty.server.Connector;
 import org.eclipse.jetty.server.Server;
 import rinsebell.app.thread.Threads;
 
@@ -17,6 +19,9 @@ public final class WebServer implements AutoCloseable {
 
     /** How long requests in flight may take to finish when the server stops. */
     private static final long STOP_MILLIS = 3_000;
+
+    /** How long a connection on which nothing happens is waited for then; the usual second is felt at every stop. */
+    private static final long LINGER_MILLIS = 100;
 
     /** Leaves out what is not known, rather than saying null. */
     private static final ObjectMapper JSON = JsonMapper.builder()
@@ -57,6 +62,9 @@ public final class WebServer implements AutoCloseable {
     /** Closes the port and lets requests in flight finish. */
     @Override
     public void close() {
+        for (Connector connector : javalin.jettyServer().server().getConnectors()) {
+            ((AbstractConnector) connector).setShutdownIdleTimeout(LINGER_MILLIS);
+        }
         javalin.stop();
     }
 

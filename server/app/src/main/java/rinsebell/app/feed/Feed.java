@@ -3,6 +3,7 @@ package rinsebell.app.feed;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.Executors;
@@ -10,6 +11,7 @@ import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -28,6 +30,9 @@ public final class Feed implements AutoCloseable {
     private final FeedLimits limits;
     private final String run;
     private final Set<Screen> screens = ConcurrentHashMap.newKeySet();
+    /** Counted at the door: a screen is among the others only when the feed's thread has come to it. */
+    private final AtomicInteger seatsTaken = new AtomicInteger();
+
     private final Map<String, BoardCopy> copies = new HashMap<>();
     private final AtomicBoolean asked = new AtomicBoolean();
     private final ScheduledExecutorService thread;
@@ -39,7 +44,7 @@ public final class Feed implements AutoCloseable {
         this.run = source.beat().run();
         this.thread = Executors.newSingleThreadScheduledExecutor(Feed::named);
         long beatMillis = limits.beat().toMillis();
-        this.thread.scheduleAtFixedRate(this::beat, beatMillis, beatMillis, TimeUnit.MILLISECONDS);
+        var unused = this.thread.scheduleAtFixedRate(this::beat, beatMillis, beatMillis, TimeUnit.MILLISECONDS);
     }
 
     /** Leaves word that the floor has changed or a bell fell due. Returns at once, on whatever thread. */
@@ -54,18 +59,22 @@ public final class Feed implements AutoCloseable {
         return screens.size();
     }
 
-    /** Whether one more screen may come. */
-    boolean hasRoom() {
-        return screens.size() < limits.screens();
-    }
-
     /**
-     * Lets a screen in: it is sent the whole board first and changes from then on.
+     * Lets a screen in: it is sent the whole board first and changes from then on. Whoever was let in must leave.
      *
      * @param board the name of its board
      * @param cutOff breaks its connection
+     * @return empty when as many are here as may be
      */
-    Screen join(String board, Runnable cutOff) {
+    Optional<Screen> join(String board, Runnable cutOff) {
+        if (seatsTaken.incrementAndGet() > limits.screens()) {
+            seatsTaken.decrementAndGet();
+            return Optional.empty();
+        }
+        return Optional.of(joined(board, cutOff));
+    }
+
+    private Screen joined(String board, Runnable cutOff) {
         Screen screen = new Screen(board, limits.waitingBatches(), cutOff);
         if (!run(() -> welcome(screen))) {
             screen.end();
@@ -76,6 +85,7 @@ public final class Feed implements AutoCloseable {
     void leave(Screen screen) {
         screen.end();
         screens.remove(screen);
+        seatsTaken.decrementAndGet();
     }
 
     /** Ends every stream and stops the beat. */

@@ -46,12 +46,15 @@ public final class FeedRoutes implements Routes, AutoCloseable {
         if (source.draw(board).isEmpty()) {
             throw Problem.of(ProblemCode.UNKNOWN_BOARD).thrown();
         }
-        if (!feed.hasRoom()) {
-            throw Problem.of(ProblemCode.TOO_MANY_SCREENS).thrown();
+        Screen screen = feed.join(board, cutOff(ctx.req()))
+                .orElseThrow(() -> Problem.of(ProblemCode.TOO_MANY_SCREENS).thrown());
+        try {
+            startStream(ctx.res());
+            ctx.async(task -> task.executor = writers, () -> write(screen, ctx.res()));
+        } catch (IOException | RuntimeException e) {
+            feed.leave(screen);
+            throw e;
         }
-        startStream(ctx.res());
-        Screen screen = feed.join(board, cutOff(ctx.req()));
-        ctx.async(task -> task.executor = writers, () -> write(screen, ctx.res()));
     }
 
     private static void startStream(HttpServletResponse response) throws IOException {

@@ -90,7 +90,7 @@ public final class ClientRoutes implements Routes {
 
     private void beginFromProgram(Context ctx) {
         var press = ApiPresses.pressId(ctx);
-        read(ctx, ClientForms.begun(target(0), FormBody.json(ctx)), begun -> {
+        read(ClientForms.begun(target(0), FormBody.json(ctx)), begun -> {
             ctx.status(201).json(new Begun(begin(begun.label(), press).value()));
         });
     }
@@ -101,13 +101,13 @@ public final class ClientRoutes implements Routes {
     private void noteFromProgram(Context ctx) {
         ApiPresses.pressId(ctx);
         var id = id(ctx);
-        read(ctx, ClientForms.note(target(id.value()), FormBody.json(ctx)), note -> {
+        read(ClientForms.note(target(id.value()), FormBody.json(ctx)), note -> {
             keep(id, note);
             ctx.status(204);
         });
     }
 
-    private <T> void read(Context ctx, Checked<T> checked, Consumer<T> then) {
+    private <T> void read(Checked<T> checked, Consumer<T> then) {
         if (!checked.errors().isEmpty()) {
             throw programs.wrong(checked.errors());
         }

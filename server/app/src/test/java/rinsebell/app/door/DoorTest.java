@@ -2,6 +2,7 @@ package rinsebell.app.door;
 
 import static io.restassured.RestAssured.given;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.awaitility.Awaitility.await;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.not;
@@ -9,6 +10,10 @@ import static org.hamcrest.Matchers.nullValue;
 
 import io.restassured.response.Response;
 import io.restassured.specification.RequestSpecification;
+import java.net.InetAddress;
+import java.net.Socket;
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -156,6 +161,40 @@ class DoorTest {
         assertThat(RawHttp.status(raw(head + chunk.repeat(32) + "0\r\n\r\n"))).isEqualTo(413);
     }
 
+    /** Somebody walks out of reach of the network, or a program counts wrongly: no bug of ours. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "Content-Length: 10\r\n\r\na=1",
+                "Transfer-Encoding: chunked\r\n\r\nzz\r\na=1",
+                "Transfer-Encoding: chunked\r\n\r\n5\r\na=1",
+                "Transfer-Encoding: chunked\r\n\r\n3\r\na=1\r\n-1\r\n",
+                "Transfer-Encoding: chunked\r\n\r\n3\r\na=1"
+            })
+    void aBodyThatBreaksOffIsNotTaken(String rest) throws Exception {
+        String answer = raw("POST /press HTTP/1.1\r\nHost: localhost:" + server().port() + "\r\nContent-Type: " + FORM
+                + "\r\nIdempotency-Key: aaaaaaaa\r\n" + rest);
+        assertThat(RawHttp.status(answer)).isIn(400, 408);
+        assertThat(RawHttp.headers(answer)).contains("content-security-policy");
+    }
+
+    /** Ten bytes a second would keep a thread for hours. */
+    @Test
+    void aBodyThatDripsIsCutOff() throws Exception {
+        try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), server().port())) {
+            String head = "POST /press HTTP/1.1\r\nHost: localhost:" + server().port() + "\r\nContent-Type: " + FORM
+                    + "\r\nIdempotency-Key: aaaaaaaa\r\nContent-Length: 60000\r\n\r\n";
+            socket.getOutputStream().write(head.getBytes(StandardCharsets.US_ASCII));
+            await().atMost(Duration.ofSeconds(10)).until(() -> {
+                socket.getOutputStream().write('a');
+                return socket.getInputStream().available() > 0;
+            });
+            byte[] answer = new byte[64];
+            int read = socket.getInputStream().read(answer);
+            assertThat(new String(answer, 0, read, StandardCharsets.US_ASCII)).startsWith("HTTP/1.1 408 ");
+        }
+    }
+
     @Test
     void tooLargeIsSaidInPlainWords() {
         press("/api/press")
@@ -207,6 +246,15 @@ class DoorTest {
         assertThat(foreign.put("/press").statusCode()).isEqualTo(403);
         assertThat(foreign.delete("/press").statusCode()).isEqualTo(403);
         assertThat(foreign.patch("/press").statusCode()).isEqualTo(403);
+    }
+
+    /** A link may lead here; a script of another site may not even look, nor sit in the feed. */
+    @Test
+    void anotherSitesScriptReadsNothing() {
+        ask().header("Origin", "http://example.org").get("/").then().statusCode(403);
+        ask().header("Origin", "null").get("/").then().statusCode(403);
+        ask().header("Origin", server().url("")).get("/").then().statusCode(200);
+        ask().header("Sec-Fetch-Site", "cross-site").get("/").then().statusCode(200);
     }
 
     @Test

@@ -190,6 +190,35 @@ class FeedTest {
         }
     }
 
+    /** Seats are counted at the door, not when the feed has come to a screen: a crowd finds as many as one by one. */
+    @Test
+    void aCrowdGetsAsManySeatsAsThereAre() {
+        List<StreamReader> crowd = java.util.stream.IntStream.range(0, 60)
+                .mapToObj(i -> new StreamReader(server, "floor"))
+                .toList();
+        crowd.forEach(screen -> screen.until(reader -> !reader.head().isEmpty()));
+        assertThat(crowd).filteredOn(screen -> screen.head().contains(" 200 ")).hasSize(40);
+        crowd.forEach(StreamReader::close);
+        boards.show("chair-1", "for nobody");
+        feed.publish();
+        await().untilAsserted(() -> assertThat(feed.screenCount()).isZero());
+        try (StreamReader next = new StreamReader(server, "floor")) {
+            assertThat(next.fragments(2)).hasSize(2);
+        }
+    }
+
+    /** Whoever asks for the headers alone gets no stream and takes no seat. */
+    @Test
+    void headersAloneAreNoScreen() {
+        for (int i = 0; i <= LIMITS.screens(); i++) {
+            given(server.request()).head("/feed?board=floor").then().statusCode(200);
+        }
+        assertThat(feed.screenCount()).isZero();
+        try (StreamReader next = new StreamReader(server, "floor")) {
+            assertThat(next.fragments(2)).hasSize(2);
+        }
+    }
+
     @Test
     void closingEndsEveryStream() {
         try (StreamReader screen = new StreamReader(server, "floor")) {

@@ -1,0 +1,4 @@
+@NullMarked
+package rinsebell.app.asset;
+
+import org.jspecify.annotations.NullMarked;
