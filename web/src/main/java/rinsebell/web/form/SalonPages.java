@@ -40,6 +40,7 @@ final class SalonPages {
                         Press.opens(ask.say("form.policy"), "", "/policy"),
                         Press.opens(ask.say("sheet.clients"), "", "/clients"))
                 : List.<Press>of();
+        var intro = ask.salon().isSetUp() ? "" : ask.say("form.salon.first");
         var parts = presses.isEmpty() ? List.<Part>of() : List.of(new Part("", List.of(), presses));
         return new SheetPage(
                 ask.shell(title, Nav.SETUP),
@@ -57,10 +58,9 @@ final class SalonPages {
                 .number("chairs", house.map(House::chairs).map(String::valueOf).orElse(""))
                 .number("basins", house.map(House::basins).map(String::valueOf).orElse(""))
                 .number("bench", house.map(House::bench).map(String::valueOf).orElse(""))
-                .list(
-                        "zone",
+                .zone(
                         zones(ask),
-                        house.map(House::zone).map(ZoneId::getId).orElse("Europe/London"))
+                        house.map(House::zone).orElse(ZoneId.systemDefault()).getId())
                 .yesNo(
                         "twentyFourHours",
                         ask.say("field.twentyfourhours"),

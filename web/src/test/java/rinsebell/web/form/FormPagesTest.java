@@ -45,6 +45,14 @@ class FormPagesTest {
     }
 
     @Test
+    void aTimeZoneIsNoPartOfAScalp() {
+        assertThat(pages.html("salon", "", 0, Fields.NONE))
+                .contains("<label for=\"zone\">Time zone</label>")
+                .doesNotContain("Does it touch the scalp?");
+        assertThat(pages.html("products", "", 0, Fields.NONE)).contains("Does it touch the scalp?");
+    }
+
+    @Test
     void whatWasTypedIsKeptAndEveryFaultStandsBesideItsField() {
         var typed = Fields.of(
                 "press", "0123456789abcdef",
