@@ -20,8 +20,9 @@ final class BasinCautions {
         if (head.visit.severeComplaints().findAny().isPresent()) {
             all.add(moment.say("basins.no_more"));
         }
-        if (head.timing.timings().stream()
-                .anyMatch(timing -> timing.terms().limits().zone() == Zone.OFF_SCALP)) {
+        if (head.isRoundOffScalp()
+                || head.timing.timings().stream()
+                        .anyMatch(timing -> timing.terms().limits().zone() == Zone.OFF_SCALP)) {
             all.add(moment.say("basins.off_scalp"));
         }
         if (head.visit.onHair().stream()

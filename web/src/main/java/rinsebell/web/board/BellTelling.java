@@ -10,6 +10,7 @@ import rinsebell.floor.bell.BellKind;
 import rinsebell.floor.bell.Priority;
 import rinsebell.floor.bell.Stage;
 import rinsebell.floor.clock.HeadTiming;
+import rinsebell.floor.visit.ApplicationId;
 import rinsebell.floor.visit.Visit;
 import rinsebell.web.view.BellStrip;
 import rinsebell.web.view.Due;
@@ -87,6 +88,9 @@ final class BellTelling {
                     .map(limit -> limit.at())
                     .orElse(bell.since());
         }
+        if (bell.kind() == BellKind.BOWL_WAITING) {
+            return bell.stages().get(bell.stages().size() - 1).from();
+        }
         var isCheck = bell.kind() == BellKind.STRAND_CHECK || bell.kind() == BellKind.SCALP_CHECK;
         return isCheck ? bell.stages().get(0).from() : bell.since();
     }
@@ -140,12 +144,21 @@ final class BellTelling {
         return new rinsebell.web.view.Bell(
                 id,
                 where,
-                what(bell),
+                what(bell) + which(bell, visit),
                 urgency(bell),
                 counts(bell),
                 href,
                 bell.isSeen(moment.now()),
                 wall || bell.isSeen(moment.now()) ? null : hear(bell));
+    }
+
+    /** Of several on one head, which one is to be looked at. */
+    private String which(Bell bell, Optional<Visit> visit) {
+        return visit.filter(head ->
+                        bell.kind() == BellKind.STRAND_CHECK && head.live().size() > 1)
+                .flatMap(head -> head.application(new ApplicationId(bell.key().subject())))
+                .map(application -> moment.say("bell.which", moment.say(application.area())))
+                .orElse("");
     }
 
     private static String hear(Bell bell) {

@@ -60,6 +60,9 @@ final class HeadRules {
                 .reduce(Limits.FREE, Limits::and);
         if (limits.zone() == Zone.OFF_SCALP) {
             all.add(new Rule(Rule.Kind.FORBIDDEN, moment.say("rule.off_scalp"), ""));
+        } else if (head.isRoundOffScalp()) {
+            all.add(new Rule(
+                    Rule.Kind.FORBIDDEN, moment.say("rule.off_scalp"), moment.say("rule.off_scalp.lightened_today")));
         }
         var covers = EnumSet.complementOf(EnumSet.of(Cover.OPEN));
         forbid(all, "rule.heat", EnumSet.allOf(Heat.class), limits::heat);

@@ -6,10 +6,15 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import rinsebell.floor.ReasonCode;
 import rinsebell.floor.bell.Bell;
 import rinsebell.floor.bell.BellKind;
 import rinsebell.floor.clock.HeadTiming;
 import rinsebell.floor.clock.Looks;
+import rinsebell.floor.clock.Timing;
+import rinsebell.floor.product.Zone;
+import rinsebell.floor.rule.Restrictions;
+import rinsebell.floor.rule.Restrictions.Putting;
 import rinsebell.floor.salon.Place;
 import rinsebell.floor.visit.Application;
 import rinsebell.floor.visit.Visit;
@@ -40,7 +45,9 @@ final class HeadTelling {
                         bells.what(bell),
                         bells.counts(bell),
                         bells.urgency(bell),
-                        aside(bells.counts(bell)),
+                        bell.kind() == BellKind.BOWL_WAITING
+                                ? moment.say("due.usable", moment.clock(bells.counts(bell)))
+                                : aside(bells.counts(bell)),
                         bells.alone(own)))
                 .or(() -> coming(own))
                 .orElseGet(() -> new Due(idle(), null, Urgency.CALM, "", bells.alone(own)));
@@ -64,6 +71,16 @@ final class HeadTelling {
 
     private String asideOf(Due due) {
         return due.instant().map(this::aside).orElse("");
+    }
+
+    /** Whether what is on is another lightening round, which keeps off the scalp whatever its directions allow. */
+    boolean isRoundOffScalp() {
+        var restrictions = new Restrictions(moment.floor(), visit);
+        return timing.timings().stream()
+                .map(Timing::application)
+                .map(on -> new Putting(on.bowl(), Zone.ON_SCALP, on.cover().cover(), on.firstOn()))
+                .flatMap(putting -> restrictions.against(putting).stream())
+                .anyMatch(reason -> reason.code() == ReasonCode.ROUND_OFF_SCALP_ONLY);
     }
 
     private List<Bell> own() {

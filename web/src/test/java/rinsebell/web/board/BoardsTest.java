@@ -174,6 +174,31 @@ class BoardsTest {
                         "Foil over it is fine");
     }
 
+    /** The cream may touch a scalp by its directions; after it was rinsed off this one, the next round may not. */
+    @Test
+    void anotherRoundIsToldToKeepOffTheScalp() {
+        var head = story.at("09:00").arrivesFine();
+        var first = story.mixes(g(60, MILD_CREAM), g(60, DEV20));
+        story.at("09:02");
+        var on = head.puts(first, onScalp(Area.WHOLE_HEAD));
+        assertThat(firstRule(head, "09:03")).doesNotContain("scalp");
+        story.at("09:40");
+        head.rinses(on);
+        var next = story.at("09:50").mixes(g(60, MILD_CREAM), g(60, DEV20));
+        story.at("09:52");
+        head.puts(next, offScalp(Area.LENGTHS));
+        assertThat(firstRule(head, "09:53")).isEqualTo("Keep it off the scalp");
+    }
+
+    private String firstRule(Head head, String clock) {
+        return new ChairBoard(moment(clock), head.visit())
+                .panel()
+                .rules()
+                .all()
+                .get(0)
+                .text();
+    }
+
     @Test
     void whatIsBrokenComesFirst() {
         var head = foils();

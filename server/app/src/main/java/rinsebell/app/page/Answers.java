@@ -4,9 +4,12 @@ import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import rinsebell.app.desk.Outcome;
+import rinsebell.floor.Fact;
 import rinsebell.web.board.DoneTelling;
 import rinsebell.web.board.Moment;
 import rinsebell.web.form.FieldError;
@@ -16,26 +19,36 @@ import rinsebell.web.view.Press;
 
 /** What a screen says after a press: done and undo, or refused and the two answers to that. */
 public final class Answers {
+    /** The part of an address that names the facts of the last press. */
+    private static final String DONE = "done";
+
+    private static final int MOST_FACTS = 20;
+
     /** The field that says whether something is only intended. */
     private static final String INTENT = "intent";
 
-    /** What the page that the last press led to says of it, by the number of its first fact in the address. */
+    /** What the page that the last press led to says of it, by the numbers of its facts in the address. */
     Optional<Answer> of(Context ctx, Moment moment) {
-        return PageRoutes.number(ctx.queryParam("done"))
-                .flatMap(moment.floor()::fact)
+        var facts = Stream.of(
+                        Objects.requireNonNullElse(ctx.queryParam(DONE), "").split(",", MOST_FACTS))
+                .flatMap(number -> PageRoutes.number(number).stream())
+                .flatMap(seq -> moment.floor().fact(seq).stream())
                 .filter(moment.floor()::stands)
-                .map(fact -> done(List.of(fact.seq()), List.of(), moment));
+                .map(Fact::seq)
+                .toList();
+        return facts.isEmpty() ? Optional.empty() : Optional.of(done(facts, List.of(), moment));
     }
 
-    /** Recorded; the first fact can be undone, and what hangs on it is asked about. */
+    /** The address of a page that tells what a press led to. */
+    public static String told(String page, List<Long> facts) {
+        var numbers = facts.stream().limit(MOST_FACTS).map(String::valueOf).collect(Collectors.joining(","));
+        return numbers.isEmpty() ? page : page + (page.contains("?") ? "&" : "?") + DONE + "=" + numbers;
+    }
+
+    /** Recorded, and can be undone whole. */
     public Answer done(List<Long> facts, List<Outcome.Said> cautions, Moment moment) {
-        var first = facts.stream().findFirst().flatMap(moment.floor()::fact);
-        var telling = new DoneTelling(moment);
-        return new Answer(
-                Answer.Kind.DONE,
-                first.map(telling::text).orElse(moment.say("answer.done", moment.clock(moment.now()))),
-                reasons(cautions, moment),
-                first.map(telling::presses).orElse(List.of()));
+        var telling = DoneTelling.of(facts, moment);
+        return new Answer(Answer.Kind.DONE, telling.text(), reasons(cautions, moment), telling.presses());
     }
 
     /** Refused: all reasons, and where it may have been done all the same, "not done" and "already done". */

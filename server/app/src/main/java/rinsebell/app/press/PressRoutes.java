@@ -14,6 +14,7 @@ import rinsebell.app.page.Answers;
 import rinsebell.app.page.FormBody;
 import rinsebell.app.page.FormRoutes;
 import rinsebell.app.page.LiveFloor;
+import rinsebell.floor.bowl.BowlId;
 import rinsebell.web.board.LivePages;
 import rinsebell.web.board.Moment;
 import rinsebell.web.form.FieldError;
@@ -140,11 +141,7 @@ public final class PressRoutes implements Routes {
             return;
         }
         var next = stays ? from(ctx).orElseThrow() : next(address, outcome, moment);
-        var to = next
-                + outcome.facts().stream()
-                        .findFirst()
-                        .map(seq -> (next.contains("?") ? "&" : "?") + "done=" + seq)
-                        .orElse("");
+        var to = Answers.told(next, outcome.facts());
         if (wantsPart(ctx)) {
             ctx.header(NEXT, to).status(204);
         } else {
@@ -177,12 +174,21 @@ public final class PressRoutes implements Routes {
         return switch (address.resource()) {
             case "visits" ->
                 "/visits/" + (address.id() > 0 ? address.id() : outcome.facts().get(0));
-            case "bowls" -> "/bowls";
+            case "bowls" -> headOfBowl(outcome, moment).orElse("/bowls");
             case "facts", "bells" -> about(outcome, moment).orElse("/day");
             case "products", "shelf" -> "/products";
             case "day" -> "/day";
             default -> "/setup";
         };
+    }
+
+    /** Whoever mixes for somebody goes on with that head. */
+    private static Optional<String> headOfBowl(Outcome outcome, Moment moment) {
+        return outcome.facts().stream()
+                .findFirst()
+                .flatMap(seq -> moment.floor().bowl(new BowlId(seq)))
+                .flatMap(bowl -> Optional.ofNullable(bowl.forVisit()))
+                .map(visit -> "/visits/" + visit.value());
     }
 
     private static Optional<String> about(Outcome outcome, Moment moment) {
