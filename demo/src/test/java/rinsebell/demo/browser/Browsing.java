@@ -1,0 +1,121 @@
+package rinsebell.demo.browser;
+
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserType;
+import com.microsoft.playwright.ConsoleMessage;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.Response;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+
+/** A real browser that notes everything that goes wrong on a page. */
+final class Browsing implements AutoCloseable {
+    private static final Path CHROMIUM = Path.of("/usr/bin/chromium");
+    private static final Path PICTURES = Path.of("target", "screenshots");
+    /** The browser says of every answer from 400 on that it could not be loaded; those are judged by their status. */
+    private static final String NOT_LOADED = "Failed to load resource";
+
+    private static final double PATIENCE_MILLIS = 10_000;
+
+    private static final List<String> QUIET = List.of(
+            "--no-sandbox",
+            "--disable-gpu",
+            "--disable-quic",
+            "--no-first-run",
+            "--disable-background-networking",
+            "--disable-component-update",
+            "--disable-sync",
+            "--hide-scrollbars");
+
+    private final Playwright playwright;
+    private final Browser browser;
+    private final String axe;
+    private final List<String> faults = new ArrayList<>();
+
+    Browsing() {
+        playwright = Playwright.create(
+                new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
+        browser = playwright
+                .chromium()
+                .launch(new BrowserType.LaunchOptions()
+                        .setExecutablePath(CHROMIUM)
+                        .setHeadless(true)
+                        .setArgs(QUIET));
+        axe = axe();
+    }
+
+    private static String axe() {
+        try (var in = Browsing.class.getResourceAsStream("/axe.min.js")) {
+            return new String(Objects.requireNonNull(in).readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** A screen of that size, a device of its own; what goes wrong on it is noted. */
+    Page screen(Size size) {
+        return screen(size, true);
+    }
+
+    Page screen(Size size, boolean script) {
+        var page = browser.newContext(new Browser.NewContextOptions()
+                        .setViewportSize(size.width(), size.height())
+                        .setJavaScriptEnabled(script))
+                .newPage();
+        page.setDefaultTimeout(PATIENCE_MILLIS);
+        page.onConsoleMessage(this::note);
+        page.onPageError(error -> faults.add(page.url() + " script: " + error));
+        page.onResponse(this::note);
+        return page;
+    }
+
+    /** Refusals by the content security policy are console errors too. */
+    private void note(ConsoleMessage message) {
+        var loud = message.type().equals("error") || message.type().equals("warning");
+        if (loud && !message.text().startsWith(NOT_LOADED)) {
+            faults.add(message.location() + " " + message.type() + ": " + message.text());
+        }
+    }
+
+    /** A refusal of what must not be done is an answer: 409. */
+    private void note(Response response) {
+        if (response.status() >= 400 && response.status() != 409) {
+            faults.add(response.status() + ": " + response.url());
+        }
+    }
+
+    List<String> faults() {
+        return List.copyOf(faults);
+    }
+
+    static void keep(Page page, String picture) {
+        page.screenshot(new Page.ScreenshotOptions().setPath(PICTURES.resolve(picture + ".png")));
+    }
+
+    /** How far the page is wider than its screen, in CSS pixels; zero or less for not. */
+    static int overflow(Page page) {
+        return ((Number) page.evaluate("document.documentElement.scrollWidth - document.documentElement.clientWidth"))
+                .intValue();
+    }
+
+    /** What axe finds on the page, each with its places. */
+    @SuppressWarnings("unchecked")
+    List<String> violations(Page page) {
+        page.evaluate(axe + "; 0");
+        return (List<String>) page.evaluate("() => axe.run({resultTypes: ['violations']}).then(found => "
+                + "found.violations.map(one => `${one.id}: ${one.nodes.map(node => node.html).join(' | ')}`))");
+    }
+
+    @Override
+    public void close() {
+        browser.close();
+        playwright.close();
+    }
+}

@@ -1,0 +1,137 @@
+package rinsebell.demo.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.Page;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Every page of the invented Saturday at the sizes of phone, tablet and wall: it fits, and everybody can use it. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class PagesIT {
+    /** Of the demo's chairs: two bowls on one head, seated, nearly past it, under steam, mixed, free. */
+    private static final List<Integer> CHAIRS = List.of(1, 3, 4, 6, 7, 8);
+
+    private static final List<String> FORMS = List.of(
+            "/welcome",
+            "/bowls",
+            "/bowls/mix",
+            "/products",
+            "/products/new",
+            "/setup",
+            "/staff",
+            "/policy",
+            "/day",
+            "/day/break",
+            "/day/caught-up");
+
+    private static final List<String> OF_A_HEAD = List.of(
+            "more",
+            "gate",
+            "strand",
+            "scalp",
+            "put-on",
+            "already-on",
+            "heat-on",
+            "cover",
+            "rinse",
+            "lift",
+            "move",
+            "hand-over",
+            "client",
+            "leave");
+
+    @SuppressWarnings("NullAway.Init")
+    private RunningDemo demo;
+
+    @SuppressWarnings("NullAway.Init")
+    private Browsing browsing;
+
+    @BeforeAll
+    void starts(@TempDir Path folder) throws Exception {
+        demo = RunningDemo.in(folder.resolve("data"));
+        browsing = new Browsing();
+    }
+
+    @AfterAll
+    void stops() {
+        browsing.close();
+        demo.close();
+    }
+
+    static Stream<Size> sizes() {
+        return Stream.of(Size.PHONE, Size.TABLET, Size.WALL);
+    }
+
+    @ParameterizedTest
+    @MethodSource("sizes")
+    void fitsItsScreenAndIsOpenToEverybody(Size size) {
+        var page = browsing.screen(size);
+        var wrong = new ArrayList<String>();
+        for (var path : paths(page, size)) {
+            page.navigate(demo.url() + path);
+            page.waitForFunction("() => document.fonts.status === 'loaded'");
+            Browsing.keep(page, "page" + path.replaceAll("[^a-z0-9]+", "-") + "-" + size);
+            if (Browsing.overflow(page) > 0) {
+                wrong.add(path + " is wider than its screen");
+            }
+            browsing.violations(page).forEach(violation -> wrong.add(path + " " + violation));
+        }
+        assertThat(wrong).isEmpty();
+        assertThat(browsing.faults()).isEmpty();
+    }
+
+    /** Every screen that lives at every size; what is typed or listed on the phone, which is narrowest. */
+    private List<String> paths(Page page, Size size) {
+        page.navigate(demo.url() + "/");
+        var heads = page.locator(".row a.open").all();
+        var first = heads.get(0).getAttribute("href");
+        var chairs = CHAIRS.stream().map(chair -> heads.get(chair - 1).getAttribute("href"));
+        var live = Stream.concat(Stream.of("/", "/basins", "/desk", "/bells", "/pocket"), chairs);
+        return size == Size.PHONE
+                ? Stream.of(live, FORMS.stream(), OF_A_HEAD.stream().map(press -> first + "/" + press))
+                        .flatMap(all -> all)
+                        .toList()
+                : live.toList();
+    }
+
+    /** Every place that takes the keyboard is reached, shows it, and none keeps it. */
+    @ParameterizedTest
+    @MethodSource("sizes")
+    void theKeyboardReachesEverythingAndIsSeen(Size size) {
+        var page = browsing.screen(size);
+        for (var path : List.of("/", "/basins", "/pocket", paths(page, size).get(5))) {
+            page.navigate(demo.url() + path);
+            var all = ((Number) page.evaluate("() => [...document.querySelectorAll('a[href], button, summary, input')]"
+                            + ".filter(one => one.type !== 'hidden' && one.getClientRects().length).length"))
+                    .intValue();
+            var reached = IntStream.range(0, all)
+                    .mapToObj(step -> {
+                        page.keyboard().press("Tab");
+                        return (String) page.evaluate(FOCUSED);
+                    })
+                    .toList();
+            assertThat(reached).as(path).doesNotContain("unseen", "nothing").hasSize(all);
+            page.keyboard().press("Tab");
+            assertThat(page.evaluate(FOCUSED))
+                    .as(path + ": the keyboard gets out")
+                    .isEqualTo("nothing");
+        }
+    }
+
+    /** What has the keyboard, "unseen" where that does not show. */
+    private static final String FOCUSED =
+            "() => { const one = document.activeElement; if (!one || one === document.body) return 'nothing';"
+                    + " const drawn = [getComputedStyle(one), getComputedStyle(one, '::after')]"
+                    + ".some(style => style.outlineStyle !== 'none' && parseFloat(style.outlineWidth) >= 2);"
+                    + " return drawn ? one.tagName + one.textContent.trim() : 'unseen'; }";
+}

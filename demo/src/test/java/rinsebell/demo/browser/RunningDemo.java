@@ -1,0 +1,68 @@
+package rinsebell.demo.browser;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import java.io.IOException;
+import java.net.InetAddress;
+import java.net.ServerSocket;
+import java.nio.file.Path;
+import java.util.List;
+
+/** The demo as a person starts it: a process of its own, with a port and a data folder that it keeps over a kill. */
+final class RunningDemo implements AutoCloseable {
+    private static final String READY = "ready on ";
+
+    private final Path data;
+    private final int port;
+    private Process process;
+
+    private RunningDemo(Path data, int port) throws IOException {
+        this.data = data;
+        this.port = port;
+        this.process = start();
+    }
+
+    /** Starts it; when this returns the floor is up. */
+    static RunningDemo in(Path data) throws IOException {
+        try (var free = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
+            var port = free.getLocalPort();
+            free.close();
+            return new RunningDemo(data, port);
+        }
+    }
+
+    private Process start() throws IOException {
+        var java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
+        var jar = Path.of("target", "rinsebell-demo.jar").toString();
+        var command = List.of(java, "-Xmx256m", "-jar", jar, "--port", String.valueOf(port), "--data", data.toString());
+        var started = new ProcessBuilder(command)
+                .redirectError(ProcessBuilder.Redirect.INHERIT)
+                .start();
+        // The stream stays open: a process whose output nobody takes stops at some point.
+        var first = started.inputReader(UTF_8).readLine();
+        if (first == null || !first.startsWith(READY)) {
+            started.destroyForcibly();
+            throw new IllegalStateException("the demo says this instead of being ready: " + first);
+        }
+        return started;
+    }
+
+    String url() {
+        return "http://localhost:" + port;
+    }
+
+    /** Ends it as a power cut does: nothing is written or closed any more. */
+    void kill() {
+        process.destroyForcibly().onExit().join();
+    }
+
+    /** Starts it anew on the same data and port. */
+    void startAgain() throws IOException {
+        process = start();
+    }
+
+    @Override
+    public void close() {
+        kill();
+    }
+}
