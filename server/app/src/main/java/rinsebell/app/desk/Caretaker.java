@@ -53,7 +53,7 @@ public final class Caretaker implements AutoCloseable {
         boolean isLong = Duration.between(lastAlive, now).compareTo(SHORTEST_OUTAGE) >= 0;
         // Whoever sat there then may have had a first bowl put on that nobody could record.
         if (isLong && !desk.snapshot().floor().openVisits().isEmpty()) {
-            press("outage-" + UUID.randomUUID(), new OnDay(new DayEvent.Outage(lastAlive, now)));
+            press("outage " + UUID.randomUUID(), new OnDay(new DayEvent.Outage(lastAlive, now)));
         }
         var unused = thread.scheduleWithFixedDelay(this::round, 0, ROUND.toMillis(), TimeUnit.MILLISECONDS);
     }
@@ -72,7 +72,7 @@ public final class Caretaker implements AutoCloseable {
         Floor floor = desk.snapshot().floor();
         if (floor.visits().stream().anyMatch(visit -> isLeftOver(visit, floor, now))) {
             LocalDate today = floor.salon().dayOf(now);
-            press("end-of-day-before-" + today, new EndDay(today));
+            press("end of day before " + today, new EndDay(today));
         }
     }
 
@@ -84,13 +84,22 @@ public final class Caretaker implements AutoCloseable {
         return earlier && visit.onHair().isEmpty();
     }
 
+    /** @param id with a space, which no press of a person or a program can have */
     private void press(String id, Command command) {
         desk.press(new Press(id, "", id, command, Asked.at(clock.now()))).join();
     }
 
+    /** Lets a round that is under way finish, so that the last mark is the last. */
     @Override
     public void close() {
         thread.shutdown();
+        try {
+            if (!thread.awaitTermination(ROUND.toMillis(), TimeUnit.MILLISECONDS)) {
+                LOG.warn("a round did not end in time");
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
         marker.write(clock.mark());
     }
 

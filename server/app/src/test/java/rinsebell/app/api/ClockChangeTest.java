@@ -1,6 +1,9 @@
 package rinsebell.app.api;
 
+import static io.restassured.RestAssured.given;
+import static org.hamcrest.Matchers.endsWith;
 import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.hasSize;
 import static org.hamcrest.Matchers.startsWith;
 
 import io.restassured.response.ValidatableResponse;
@@ -60,6 +63,29 @@ class ClockChangeTest {
             program.read("/api/floor").body("clockStepped", equalTo(false)).body("now", startsWith("202"));
             confirm(program, id).statusCode(201).body("facts", equalTo(first));
             confirm(program, Program.freshId()).statusCode(409).body("code", equalTo("clock-agrees"));
+        }
+    }
+
+    /** By a page: back to the floor, whether it was confirmed just now, before, or there is nothing to confirm. */
+    @Test
+    void aPageConfirmsAClockToo() throws IOException {
+        try (RunningSalon salon = salonAt("2027-10-31T01:15:00Z")) {
+            Program program = new Program(salon);
+            String press = Program.freshId();
+            for (String id : List.of(press, press, Program.freshId(), "")) {
+                given(salon.request())
+                        .contentType("application/x-www-form-urlencoded")
+                        .header("Origin", salon.url())
+                        .redirects()
+                        .follow(false)
+                        .body("press=" + id)
+                        .post("/day/clock")
+                        .then()
+                        .statusCode(303)
+                        .header("Location", endsWith("/"));
+                program.read("/api/floor").body("clockStepped", equalTo(false));
+            }
+            program.read("/api/log").body("findAll { it.kind == 'clock-shifted' }", hasSize(1));
         }
     }
 

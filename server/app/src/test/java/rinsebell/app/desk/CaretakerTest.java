@@ -1,0 +1,121 @@
+package rinsebell.app.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.awaitility.Awaitility.await;
+import static rinsebell.floor.testing.Saturday.TEN;
+import static rinsebell.floor.testing.Scoop.g;
+import static rinsebell.floor.testing.Shelf.DEV20;
+import static rinsebell.floor.testing.Shelf.MILD_CREAM;
+
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import rinsebell.app.time.AliveMarker;
+import rinsebell.app.time.ClockMark;
+import rinsebell.app.time.SalonClock;
+import rinsebell.app.time.TimeByHand;
+import rinsebell.floor.Event;
+import rinsebell.floor.Fact;
+import rinsebell.floor.bowl.DayEvent;
+import rinsebell.floor.testing.Head;
+import rinsebell.floor.testing.Saturday;
+import rinsebell.floor.testing.Story;
+import rinsebell.floor.testing.Where;
+import rinsebell.floor.visit.Area;
+import rinsebell.floor.visit.StayEvent;
+
+class CaretakerTest {
+
+    @TempDir
+    private Path folder = Path.of("");
+
+    private final LedgerByHand ledger = new LedgerByHand();
+    private final Story story = Story.stocked().at(TEN);
+    private @Nullable FloorDesk desk;
+
+    @AfterEach
+    void close() {
+        if (desk != null) {
+            desk.close();
+        }
+    }
+
+    /** A caretaker who begins at an instant, makes the first round, and goes. */
+    private SalonClock beginsAt(Instant now, Instant lastAlive) {
+        SalonClock clock = SalonClock.startingAtTheWall(new TimeByHand(now), 1);
+        FloorDesk opened = new FloorDesk(
+                Snapshot.of(story.floor(), Map.of()),
+                new FloorDesk.Tools(
+                        ledger,
+                        new PressMemory(id -> Optional.empty()),
+                        (reason, on, texts) -> reason.code().name(),
+                        facts -> {},
+                        snapshot -> {},
+                        () -> {}));
+        desk = opened;
+        try (Caretaker caretaker = new Caretaker(opened, clock, new AliveMarker(folder))) {
+            caretaker.begin(lastAlive);
+            // A round begins with the mark, and going waits for its end.
+            await().until(() -> new AliveMarker(folder).last().isPresent());
+        }
+        return clock;
+    }
+
+    private List<Event> written() {
+        return ledger.facts().stream().map(Fact::event).toList();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"59999, 0", "60000, 1", "60001, 1", "7200000, 1"})
+    void anOutageOfAMinuteIsWrittenDown(long millis, int outages) {
+        story.arrivesFine();
+        Instant now = TEN.plusMillis(millis);
+        beginsAt(now, TEN);
+        assertThat(written()).hasSize(outages);
+        if (outages > 0) {
+            assertThat(written()).containsExactly(new DayEvent.Outage(TEN, now));
+        }
+    }
+
+    @Test
+    void anOutageInAnEmptySalonConcernsNobody() {
+        story.arrivesFine().tells(new StayEvent.Left());
+        beginsAt(TEN.plus(Duration.ofHours(2)), TEN);
+        assertThat(written()).isEmpty();
+    }
+
+    /** A salon's day turns at four in the morning of its own zone, which is two hours before UTC here. */
+    @ParameterizedTest
+    @CsvSource({"2026-05-17T01:59:59.999Z, false", "2026-05-17T02:00:00Z, true", "2026-05-17T08:00:00Z, true"})
+    void aForgottenVisitEndsWithItsDay(Instant now, boolean ended) {
+        story.arrivesFine();
+        beginsAt(now, now);
+        assertThat(written()).isEqualTo(ended ? List.of(new StayEvent.Left(), new DayEvent.DayEnded()) : List.of());
+    }
+
+    @Test
+    void whatIsOnKeepsItsVisitOpen() {
+        Head head = story.arrivesFine();
+        head.puts(story.mixes(g(60, MILD_CREAM), g(60, DEV20)), Where.onScalp(Area.REGROWTH));
+        beginsAt(Saturday.on(Saturday.DATE.plusDays(1), "09:00"), Saturday.on(Saturday.DATE.plusDays(1), "09:00"));
+        assertThat(written()).isEmpty();
+    }
+
+    @Test
+    void theLastThingSaidIsThatItRanUntilNow() {
+        SalonClock clock = beginsAt(TEN, TEN);
+        ClockMark mark = new AliveMarker(folder).last().orElseThrow();
+        assertThat(mark).isEqualTo(clock.mark());
+        assertThat(mark.salon()).isEqualTo(TEN);
+        assertThat(mark.bootId()).isEqualTo("boot-1");
+    }
+}
