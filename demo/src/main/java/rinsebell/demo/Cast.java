@@ -34,8 +34,12 @@ final class Cast {
     private final Map<Directions, ProductId> products = new HashMap<>();
 
     Cast(Script script, ZoneId zone) {
+        this(script, new House(CHAIRS, BASINS, BENCH, zone, true));
+    }
+
+    Cast(Script script, House rooms) {
         this.script = script;
-        press(new SalonEvent.HouseSet(new House(CHAIRS, BASINS, BENCH, zone, true)), "Harrowmere Hair");
+        press(new SalonEvent.HouseSet(rooms), "Harrowmere Hair");
         orla = enters("Orla", Role.MANAGER);
         tamsin = enters("Tamsin", Role.STYLIST);
         piet = enters("Piet", Role.STYLIST);

@@ -32,7 +32,7 @@ public final class Kills {
         var kills = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 1_000;
         var seed = arguments.length > 1 ? Long.parseLong(arguments[1]) : new Random().nextLong();
         System.out.println("seed " + seed);
-        System.out.println(run(ownJar(), kills, seed));
+        run(ownJar(), kills, seed);
     }
 
     private static Path ownJar() {
@@ -68,6 +68,7 @@ public final class Kills {
             var way = new Life.Way(jar, archive, folder.resolve("data"), freePort());
             new Chapter(way, dice, tally).live(Math.min(IN_ONE_FOLDER, kills - tally.kills()));
             delete(folder);
+            System.out.println(tally);
         }
     }
 

@@ -19,7 +19,6 @@ class KillsIT {
         var seed = Long.getLong("rinsebell.seed", new Random().nextLong());
         System.out.println("kills -9, seed " + seed);
         var tally = Kills.run(JAR, KILLS, seed);
-        System.out.println(tally);
         assertThat(tally.kills()).isEqualTo(KILLS);
         assertThat(tally.answered()).as("enough was pressed to prove something").isGreaterThan(5L * KILLS);
     }

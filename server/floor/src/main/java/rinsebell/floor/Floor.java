@@ -22,6 +22,7 @@ import rinsebell.floor.bowl.DayEvent;
 import rinsebell.floor.salon.Place;
 import rinsebell.floor.salon.Salon;
 import rinsebell.floor.salon.SalonEvent;
+import rinsebell.floor.visit.Application;
 import rinsebell.floor.visit.Visit;
 import rinsebell.floor.visit.VisitFold;
 import rinsebell.floor.visit.VisitId;
@@ -195,16 +196,22 @@ public final class Floor {
 
     /** Whether some of a bowl was put on a head. */
     public boolean isTouched(BowlId bowl) {
-        return visits.values().stream()
-                .flatMap(visit -> visit.applications().stream())
-                .anyMatch(application -> application.bowl().equals(bowl));
+        return touchedBowls().contains(bowl);
     }
 
     /** Bowls that were mixed, and still stand about untouched. */
     public List<Bowl> waitingBowls() {
+        var touched = touchedBowls();
         return day.bowls().stream()
-                .filter(bowl -> !bowl.isThrownAway() && !bowl.divided() && !isTouched(bowl.id()))
+                .filter(bowl -> !bowl.isThrownAway() && !bowl.divided() && !touched.contains(bowl.id()))
                 .toList();
+    }
+
+    private Set<BowlId> touchedBowls() {
+        return visits.values().stream()
+                .flatMap(visit -> visit.applications().stream())
+                .map(Application::bowl)
+                .collect(Collectors.toUnmodifiableSet());
     }
 
     /** The standing facts that hang on this one, directly or not, by number; without itself. */

@@ -1,0 +1,66 @@
+package rinsebell.demo;
+
+import static rinsebell.app.shelf.InventedProducts.DEVELOPER_20;
+import static rinsebell.app.shelf.InventedProducts.POWDER;
+import static rinsebell.floor.bowl.BowlReason.FIRST;
+import static rinsebell.floor.product.Cover.FOIL;
+import static rinsebell.floor.product.Zone.OFF_SCALP;
+import static rinsebell.floor.visit.StrandFinding.Tone.ORANGE;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.List;
+import rinsebell.floor.Floor;
+import rinsebell.floor.Ledger;
+import rinsebell.floor.salon.House;
+import rinsebell.floor.salon.Place;
+import rinsebell.floor.visit.Area;
+import rinsebell.floor.visit.Gate;
+
+/**
+ * A salon of any size with foils on every head, looked at twice; for measurements.
+ *
+ * @param entries how it was pressed in
+ * @param floor what came of it
+ */
+public record BusyDay(List<Ledger.Entry> entries, Floor floor) {
+    private static final int CHAIRS_OF_A_BASIN = 8;
+    private static final Duration LOOK_AGAIN = Duration.ofMinutes(10);
+
+    /**
+     * Tells the day.
+     *
+     * @param chairs all of them taken
+     * @param now the instant that it has come to
+     */
+    public static BusyDay of(int chairs, Instant now, ZoneId zone) {
+        var script = new Script(now);
+        var basins = Math.max(2, chairs / CHAIRS_OF_A_BASIN);
+        var cast = new Cast(script, new House(chairs, basins, chairs, zone, true));
+        for (var chair = 1; chair <= chairs; chair++) {
+            sit(chair, script, cast);
+        }
+        script.play();
+        return new BusyDay(script.entries(), script.floor());
+    }
+
+    private static void sit(int chair, Script script, Cast cast) {
+        var stylist = List.of(cast.tamsin, cast.piet, cast.noor).get(chair % 3);
+        new Guest(script, "G. " + chair, stylist)
+                .arrives(ago(50), Place.chair(chair), fine())
+                .mixes(ago(35), FIRST, cast.grams(60, POWDER), cast.grams(60, DEVELOPER_20))
+                .putsOn(ago(33), Area.FOILS_ALL, OFF_SCALP, FOIL)
+                .lastOn(ago(20 - chair % 5))
+                .looks(ago(14), 6, ORANGE, LOOK_AGAIN)
+                .looks(ago(4 - chair % 3), 7, ORANGE, LOOK_AGAIN);
+    }
+
+    private static Gate fine() {
+        return new Gate(Gate.SkinTest.NOT_DONE, Gate.Scalp.FINE, Gate.YesNo.NO, Gate.Metal.NONE, Gate.YesNo.NO);
+    }
+
+    private static Duration ago(long minutes) {
+        return Duration.ofMinutes(minutes);
+    }
+}
