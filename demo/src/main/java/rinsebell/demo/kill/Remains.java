@@ -8,6 +8,7 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import rinsebell.db.DataFolder;
 import rinsebell.db.SalonStore;
 import rinsebell.db.codec.PressLines;
@@ -16,7 +17,6 @@ import rinsebell.db.journal.JournalMark;
 import rinsebell.db.journal.JournalPress;
 import rinsebell.db.journal.JournalReader;
 import rinsebell.floor.Fact;
-import rinsebell.floor.Floor;
 import rinsebell.floor.Ledger;
 
 /** What a dead server has left on disk, set against what it had answered. */
@@ -50,10 +50,7 @@ final class Remains implements JournalReader {
                 var store = SalonStore.open(folder, Instant.EPOCH)) {
             Journal.open(data.resolve("journal"), remains).close();
             answered.forEach(one -> remains.hold(one, store));
-            var fromTables = Floor.of(store.load());
-            if (!fromTables.equals(Floor.of(remains.facts))) {
-                fail("the tables and the journal fold to different floors");
-            }
+            remains.isLive(store.load(), answered);
         }
     }
 
@@ -64,6 +61,20 @@ final class Remains implements JournalReader {
         if (presses.put(entry.id(), entry) != null) {
             fail("the press " + entry.id() + " stands twice in the journal");
         }
+    }
+
+    /** The tables keep the facts of the live floor, and whatever a client pressed is on it. */
+    private void isLive(List<Fact> live, Collection<Answered> answered) {
+        var streams = live.stream().map(Fact::stream).collect(Collectors.toSet());
+        var ofThese =
+                facts.stream().filter(fact -> streams.contains(fact.stream())).toList();
+        if (!live.equals(ofThese)) {
+            fail("the tables and the journal say different things of the live floor");
+        }
+        answered.stream()
+                .map(one -> presses.get(one.asked().id()))
+                .filter(kept -> kept != null && !live.containsAll(kept.facts()))
+                .forEach(lost -> fail("not on the live floor: " + lost));
     }
 
     private void hold(Answered answered, SalonStore store) {
