@@ -2,6 +2,7 @@ package rinsebell.floor;
 
 import rinsebell.floor.command.Acknowledge;
 import rinsebell.floor.command.Arrange;
+import rinsebell.floor.command.CatchUp;
 import rinsebell.floor.command.DivideBowl;
 import rinsebell.floor.command.EndDay;
 import rinsebell.floor.command.FillRecipe;
@@ -27,6 +28,7 @@ public sealed interface Command
                 ThrowAway,
                 PutAlready,
                 OnDay,
+                CatchUp,
                 SetFactBack,
                 WithdrawFact,
                 Acknowledge,

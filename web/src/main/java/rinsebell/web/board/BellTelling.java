@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import rinsebell.floor.bell.Bell;
 import rinsebell.floor.bell.BellKind;
 import rinsebell.floor.bell.Priority;
@@ -123,7 +124,7 @@ final class BellTelling {
                 .map(this::urgency)
                 .max(Comparator.naturalOrder())
                 .orElse(Urgency.CALM);
-        return new BellStrip(shown, ringing.size() - shown.size(), loudest);
+        return new BellStrip(shown, ringing.size() - shown.size(), loudest, missed());
     }
 
     /** Every bell that rings or asks now. */
@@ -164,5 +165,16 @@ final class BellTelling {
     private static String hear(Bell bell) {
         var key = bell.key();
         return "/bells/acknowledge?kind=" + key.kind() + "&subject=" + key.subject() + "&anchor=" + key.anchor();
+    }
+
+    /** Since when and until when no server ran, while nobody has caught up on it; over all such times. */
+    private @Nullable String missed() {
+        var gaps = moment.floor().day().gaps();
+        return gaps.isEmpty()
+                ? null
+                : moment.say(
+                        "sheet.gaps.link",
+                        moment.clock(gaps.get(0).from()),
+                        moment.clock(gaps.get(gaps.size() - 1).until()));
     }
 }

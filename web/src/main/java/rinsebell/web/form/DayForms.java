@@ -18,7 +18,7 @@ final class DayForms {
         presses.enter(DAY, "back", ofStaff(DayEvent.BreakEnded::new));
         presses.enter(DAY, "basin-closed", ofBasin(DayEvent.BasinClosed::new));
         presses.enter(DAY, "basin-opened", ofBasin(DayEvent.BasinOpened::new));
-        presses.enter(DAY, "caught-up", PressForm.asking(entries -> new OnDay(new DayEvent.CaughtUp())));
+        presses.enter(DAY, "caught-up", PressForm.asking(CatchUpForm::read));
     }
 
     private static PressForm ofStaff(Function<StaffId, DayEvent> event) {

@@ -20,6 +20,7 @@ final class DayPages {
     static void enter(FormPages pages) {
         pages.enter(DAY, Presses.PLAIN, DayPages::sheet);
         pages.enter(DAY, "caught-up", DayPages::catchUp);
+        pages.enter(DAY, "clock", DayPages::clock);
         Stream.of("break", "back").forEach(press -> pages.enter(DAY, press, Nav.DAY, ask -> staff(ask, press)));
         Stream.of("basin-closed", "basin-opened")
                 .forEach(press -> pages.enter(DAY, press, Nav.DAY, ask -> basin(ask, press)));
@@ -59,21 +60,36 @@ final class DayPages {
         return new SheetPage(ask.shell(title, Nav.DAY), title, ask.say("sheet.log.intro"), parts, List.of());
     }
 
-    /** Every head, with what is usually forgotten about it while no server runs. */
+    /** Every head, with what is usually forgotten about it while no server runs, in one form. */
     private static SheetPage catchUp(PageAsk ask) {
         var title = ask.say("form.day.caught-up");
         var gaps = ask.moment().floor().day().gaps().stream()
                 .map(gap -> gap(ask, gap))
                 .toList();
-        var heads = ask.moment().floor().openVisits().stream()
-                .map(visit -> head(ask, visit))
+        var rarer = ask.moment().floor().openVisits().stream()
+                .map(visit -> rarer(ask, visit))
                 .toList();
-        var done = Press.sends(ask.say("form.day.caught-up.submit"), "", "/day/caught-up")
-                .as(Press.Weight.MAIN);
         var parts = List.of(
                 new Part(ask.say(gaps.isEmpty() ? "sheet.gaps.none" : "sheet.gaps"), gaps, List.of()),
-                new Part(ask.say("sheet.heads"), heads, List.of(done)));
-        return new SheetPage(ask.shell(title, Nav.DAY), title, ask.say("form.day.caught-up.intro"), parts, List.of());
+                new Part(ask.say("sheet.gaps.rarer"), rarer, List.of()));
+        var form = CatchUpForm.form(ask, "/day/caught-up");
+        return new SheetPage(ask.shell(title, Nav.DAY), title, "", parts, List.of(form.untitled()));
+    }
+
+    /** The computer's clock was set while this server ran: which of the two is right is a person's to say. */
+    private static SheetPage clock(PageAsk ask) {
+        var title = ask.say("form.day.clock");
+        var confirm = Press.sends(ask.say("form.day.clock.submit"), ask.say("form.day.clock.hint"), "/day/clock")
+                .as(Press.Weight.MAIN);
+        var stays = Press.opens(ask.say("form.back"), "", "/");
+        var here =
+                ask.say("form.day.clock.here", ask.moment().clock(ask.moment().now()));
+        return new SheetPage(
+                ask.shell(title, Nav.DAY),
+                title,
+                ask.say("form.day.clock.intro"),
+                List.of(new Part(here, List.of(), List.of(confirm, stays))),
+                List.of());
     }
 
     private static Row gap(PageAsk ask, Day.Gap gap) {
@@ -82,22 +98,13 @@ final class DayPages {
         return new Row("", until, "", false, List.of());
     }
 
-    private static Row head(PageAsk ask, Visit visit) {
+    private static Row rarer(PageAsk ask, Visit visit) {
         var base = "/visits/" + visit.id().value() + "/";
-        var presses = Stream.of("strand", "scalp", "rinse", "already-on", "move", "leave")
-                .filter(press -> isLikely(visit, press))
+        var presses = Stream.of("already-on", "move", "discomfort")
                 .map(press -> Press.opens(ask.say("form.visits." + press), "", base + press))
                 .toList();
         return new Row(
                 ask.moment().placeSign(visit.place()), ask.moment().label(visit), on(ask, visit), false, presses);
-    }
-
-    private static boolean isLikely(Visit visit, String press) {
-        return switch (press) {
-            case "strand", "rinse" -> !visit.onHair().isEmpty();
-            case "leave" -> visit.onHair().isEmpty();
-            default -> true;
-        };
     }
 
     private static String on(PageAsk ask, Visit visit) {

@@ -35,7 +35,7 @@ final class EntryTimes {
     /** When it happened, from {@code minutesAgo} or {@code at}; empty when nobody said so. */
     static Optional<Instant> typed(Entries entries) {
         var ago = entries.whole("minutesAgo", 0, LONGEST_AGO_MINUTES);
-        var at = entries.value("at").flatMap(text -> entries.known("at", instant(text, entries), Fault.NOT_A_TIME));
+        var at = at(entries, "at");
         if (ago.isPresent() && at.isPresent()) {
             entries.fault("at", Fault.TWO_ANSWERS);
         }
@@ -51,6 +51,11 @@ final class EntryTimes {
                 .map(Instant::ofEpochMilli)
                 .filter(at -> at.isBefore(entries.now()))
                 .filter(at -> at.isAfter(entries.now().minus(LONGEST_AGO_MINUTES, ChronoUnit.MINUTES)));
+    }
+
+    /** An instant typed in a field of its own. */
+    static Optional<Instant> at(Entries entries, String field) {
+        return entries.value(field).flatMap(text -> entries.known(field, instant(text, entries), Fault.NOT_A_TIME));
     }
 
     private static Optional<Instant> instant(String text, Entries entries) {

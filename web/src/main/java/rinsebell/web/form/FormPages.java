@@ -20,7 +20,8 @@ import rinsebell.web.view.Nav;
  *   <li>{@code staff}: plain is a new member of staff with the list of all, {@code change} one of them
  *   <li>{@code salon}: plain is the set-up; the first page of an empty salon too
  *   <li>{@code clients}: {@code list} and plain find a record, {@code card} and {@code note} are one of them
- *   <li>{@code day}: plain is the day sheet, {@code caught-up} what may have been missed
+ *   <li>{@code day}: plain is the day sheet, {@code caught-up} what may have been missed,
+ *   {@code clock} what to do when the computer's clock was set
  * </ul>
  */
 public final class FormPages {

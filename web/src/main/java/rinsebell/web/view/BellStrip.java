@@ -1,14 +1,30 @@
 package rinsebell.web.view;
 
 import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The bells that a screen shows on top, most urgent first.
  *
  * @param more how many further ones are not shown here
  * @param loudest the loudest urgency among all that nobody has heard, shown here or not: what the screen sounds
+ * @param missed that no server ran for a while and nobody has caught up on it yet; null when that is not so
  */
-public record BellStrip(List<Bell> bells, int more, Urgency loudest) implements Fragment {
+public record BellStrip(
+        List<Bell> bells,
+        int more,
+        Urgency loudest,
+        @Nullable String missed) implements Fragment {
+    public BellStrip(List<Bell> bells, int more, Urgency loudest) {
+        this(bells, more, loudest, null);
+    }
+
+    /** That no server ran, and leads to where it is caught up on. */
+    public Optional<String> catchingUp() {
+        return Optional.ofNullable(missed);
+    }
+
     @Override
     public String template() {
         return "part/bells.jte";

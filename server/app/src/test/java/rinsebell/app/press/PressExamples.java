@@ -74,7 +74,7 @@ record PressExamples(Map<String, Long> ids) {
             Map.entry("/day/back", "{'staff': STAFF}"),
             Map.entry("/day/basin-closed", "{'basin': 'B'}"),
             Map.entry("/day/basin-opened", "{'basin': 'B'}"),
-            Map.entry("/day/caught-up", "{}"),
+            Map.entry("/day/caught-up", "{'finding': {'VISIT': 'fine'}, 'scalp': {'VISIT': '09:00'}}"),
             Map.entry("/day/clock", "{}"));
 
     /** The body of a press that is right, or would be at another time. */
