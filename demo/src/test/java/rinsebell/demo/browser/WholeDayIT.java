@@ -293,9 +293,40 @@ class WholeDayIT {
         assertThat(wall.locator("#row-8 .who")).containsText(CLIENT);
     }
 
-    /** What is pressed while no server runs is kept, is sent under the same id, and counts once. */
+    /** A foot pedal, a scanner and a keyboard are one thing to a browser. */
     @Test
     @Order(11)
+    void aLookIsRecordedByTheKeyboardAlone() {
+        tablet.navigate(demo.url() + wall.locator("#row-6 a.open").getAttribute("href"));
+        tabTo(".presses a[href$='/scalp']");
+        tablet.keyboard().press("Enter");
+        assertThat(tablet.locator("input[name=finding]")).hasCount(3);
+        tabTo("input[name=finding]");
+        tablet.keyboard().press("Space");
+        tabTo("input[name=minutesAgo]");
+        tablet.keyboard().type("1");
+        tablet.keyboard().press("Enter");
+        assertThat(said(tablet)).containsText("Scalp looked at");
+        tabTo("#answer button");
+        tablet.keyboard().press("Space");
+        assertThat(said(tablet)).containsText("Undone");
+    }
+
+    private void tabTo(String where) {
+        var all = ((Number) tablet.evaluate("() => document.querySelectorAll('a, button, input, select, textarea').length"))
+                .intValue();
+        for (var step = 0; step < all; step++) {
+            tablet.keyboard().press("Tab");
+            if (Boolean.TRUE.equals(tablet.evaluate("where => document.activeElement.matches(where)", where))) {
+                return;
+            }
+        }
+        throw new AssertionError("the keyboard does not come to " + where + " on " + tablet.url());
+    }
+
+    /** What is pressed while no server runs is kept, is sent under the same id, and counts once. */
+    @Test
+    @Order(12)
     void thePressIsKeptWhileNoServerRuns() throws Exception {
         tablet.navigate(demo.url() + wall.locator("#row-5 a.open").getAttribute("href"));
         assertThat(tablet.locator("#link")).hasText("connected");
@@ -316,7 +347,8 @@ class WholeDayIT {
         Browsing.keep(wall, "day-alone-wall");
         Browsing.keep(tablet, "day-alone-tablet");
         demo.startAgain();
-        assertThat(said(tablet)).containsText(Pattern.compile("^Tingling \\d"), lost());
+        assertThat(tablet.locator("#answer button")).hasText("Undo", inTime());
+        assertThat(said(tablet)).containsText("Tingling");
         assertThat(wall.locator("#row-5 .what")).containsText("please come", lost());
         assertThat(wall.locator("#link")).hasText("connected");
         assertThat(sent.stream().map(body -> body.replaceAll("^.*press=([0-9a-f]+).*$", "$1")))
@@ -336,7 +368,7 @@ class WholeDayIT {
     }
 
     @Test
-    @Order(12)
+    @Order(13)
     void theClientLeavesAndTheChairIsFree() {
         tablet.navigate(demo.url() + head + "/leave");
         submit(tablet);
@@ -379,6 +411,10 @@ class WholeDayIT {
 
     private static Page.GetByLabelOptions exactly() {
         return new Page.GetByLabelOptions().setExact(true);
+    }
+
+    private static LocatorAssertions.HasTextOptions inTime() {
+        return new LocatorAssertions.HasTextOptions().setTimeout(LOST_MILLIS);
     }
 
     private static LocatorAssertions.ContainsTextOptions lost() {

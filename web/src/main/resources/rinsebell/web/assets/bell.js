@@ -15,6 +15,8 @@ const ORDER = ["calm", "asked", "low", "medium", "high"];
 const FUNDAMENTAL_HZ = 523.25;
 const HARMONICS = [0, 1, 0.7, 0.5, 0.4, 0.3];
 
+const TOUCHED = "rinsebell-sound";
+
 let audio = null;
 let last = { urgency: "calm", at: -Infinity };
 
@@ -76,9 +78,14 @@ function switched(button) {
   button.textContent = on ? button.dataset.on : button.dataset.off;
 }
 
+// Kept for the pages after this one, which a browser lets sound without a touch of their own where it lets them at all.
 async function unlock(button) {
-  audio ??= new AudioContext();
+  if (!audio) {
+    audio = new AudioContext();
+    audio.onstatechange = () => switched(button);
+  }
   await audio.resume();
+  sessionStorage.setItem(TOUCHED, "yes");
   switched(button);
 }
 
@@ -88,6 +95,7 @@ export function start() {
   if (!button || typeof AudioContext === "undefined") return;
   button.hidden = false;
   switched(button);
+  if (sessionStorage.getItem(TOUCHED)) unlock(button);
   addEventListener("pointerdown", () => unlock(button), { once: true });
   addEventListener("keydown", () => unlock(button), { once: true });
   button.addEventListener("click", () => unlock(button));
