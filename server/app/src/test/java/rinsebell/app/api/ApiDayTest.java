@@ -12,8 +12,12 @@ import static org.hamcrest.Matchers.notNullValue;
 import static org.hamcrest.Matchers.nullValue;
 
 import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rinsebell.app.RunningSalon;
@@ -79,9 +83,10 @@ class ApiDayTest {
         }
 
         private long mix(String reason, long product) {
-            return program.press(
-                    "/api/bowls",
-                    Map.of("visit", visit, "reason", reason, "minutesAgo", 45, "portions", portions(product)));
+            return Program.taken(program.send(
+                            "/api/bowls",
+                            Map.of("visit", visit, "reason", reason, "minutesAgo", 45, "portions", portions(product)))
+                    .body("cautions.code", hasItem("CONTAINS_PEROXIDE")));
         }
 
         private List<Map<String, Object>> portions(long product) {
@@ -97,9 +102,12 @@ class ApiDayTest {
                     .body("applications", hasSize(1))
                     .body("applications[0].id", equalTo((int) on))
                     .body("applications[0].lastOn", notNullValue())
+                    .body("readyFrom", notNullValue())
                     .body("rinseBy.why", equalTo("developed"))
                     .body("rinseBy.hard", equalTo(true))
                     .body("nextStrandCheck", notNullValue());
+            assertThat(minutes("applications[0].firstOn", "applications[0].lastOn"))
+                    .isEqualTo(10);
             program.read("/api/bowls/" + bowl).body("touched", equalTo(true)).body("portions", hasSize(2));
             program.read("/api/bells").body("kind", hasItems("rinse", "strand-check"));
             return on;
@@ -118,8 +126,13 @@ class ApiDayTest {
             program.press("/api/facts/" + look + "/set-back", Map.of("earlier", 2));
             program.read("/api/visits/" + visit)
                     .body("heats.heat", contains("gentle-steam"))
-                    .body("applications[0].checks", hasSize(2))
+                    .body("applications[0].checks.decision", contains("5", "rinse"))
+                    .body("applications[0].checks.level", contains(7, 8))
                     .body("rinseBy.why", equalTo("decided"));
+            program.read("/api/floor").body("turns.visit", contains((int) visit));
+            Map<String, String> told = program.read("/api/log").extract().path("find { it.seq == " + look + " }");
+            assertThat(Duration.between(instant(told.get("standsAt")), instant(told.get("happened"))))
+                    .isEqualTo(Duration.ofMinutes(2));
         }
 
         private void rinse(long first) {
@@ -176,7 +189,19 @@ class ApiDayTest {
                     .body("stream", everyItem(equalTo("visit-" + visit)));
             program.send("/api/visits/" + visit + "/stop", Map.of())
                     .statusCode(409)
-                    .body("code", equalTo("VISIT_OVER"));
+                    .body("code", equalTo("VISIT_OVER"))
+                    .body("canBeFact", equalTo(false));
+        }
+
+        /** The whole minutes between two instants of this head. */
+        private long minutes(String from, String to) {
+            var head = program.read("/api/visits/" + visit).extract();
+            return Duration.between(instant(head.path(from)), instant(head.path(to)))
+                    .toMinutes();
+        }
+
+        private static Instant instant(@Nullable String text) {
+            return Instant.parse(Objects.requireNonNull(text));
         }
 
         private long onHead(String press, Map<String, ?> body) {

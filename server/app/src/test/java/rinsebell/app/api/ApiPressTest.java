@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasItem;
 import static org.hamcrest.Matchers.hasSize;
+import static org.hamcrest.Matchers.notNullValue;
 import static org.hamcrest.Matchers.startsWith;
 
 import io.restassured.response.ValidatableResponse;
@@ -133,6 +134,7 @@ class ApiPressTest {
         press(head + "/rinse", Map.of());
         press(head + "/stop", Map.of());
         press("/api/bowls/" + on + "/throw-away", Map.of());
+        program().read("/api/bowls/" + on).body("thrownAwayAt", notNullValue());
     }
 
     @Test
