@@ -4,10 +4,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.TimeUnit;
+import java.util.regex.Pattern;
 import rinsebell.app.time.MachineTime;
 
 /**
@@ -20,6 +20,12 @@ public final class StartAndMemory {
     private static final int PAGES = 40;
     private static final String READY = "ready on http://localhost:";
     private static final MachineTime MACHINE = new MachineTime();
+    private static final int KILO = 1024;
+
+    /** As proc(5) tells it. */
+    private static final Pattern VM_RSS = Pattern.compile("VmRSS:\\s*(\\d+) kB");
+
+    private static final Pattern HEAP_USED = Pattern.compile("(?:generation).* used (\\d+)K");
     private static final Path JAVA = Path.of(System.getProperty("java.home"), "bin");
 
     private final Path jar;
@@ -90,29 +96,29 @@ public final class StartAndMemory {
             }
             run(tool("jcmd"), "" + server.pid(), "GC.run");
             var heap = run(tool("jcmd"), "" + server.pid(), "GC.heap_info");
-            System.out.println("at rest after " + PAGES + " pages and a collection: " + resident(server) + "; heap: "
-                    + Arrays.stream(heap.split("\n"))
-                            .filter(line -> line.contains("used"))
-                            .map(String::strip)
-                            .toList());
+            System.out.printf(
+                    "at rest after %d pages and a collection: %d MB resident, %d MB of them live on the heap%n",
+                    PAGES,
+                    megabytes(VM_RSS, Files.readString(Path.of("/proc", "" + server.pid(), "status"))),
+                    megabytes(HEAP_USED, heap));
         } finally {
             stop(server);
         }
     }
 
-    /** Resident memory as proc(5) tells it. */
-    private static String resident(Process server) throws IOException {
-        try (var lines = Files.lines(Path.of("/proc", "" + server.pid(), "status"))) {
-            return lines.filter(line -> line.startsWith("VmRSS"))
-                    .findFirst()
-                    .orElse("resident memory not known")
-                    .replaceAll("\\s+", " ");
-        }
+    /** The sum of all figures in kilobytes that follow such words. */
+    private static long megabytes(Pattern kilobytes, String said) {
+        return kilobytes
+                        .matcher(said)
+                        .results()
+                        .mapToLong(found -> Long.parseLong(found.group(1)))
+                        .sum()
+                / KILO;
     }
 
     private Process server() throws IOException {
-        var command = List.of(
-                tool("java"), "-XX:+UseSerialGC", "-jar", jar.toString(), "--port", "0", "--data", data.toString());
+        var command = new ArrayList<>(List.of(tool("java"), "-XX:+UseSerialGC", "-Xms32m", "-Xmx256m"));
+        command.addAll(List.of("-jar", jar.toString(), "--port", "0", "--data", data.toString()));
         return new ProcessBuilder(command)
                 .redirectError(ProcessBuilder.Redirect.DISCARD)
                 .start();
