@@ -266,6 +266,7 @@ class WholeDayIT {
         phone.navigate(demo.url() + head);
         press(phone, ".discomfort", "Burning");
         assertThat(phone.locator(".aid")).containsText("call emergency services");
+        assertThat(phone.locator(".presses form[action$='/rinse'] button")).isInViewport();
         assertThat(wall.locator("#row-8 .what")).containsText("please come now");
         Browsing.keep(phone, "day-burning-phone");
         Browsing.keep(wall, "day-burning-wall");
