@@ -9,8 +9,9 @@ import io.restassured.response.Response;
 import io.restassured.specification.RequestSpecification;
 import java.util.List;
 import java.util.Map;
-import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -20,12 +21,13 @@ import rinsebell.web.Asset;
 import rinsebell.web.Assets;
 
 /** Style, scripts and fonts as a browser loads them. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class AssetRoutesTest {
 
     private final Assets assets = Assets.under(AssetRoutes.PREFIX);
     private final ServerUnderTest server = new ServerUnderTest(List.of(new AssetRoutes(assets)));
 
-    @AfterEach
+    @AfterAll
     void close() {
         server.close();
     }
