@@ -314,7 +314,8 @@ class WholeDayIT {
     }
 
     private void tabTo(String where) {
-        var all = ((Number) tablet.evaluate("() => document.querySelectorAll('a, button, input, select, textarea').length"))
+        var all = ((Number)
+                        tablet.evaluate("() => document.querySelectorAll('a, button, input, select, textarea').length"))
                 .intValue();
         for (var step = 0; step < all; step++) {
             tablet.keyboard().press("Tab");
