@@ -55,7 +55,8 @@ final class ClientPages {
                 search(ask, RECORDS, letters),
                 List.of(new Part(
                         ask.say(rows.isEmpty() ? "sheet.clients.none" : "sheet.clients.found"), rows, List.of())),
-                List.of(begin(ask, "")));
+                List.of(begin(ask, "")),
+                List.of());
     }
 
     private static Search search(PageAsk ask, String address, String letters) {
@@ -113,7 +114,8 @@ final class ClientPages {
                 "",
                 search(ask, VisitPages.at(ask, "client"), letters),
                 parts,
-                linked.isEmpty() ? List.of(begin(ask, label)) : List.of());
+                linked.isEmpty() ? List.of(begin(ask, label)) : List.of(),
+                List.of());
     }
 
     private static Optional<ClientCard> linked(PageAsk ask) {

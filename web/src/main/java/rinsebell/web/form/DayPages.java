@@ -69,11 +69,16 @@ final class DayPages {
         var rarer = ask.moment().floor().openVisits().stream()
                 .map(visit -> rarer(ask, visit))
                 .toList();
-        var parts = List.of(
-                new Part(ask.say(gaps.isEmpty() ? "sheet.gaps.none" : "sheet.gaps"), gaps, List.of()),
-                new Part(ask.say("sheet.gaps.rarer"), rarer, List.of()));
+        var down = new Part(ask.say(gaps.isEmpty() ? "sheet.gaps.none" : "sheet.gaps"), gaps, List.of());
         var form = CatchUpForm.form(ask, "/day/caught-up");
-        return new SheetPage(ask.shell(title, Nav.DAY), title, "", parts, List.of(form.untitled()));
+        return new SheetPage(
+                ask.shell(title, Nav.DAY),
+                title,
+                "",
+                null,
+                List.of(down),
+                List.of(form.untitled()),
+                List.of(new Part(ask.say("sheet.gaps.rarer"), rarer, List.of())));
     }
 
     /** The computer's clock was set while this server ran: which of the two is right is a person's to say. */

@@ -14,12 +14,19 @@ import rinsebell.web.view.View;
  * @param intro what this is for; may be empty
  * @param search narrows the lists down; null for none
  * @param forms typed in below the lists
+ * @param below what stands below the forms
  */
 public record SheetPage(
-        Shell shell, String title, String intro, @Nullable Search search, List<Part> parts, List<Form> forms)
+        Shell shell,
+        String title,
+        String intro,
+        @Nullable Search search,
+        List<Part> parts,
+        List<Form> forms,
+        List<Part> below)
         implements View {
     public SheetPage(Shell shell, String title, String intro, List<Part> parts, List<Form> forms) {
-        this(shell, title, intro, null, parts, forms);
+        this(shell, title, intro, null, parts, forms, List.of());
     }
 
     public Optional<Search> searching() {
