@@ -1,11 +1,14 @@
 package rinsebell.app.door;
 
 import io.javalin.http.Context;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.time.Duration;
 import java.util.Locale;
 import java.util.Objects;
 import org.eclipse.jetty.http.HttpException;
+import rinsebell.app.time.MachineTime;
 
 /** Reads the body of a POST once, at the door, and lets in neither more nor other than a form can be. */
 public final class Bodies {
@@ -18,6 +21,11 @@ public final class Bodies {
      * broken connection instead of the answer, so what is only somewhat too large is heard to its end.
      */
     private static final int PATIENCE = 4 * 1024 * 1024;
+
+    /** A press is one packet or two; longer takes only what is meant to keep a thread busy. */
+    private static final Duration LONGEST = Duration.ofSeconds(5);
+
+    private static final MachineTime MACHINE = new MachineTime();
 
     private static final String FORM = "application/x-www-form-urlencoded";
     private static final String JSON = "application/json";
@@ -48,12 +56,28 @@ public final class Bodies {
     }
 
     private static byte[] read(InputStream in) throws IOException {
-        byte[] body = in.readNBytes(LIMIT + 1);
+        byte[] body = soon(in);
         if (body.length > LIMIT) {
             forget(in);
             throw Problem.of(ProblemCode.TOO_LARGE).thrown();
         }
         return body;
+    }
+
+    /** A rate would cut off the few bytes of a press that a busy machine reads in two parts; a total does not. */
+    private static byte[] soon(InputStream in) throws IOException {
+        ByteArrayOutputStream body = new ByteArrayOutputStream();
+        byte[] chunk = new byte[LIMIT + 1];
+        long begun = MACHINE.monotonicNanos();
+        int read = in.read(chunk);
+        while (read >= 0 && body.size() <= LIMIT) {
+            body.write(chunk, 0, read);
+            if (MACHINE.monotonicNanos() - begun > LONGEST.toNanos()) {
+                throw Problem.of(ProblemCode.TOO_SLOW).thrown();
+            }
+            read = in.read(chunk);
+        }
+        return body.toByteArray();
     }
 
     private static void forget(InputStream in) throws IOException {

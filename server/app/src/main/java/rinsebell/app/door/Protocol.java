@@ -10,19 +10,13 @@ final class Protocol {
 
     private static final int MOST_HEADER_BYTES = 8 * 1024;
 
-    /** A press is a few hundred bytes; slower than this comes only what is meant to keep a thread busy. */
-    private static final long LEAST_BYTES_A_SECOND = 50;
-
     private static final String OTHER_METHOD = "X-HTTP-Method-Override";
 
     private Protocol() {}
 
-    /** What is to replace the rate of bodies does not notice one that drips, so the old setting stays. */
-    @SuppressWarnings("removal")
     static void tighten(HttpConfiguration http) {
         http.setUriCompliance(UriCompliance.DEFAULT);
         http.setRequestHeaderSize(MOST_HEADER_BYTES);
-        http.setMinRequestDataRate(LEAST_BYTES_A_SECOND);
         http.setSendServerVersion(false);
         http.setSendXPoweredBy(false);
         http.addCustomizer(new SecureHeaders());
