@@ -101,7 +101,9 @@ class RunIT {
 
     /** Whoever built the program is not there: the script must not want to build it again. */
     private Process start(Path script, Path path, String... arguments) throws IOException {
-        var command = new ArrayList<>(List.of(path.resolve("bash").toString(), script.toString()));
+        // Tests that run in the background of a shell would hand down that Ctrl-C is to be ignored.
+        var command = new ArrayList<>(List.of(
+                "/usr/bin/env", "--default-signal=INT", path.resolve("bash").toString(), script.toString()));
         command.addAll(List.of(arguments));
         var builder = new ProcessBuilder(command).directory(folder.toFile());
         builder.environment().keySet().retainAll(List.of("HOME", "LANG"));
