@@ -95,11 +95,11 @@ final class ClientPages {
                 .map(visit -> ask.moment().texts().apply(visit.label()))
                 .orElse("");
         var letters = ask.value(LETTERS, "");
-        var linked = linked(ask).stream().map(card -> linked(ask, card)).toList();
+        var card = linked(ask);
+        var linked = card.stream().map(known -> linked(ask, known)).toList();
         var rows = ask.clients().search(letters, MOST_SHOWN).stream()
-                .filter(client -> linked(ask)
-                        .filter(card -> card.id().equals(client.id()))
-                        .isEmpty())
+                .filter(client ->
+                        card.filter(known -> known.id().equals(client.id())).isEmpty())
                 .map(client -> found(ask, client, links(ask, client.id())))
                 .toList();
         var parts = new ArrayList<Part>();

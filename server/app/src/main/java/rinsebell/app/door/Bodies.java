@@ -22,6 +22,9 @@ public final class Bodies {
      */
     private static final int PATIENCE = 4 * 1024 * 1024;
 
+    /** Every request has one of these, and hardly any fills it. */
+    private static final int CHUNK = 4 * 1024;
+
     /** A press is one packet or two; longer takes only what is meant to keep a thread busy. */
     private static final Duration LONGEST = Duration.ofSeconds(5);
 
@@ -67,7 +70,7 @@ public final class Bodies {
     /** A rate would cut off the few bytes of a press that a busy machine reads in two parts; a total does not. */
     private static byte[] soon(InputStream in) throws IOException {
         ByteArrayOutputStream body = new ByteArrayOutputStream();
-        byte[] chunk = new byte[LIMIT + 1];
+        byte[] chunk = new byte[CHUNK];
         long begun = MACHINE.monotonicNanos();
         int read = in.read(chunk);
         while (read >= 0 && body.size() <= LIMIT) {
@@ -81,7 +84,7 @@ public final class Bodies {
     }
 
     private static void forget(InputStream in) throws IOException {
-        byte[] chunk = new byte[16 * 1024];
+        byte[] chunk = new byte[CHUNK];
         int left = PATIENCE;
         for (int read = in.read(chunk); read >= 0 && left > 0; read = in.read(chunk)) {
             left -= read;

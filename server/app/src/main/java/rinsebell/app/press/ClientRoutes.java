@@ -2,7 +2,6 @@ package rinsebell.app.press;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import io.javalin.http.HttpStatus;
 import java.util.function.Consumer;
 import rinsebell.app.door.Problem;
 import rinsebell.app.door.ProblemCode;
@@ -49,7 +48,7 @@ public final class ClientRoutes implements Routes {
             var client = begin(begun.entry().label(), press);
             var visit = begun.entry().visit();
             if (visit == null) {
-                go(ctx, "/clients/" + client.value());
+                PressRoutes.go(ctx, "/clients/" + client.value());
             } else {
                 var link = Fields.of("client", String.valueOf(client.value()));
                 pages.press(ctx, new Address("visits", visit.value(), "client"), link, press);
@@ -74,17 +73,9 @@ public final class ClientRoutes implements Routes {
         var note = ClientForms.note(target(id.value()), typed);
         if (note.errors().isEmpty()) {
             keep(id, note.entry());
-            go(ctx, "/clients/" + id.value());
+            PressRoutes.go(ctx, "/clients/" + id.value());
         } else {
             pages.wrong(ctx, new Address(ClientForms.CLIENTS, id.value(), ClientForms.NOTE), typed, note.errors());
-        }
-    }
-
-    private static void go(Context ctx, String to) {
-        if (PressRoutes.wantsPart(ctx)) {
-            ctx.header(PressRoutes.NEXT, to).status(204);
-        } else {
-            ctx.redirect(to, HttpStatus.SEE_OTHER);
         }
     }
 

@@ -33,7 +33,7 @@ public final class PressRoutes implements Routes {
     private static final String PART = "Rinsebell-Part";
 
     /** Tells the script where to go next. */
-    static final String NEXT = "Rinsebell-Next";
+    private static final String NEXT = "Rinsebell-Next";
 
     /** Tells that a press was not answered the first time, so that its instant is when it was pressed. */
     private static final String AGAIN = "Rinsebell-Again";
@@ -142,6 +142,11 @@ public final class PressRoutes implements Routes {
         }
         var next = stays ? from(ctx).orElseThrow() : next(address, outcome, moment);
         var to = Answers.told(next, outcome.facts());
+        go(ctx, to);
+    }
+
+    /** Leads to another page: the script by a header, a browser without it by itself. */
+    static void go(Context ctx, String to) {
         if (wantsPart(ctx)) {
             ctx.header(NEXT, to).status(204);
         } else {
