@@ -6,7 +6,6 @@ import com.microsoft.playwright.Page;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -111,22 +110,34 @@ class PagesIT {
         var page = browsing.screen(size);
         for (var path : List.of("/", "/basins", "/pocket", paths(page, size).get(5))) {
             page.navigate(demo.url() + path);
-            var all = ((Number) page.evaluate("() => [...document.querySelectorAll('a[href], button, summary, input')]"
-                            + ".filter(one => one.type !== 'hidden' && one.getClientRects().length).length"))
-                    .intValue();
-            var reached = IntStream.range(0, all)
-                    .mapToObj(step -> {
-                        page.keyboard().press("Tab");
-                        return (String) page.evaluate(FOCUSED);
-                    })
-                    .toList();
-            assertThat(reached).as(path).doesNotContain("unseen", "nothing").hasSize(all);
-            page.keyboard().press("Tab");
-            assertThat(page.evaluate(FOCUSED))
-                    .as(path + ": the keyboard gets out")
-                    .isEqualTo("nothing");
+            var reached = reached(page);
+            // Counted afterwards: the first key is also the touch that sound waits for, and the page then says so.
+            assertThat(reached).as(path).doesNotContain("unseen").hasSize(reachable(page));
         }
     }
+
+    /** What the keyboard comes to, one after another, until it gets out of the page. */
+    private static List<String> reached(Page page) {
+        var reached = new ArrayList<String>();
+        for (var at = tab(page); !at.equals("nothing") && reached.size() < MOST_STEPS; at = tab(page)) {
+            reached.add(at);
+        }
+        return reached;
+    }
+
+    private static String tab(Page page) {
+        page.keyboard().press("Tab");
+        return (String) page.evaluate(FOCUSED);
+    }
+
+    private static int reachable(Page page) {
+        return ((Number) page.evaluate("() => [...document.querySelectorAll('a[href], button, summary, input')]"
+                        + ".filter(one => one.type !== 'hidden' && one.getClientRects().length).length"))
+                .intValue();
+    }
+
+    /** A page that keeps the keyboard would let the walk go on for ever. */
+    private static final int MOST_STEPS = 500;
 
     /** What has the keyboard, "unseen" where that does not show. */
     private static final String FOCUSED =

@@ -2,7 +2,7 @@ package rinsebell.web.board;
 
 import java.util.ArrayList;
 import java.util.List;
-import rinsebell.floor.product.Zone;
+import rinsebell.floor.rule.WhileOn;
 import rinsebell.floor.visit.ScalpCheck.Finding;
 
 /** What not to do to a head at the basin, and what comes first. */
@@ -20,9 +20,7 @@ final class BasinCautions {
         if (head.visit.severeComplaints().findAny().isPresent()) {
             all.add(moment.say("basins.no_more"));
         }
-        if (head.isRoundOffScalp()
-                || head.timing.timings().stream()
-                        .anyMatch(timing -> timing.terms().limits().zone() == Zone.OFF_SCALP)) {
+        if (head.whileOn().filter(WhileOn::offScalpOnly).isPresent()) {
             all.add(moment.say("basins.off_scalp"));
         }
         if (head.visit.onHair().stream()

@@ -10,12 +10,11 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import rinsebell.floor.bell.Bell;
 import rinsebell.floor.bell.BellKind;
-import rinsebell.floor.clock.Timing;
 import rinsebell.floor.product.Allowance;
 import rinsebell.floor.product.Cover;
 import rinsebell.floor.product.Heat;
-import rinsebell.floor.product.Limits;
 import rinsebell.floor.product.Zone;
+import rinsebell.floor.rule.WhileOn;
 import rinsebell.web.view.ChairPanel;
 import rinsebell.web.view.Rule;
 
@@ -35,9 +34,7 @@ final class HeadRules {
                 .filter(bell -> isBroken(bell.kind()))
                 .map(this::broken)
                 .forEach(all::add);
-        if (head.timing.isAnythingOn()) {
-            rules(all);
-        }
+        head.whileOn().ifPresent(on -> rules(on, all));
         return new ChairPanel.Rules(all, moment.say("rules.source"), cautions());
     }
 
@@ -49,18 +46,15 @@ final class HeadRules {
                 .toList();
     }
 
-    private void rules(List<Rule> all) {
-        if (head.timing.timings().stream().anyMatch(timing -> !timing.terms().known())) {
+    private void rules(WhileOn on, List<Rule> all) {
+        if (!on.known()) {
             all.add(new Rule(Rule.Kind.FORBIDDEN, moment.say("rule.unknown"), ""));
             return;
         }
-        var limits = head.timing.timings().stream()
-                .map(Timing::terms)
-                .map(terms -> terms.limits())
-                .reduce(Limits.FREE, Limits::and);
+        var limits = on.limits();
         if (limits.zone() == Zone.OFF_SCALP) {
             all.add(new Rule(Rule.Kind.FORBIDDEN, moment.say("rule.off_scalp"), ""));
-        } else if (head.isRoundOffScalp()) {
+        } else if (on.anotherRound()) {
             all.add(new Rule(
                     Rule.Kind.FORBIDDEN, moment.say("rule.off_scalp"), moment.say("rule.off_scalp.lightened_today")));
         }

@@ -6,15 +6,12 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import rinsebell.floor.ReasonCode;
 import rinsebell.floor.bell.Bell;
 import rinsebell.floor.bell.BellKind;
 import rinsebell.floor.clock.HeadTiming;
 import rinsebell.floor.clock.Looks;
-import rinsebell.floor.clock.Timing;
-import rinsebell.floor.product.Zone;
 import rinsebell.floor.rule.Restrictions;
-import rinsebell.floor.rule.Restrictions.Putting;
+import rinsebell.floor.rule.WhileOn;
 import rinsebell.floor.salon.Place;
 import rinsebell.floor.visit.Application;
 import rinsebell.floor.visit.Visit;
@@ -73,14 +70,9 @@ final class HeadTelling {
         return due.instant().map(this::aside).orElse("");
     }
 
-    /** Whether what is on is another lightening round, which keeps off the scalp whatever its directions allow. */
-    boolean isRoundOffScalp() {
-        var restrictions = new Restrictions(moment.floor(), visit);
-        return timing.timings().stream()
-                .map(Timing::application)
-                .map(on -> new Putting(on.bowl(), Zone.ON_SCALP, on.cover().cover(), on.firstOn()))
-                .flatMap(putting -> restrictions.against(putting).stream())
-                .anyMatch(reason -> reason.code() == ReasonCode.ROUND_OFF_SCALP_ONLY);
+    /** What this head may have while this is on it; empty with nothing on. */
+    Optional<WhileOn> whileOn() {
+        return new Restrictions(moment.floor(), visit).whileOn();
     }
 
     private List<Bell> own() {

@@ -1,7 +1,6 @@
 package rinsebell.web.form;
 
 import java.util.List;
-import java.util.stream.Stream;
 import rinsebell.floor.Fact;
 import rinsebell.web.view.Field;
 import rinsebell.web.view.Form;
@@ -64,9 +63,5 @@ final class FactPages {
         var rows = new FactRows(ask);
         var all = along.stream().map(rows::telling).toList();
         return along.isEmpty() ? what(ask) : ask.say("form.facts.withdraw.along", what(ask), String.join("; ", all));
-    }
-
-    static List<SheetPage.Row> rows(PageAsk ask, Stream<rinsebell.floor.Stream> streams) {
-        return new FactRows(ask).of(streams);
     }
 }

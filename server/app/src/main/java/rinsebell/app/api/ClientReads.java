@@ -3,10 +3,8 @@ package rinsebell.app.api;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.Optional;
-import rinsebell.app.door.Problem;
-import rinsebell.app.door.ProblemCode;
+import rinsebell.app.door.Numbered;
 import rinsebell.app.door.Routes;
-import rinsebell.app.page.PageRoutes;
 import rinsebell.floor.client.ClientBook;
 import rinsebell.floor.visit.ClientId;
 
@@ -33,10 +31,8 @@ public final class ClientReads implements Routes {
     }
 
     private void card(Context ctx) {
-        ctx.json(PageRoutes.number(ctx.pathParam("id"))
-                .map(ClientId::new)
-                .flatMap(clients::card)
+        ctx.json(clients.card(new ClientId(Numbered.at(ctx, "id")))
                 .map(ClientJson::of)
-                .orElseThrow(() -> Problem.of(ProblemCode.NOT_FOUND).thrown()));
+                .orElseThrow(Numbered::nowhere));
     }
 }

@@ -3,15 +3,13 @@ package rinsebell.app.api;
 import java.math.BigDecimal;
 import java.time.Duration;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import rinsebell.floor.product.Allowance;
 import rinsebell.floor.product.Contents;
-import rinsebell.floor.product.Cover;
 import rinsebell.floor.product.Develops;
 import rinsebell.floor.product.Directions;
 import rinsebell.floor.product.Heat;
@@ -34,7 +32,7 @@ final class DirectionsJson {
         json.put("kind", Codes.of(directions.kind()));
         putTimes(json, directions);
         json.put("zone", Codes.of(directions.limits().zone()));
-        json.put("covers", covers(directions));
+        json.put("covers", AllowanceJson.covers(directions.limits()));
         json.put("heats", heats(directions));
         putMixing(json, directions.mixing());
         json.put("checks", checks(directions));
@@ -63,20 +61,13 @@ final class DirectionsJson {
         return json;
     }
 
-    private static Map<String, Object> covers(Directions directions) {
-        Map<String, Object> json = new LinkedHashMap<>();
-        EnumSet.allOf(Cover.class)
-                .forEach(cover ->
-                        json.put(Codes.of(cover), allowance(directions.limits().cover(cover))));
-        return json;
-    }
-
-    private static Map<String, Object> heats(Directions directions) {
-        Map<String, Object> json = new LinkedHashMap<>();
+    /** With the shorter development under each heat. */
+    private static Map<String, Map<String, Object>> heats(Directions directions) {
+        var json = AllowanceJson.heats(directions.limits());
         for (var heat : Heat.values()) {
-            var allowed = allowance(directions.limits().heat(heat));
-            heated(directions, heat).ifPresent(span -> allowed.putAll(span(span)));
-            json.put(Codes.of(heat), allowed);
+            heated(directions, heat)
+                    .ifPresent(span ->
+                            Objects.requireNonNull(json.get(Codes.of(heat))).putAll(span(span)));
         }
         return json;
     }
@@ -85,13 +76,6 @@ final class DirectionsJson {
         return Optional.ofNullable(directions.times().develops())
                 .map(Develops::heated)
                 .flatMap(heated -> Optional.ofNullable(heated.get(heat)));
-    }
-
-    private static Map<String, Object> allowance(Allowance allowance) {
-        Map<String, Object> json = new LinkedHashMap<>();
-        json.put("allowed", allowance.allowed());
-        put(json, "upTo", allowance.upTo());
-        return json;
     }
 
     private static void putMixing(Map<String, Object> json, Mixing mixing) {

@@ -2,11 +2,8 @@ package rinsebell.app.api;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.util.Objects;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
-import rinsebell.app.door.Problem;
-import rinsebell.app.door.ProblemCode;
+import rinsebell.app.door.Numbered;
 import rinsebell.app.door.Routes;
 import rinsebell.app.page.LiveFloor;
 import rinsebell.app.time.SalonClock;
@@ -48,7 +45,7 @@ public final class ReadRoutes implements Routes {
 
     private void visit(Context ctx) {
         var moment = live.moment();
-        found(ctx, moment.floor().visit(new VisitId(id(ctx))).map(visit -> VisitJson.of(visit, moment)));
+        found(ctx, moment.floor().visit(new VisitId(Numbered.at(ctx, "id"))).map(visit -> VisitJson.of(visit, moment)));
     }
 
     private void bowls(Context ctx) {
@@ -60,7 +57,7 @@ public final class ReadRoutes implements Routes {
 
     private void bowl(Context ctx) {
         var floor = live.moment().floor();
-        found(ctx, floor.bowl(new BowlId(id(ctx))).map(bowl -> BowlJson.of(bowl, floor)));
+        found(ctx, floor.bowl(new BowlId(Numbered.at(ctx, "id"))).map(bowl -> BowlJson.of(bowl, floor)));
     }
 
     private void products(Context ctx) {
@@ -71,7 +68,7 @@ public final class ReadRoutes implements Routes {
 
     private void product(Context ctx) {
         var salon = live.moment().floor().salon();
-        found(ctx, salon.product(new ProductId(id(ctx))).map(ProductJson::of));
+        found(ctx, salon.product(new ProductId(Numbered.at(ctx, "id"))).map(ProductJson::of));
     }
 
     /** The facts of the live floor; of one visit where one is named. */
@@ -85,20 +82,6 @@ public final class ReadRoutes implements Routes {
     }
 
     private static void found(Context ctx, Optional<?> thing) {
-        ctx.json(thing.orElseThrow(ReadRoutes::nowhere));
-    }
-
-    private static long id(Context ctx) {
-        return number(ctx.pathParam("id")).orElseThrow(ReadRoutes::nowhere);
-    }
-
-    private static Optional<Long> number(@Nullable String text) {
-        return Optional.of(Objects.requireNonNullElse(text, ""))
-                .filter(digits -> digits.matches("[0-9]{1,18}"))
-                .map(Long::valueOf);
-    }
-
-    private static RuntimeException nowhere() {
-        return Problem.of(ProblemCode.NOT_FOUND).thrown();
+        ctx.json(thing.orElseThrow(Numbered::nowhere));
     }
 }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import rinsebell.floor.clock.HeadTiming;
 import rinsebell.floor.clock.Looks;
+import rinsebell.floor.rule.Restrictions;
 import rinsebell.floor.salon.StaffId;
 import rinsebell.floor.visit.Complaint;
 import rinsebell.floor.visit.HeatSpan;
@@ -23,6 +24,7 @@ import rinsebell.web.form.Codes;
  * @param readyFrom when all that is on has reached its earliest sensible end
  * @param rinseBy when the head must be rinsed at the latest
  * @param noCommonRinse whether no instant suits all that is on
+ * @param whileOn what the head may have while this is on it; absent with nothing on
  */
 record VisitJson(
         long id,
@@ -42,6 +44,7 @@ record VisitJson(
         @Nullable String readyFrom,
         @Nullable LimitJson rinseBy,
         boolean noCommonRinse,
+        @Nullable WhileOnJson whileOn,
         @Nullable String nextStrandCheck,
         @Nullable String nextScalpCheck,
         RoundJson round) {
@@ -101,6 +104,10 @@ record VisitJson(
                 timing.readyFrom().map(Json::instant).orElse(null),
                 timing.rinseBy().map(LimitJson::of).orElse(null),
                 timing.hasNoCommonRinse(),
+                new Restrictions(moment.floor(), visit)
+                        .whileOn()
+                        .map(WhileOnJson::of)
+                        .orElse(null),
                 timing.nextStrand().map(Looks.Due::at).map(Json::instant).orElse(null),
                 timing.nextScalp().map(Looks.Due::at).map(Json::instant).orElse(null),
                 RoundJson.of(visit.round()));

@@ -4,8 +4,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
-import rinsebell.app.door.Problem;
-import rinsebell.app.door.ProblemCode;
+import rinsebell.app.door.Numbered;
 import rinsebell.app.door.Routes;
 import rinsebell.web.Asset;
 import rinsebell.web.Assets;
@@ -33,8 +32,7 @@ public final class AssetRoutes implements Routes {
     }
 
     private void send(Context ctx) {
-        Asset asset = assets.at(ctx.path())
-                .orElseThrow(() -> Problem.of(ProblemCode.NOT_FOUND).thrown());
+        Asset asset = assets.at(ctx.path()).orElseThrow(Numbered::nowhere);
         // The address itself changes with the content, so it is as good a tag as a hash.
         String tag = '"' + Integer.toHexString(ctx.path().hashCode()) + '"';
         ctx.header("Cache-Control", FOR_GOOD).header("ETag", tag);

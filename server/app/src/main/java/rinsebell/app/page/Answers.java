@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rinsebell.app.desk.Outcome;
+import rinsebell.app.door.Numbered;
 import rinsebell.floor.Fact;
 import rinsebell.web.board.DoneTelling;
 import rinsebell.web.board.Moment;
@@ -31,7 +32,7 @@ public final class Answers {
     Optional<Answer> of(Context ctx, Moment moment) {
         var facts = Stream.of(
                         Objects.requireNonNullElse(ctx.queryParam(DONE), "").split(",", MOST_FACTS))
-                .flatMap(number -> PageRoutes.number(number).stream())
+                .flatMap(number -> Numbered.number(number).stream())
                 .flatMap(seq -> moment.floor().fact(seq).stream())
                 .filter(moment.floor()::stands)
                 .map(Fact::seq)

@@ -5,8 +5,7 @@ import io.javalin.http.Context;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import rinsebell.app.door.Problem;
-import rinsebell.app.door.ProblemCode;
+import rinsebell.app.door.Numbered;
 import rinsebell.app.door.Routes;
 import rinsebell.floor.Floor;
 import rinsebell.floor.bowl.BowlId;
@@ -65,9 +64,9 @@ public final class FormRoutes implements Routes {
     }
 
     private void client(Context ctx) {
-        var id = id(ctx);
+        var id = Numbered.at(ctx, "id");
         if (clients.card(new ClientId(id)).isEmpty()) {
-            throw PageRoutes.nowhere();
+            throw Numbered.nowhere();
         }
         show(ctx, "clients", "card", id);
     }
@@ -77,7 +76,7 @@ public final class FormRoutes implements Routes {
     }
 
     private void show(Context ctx, String resource, String press, long id) {
-        var page = pages.find(resource, press).orElseThrow(PageRoutes::nowhere);
+        var page = pages.find(resource, press).orElseThrow(Numbered::nowhere);
         ctx.header("Cache-Control", "no-store");
         ctx.html(live.page(page.page(ask(ctx, id, Fields.of(ctx.queryParamMap()), List.of(), null)), live.moment()));
     }
@@ -85,9 +84,9 @@ public final class FormRoutes implements Routes {
     /** What the leaflet's times come to: a part while they are typed, the page again for browsers without script. */
     private void preview(Context ctx) {
         var typed = FormBody.read(ctx);
-        var id = PageRoutes.number(ctx.queryParam("product")).orElse(0L);
+        var id = Numbered.number(ctx.queryParam("product")).orElse(0L);
         var press = ctx.header("HX-Request") != null ? "preview" : id == 0 ? PLAIN : "directions";
-        var page = pages.find("products", press).orElseThrow(PageRoutes::nowhere);
+        var page = pages.find("products", press).orElseThrow(Numbered::nowhere);
         var view = page.page(ask(ctx, id, typed, List.of(), null));
         ctx.html(press.equals("preview") ? live.part(view, live.moment()) : live.page(view, live.moment()));
     }
@@ -125,9 +124,9 @@ public final class FormRoutes implements Routes {
 
     /** The number in the address, if this floor has such a thing: a form about nothing would only be refused later. */
     private long known(Context ctx, String resource) {
-        var id = id(ctx);
+        var id = Numbered.at(ctx, "id");
         if (!has(live.snapshot().floor(), resource, id)) {
-            throw PageRoutes.nowhere();
+            throw Numbered.nowhere();
         }
         return id;
     }
@@ -140,10 +139,5 @@ public final class FormRoutes implements Routes {
             case "staff" -> floor.salon().staffMember(new StaffId(id)).isPresent();
             default -> floor.fact(id).isPresent();
         };
-    }
-
-    private static long id(Context ctx) {
-        return PageRoutes.number(ctx.pathParam("id"))
-                .orElseThrow(() -> Problem.of(ProblemCode.NOT_FOUND).thrown());
     }
 }

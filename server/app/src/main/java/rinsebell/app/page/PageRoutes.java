@@ -7,8 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import rinsebell.app.door.Bodies;
-import rinsebell.app.door.Problem;
-import rinsebell.app.door.ProblemCode;
+import rinsebell.app.door.Numbered;
 import rinsebell.app.door.Routes;
 import rinsebell.floor.salon.Place;
 import rinsebell.floor.salon.StaffId;
@@ -54,13 +53,13 @@ public final class PageRoutes implements Routes {
 
     /** Whoever sits there; a free chair opens a welcome. */
     private void chair(Context ctx) {
-        var number = number(ctx.pathParam("chair")).orElseThrow(PageRoutes::nowhere);
+        var number = Numbered.at(ctx, "chair");
         if (number > Integer.MAX_VALUE) {
-            throw nowhere();
+            throw Numbered.nowhere();
         }
-        var place = Place.chair((int) number.longValue());
+        var place = Place.chair((int) number);
         if (!live.snapshot().floor().salon().rooms().has(place)) {
-            throw nowhere();
+            throw Numbered.nowhere();
         }
         ctx.redirect(live.snapshot().floor().at(place).stream()
                 .findFirst()
@@ -73,9 +72,7 @@ public final class PageRoutes implements Routes {
     }
 
     static Visit visit(Context ctx, Moment moment) {
-        return number(ctx.pathParam("visit"))
-                .flatMap(id -> moment.floor().visit(new VisitId(id)))
-                .orElseThrow(PageRoutes::nowhere);
+        return moment.floor().visit(new VisitId(Numbered.at(ctx, "visit"))).orElseThrow(Numbered::nowhere);
     }
 
     private LivePages pages(Context ctx) {
@@ -93,7 +90,7 @@ public final class PageRoutes implements Routes {
     private void pocket(Context ctx) {
         var chosen = ctx.queryParam("staff");
         if (chosen != null) {
-            keep(ctx, POCKET, number(chosen).map(String::valueOf).orElse(""));
+            keep(ctx, POCKET, Numbered.number(chosen).map(String::valueOf).orElse(""));
         }
         show(ctx, pages(ctx).pocket(staff(chosen == null ? ctx.cookie(POCKET) : chosen)));
     }
@@ -103,7 +100,7 @@ public final class PageRoutes implements Routes {
     }
 
     private @Nullable StaffId staff(@Nullable String number) {
-        return number(number)
+        return Numbered.number(number)
                 .map(StaffId::new)
                 .filter(id -> live.snapshot().floor().salon().staffMember(id).isPresent())
                 .orElse(null);
@@ -128,13 +125,5 @@ public final class PageRoutes implements Routes {
                 .map(address -> address.replaceFirst("^[a-z]+://[^/]*", "").replaceFirst("[?#].*$", ""))
                 .filter(path -> path.matches("/(?!/).*"))
                 .orElse("/");
-    }
-
-    public static Optional<Long> number(@Nullable String text) {
-        return text != null && text.matches("\\d{1,18}") ? Optional.of(Long.valueOf(text)) : Optional.empty();
-    }
-
-    static RuntimeException nowhere() {
-        return Problem.of(ProblemCode.NOT_FOUND).thrown();
     }
 }

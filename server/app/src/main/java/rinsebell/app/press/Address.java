@@ -1,8 +1,7 @@
 package rinsebell.app.press;
 
 import io.javalin.http.Context;
-import rinsebell.app.door.Problem;
-import rinsebell.app.door.ProblemCode;
+import rinsebell.app.door.Numbered;
 import rinsebell.web.form.Presses;
 
 /**
@@ -34,13 +33,6 @@ record Address(String resource, long id, String press) {
 
     /** A number that nothing can have is an address at which nothing lives. */
     static Address of(Presses.Name name, Context ctx) {
-        return new Address(name.resource(), hasId(name) ? id(ctx.pathParam(ID)) : 0, name.press());
-    }
-
-    private static long id(String typed) {
-        if (!typed.matches("[0-9]{1,18}")) {
-            throw Problem.of(ProblemCode.NOT_FOUND).thrown();
-        }
-        return Long.parseLong(typed);
+        return new Address(name.resource(), hasId(name) ? Numbered.at(ctx, ID) : 0, name.press());
     }
 }

@@ -3,12 +3,12 @@ package rinsebell.app.press;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.function.Consumer;
+import rinsebell.app.door.Numbered;
 import rinsebell.app.door.Problem;
 import rinsebell.app.door.ProblemCode;
 import rinsebell.app.door.Routes;
 import rinsebell.app.page.FormBody;
 import rinsebell.app.page.LiveFloor;
-import rinsebell.app.page.PageRoutes;
 import rinsebell.db.Clients;
 import rinsebell.floor.client.ClientNote;
 import rinsebell.floor.visit.ClientId;
@@ -107,14 +107,12 @@ public final class ClientRoutes implements Routes {
 
     private void keep(ClientId client, ClientNote note) {
         if (!clients.note(client, note)) {
-            throw Problem.of(ProblemCode.NOT_FOUND).thrown();
+            throw Numbered.nowhere();
         }
     }
 
     private static ClientId id(Context ctx) {
-        return PageRoutes.number(ctx.pathParam("id"))
-                .map(ClientId::new)
-                .orElseThrow(() -> Problem.of(ProblemCode.NOT_FOUND).thrown());
+        return new ClientId(Numbered.at(ctx, "id"));
     }
 
     private Target target(long id) {

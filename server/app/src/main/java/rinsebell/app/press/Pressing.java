@@ -18,6 +18,7 @@ import java.util.regex.Pattern;
 import rinsebell.app.desk.Answer;
 import rinsebell.app.desk.FloorDesk;
 import rinsebell.app.desk.Press;
+import rinsebell.app.door.Numbered;
 import rinsebell.app.door.Problem;
 import rinsebell.app.door.ProblemCode;
 import rinsebell.app.shelf.InventedProducts;
@@ -75,8 +76,7 @@ public final class Pressing {
      * @throws rinsebell.app.door.ProblemException when there is no such press
      */
     Result press(Address address, Fields typed, String id, String device) {
-        var form = presses.find(address.resource(), address.press())
-                .orElseThrow(() -> Problem.of(ProblemCode.NOT_FOUND).thrown());
+        var form = presses.find(address.resource(), address.press()).orElseThrow(Numbered::nowhere);
         clockStands.readLock().lock();
         try {
             return press(form, address, typed, id, device);

@@ -105,6 +105,10 @@ class ApiDayTest {
                     .body("readyFrom", notNullValue())
                     .body("rinseBy.why", equalTo("developed"))
                     .body("rinseBy.hard", equalTo(true))
+                    .body("whileOn.known", equalTo(true))
+                    .body("whileOn.offScalpOnly", equalTo(false))
+                    .body("whileOn.heats.dryer.allowed", equalTo(false))
+                    .body("whileOn.heats.gentle-steam.allowed", equalTo(true))
                     .body("nextStrandCheck", notNullValue());
             assertThat(minutes("applications[0].firstOn", "applications[0].lastOn"))
                     .isEqualTo(10);
@@ -158,6 +162,7 @@ class ApiDayTest {
                     .body("canBeFact", equalTo(true))
                     .body("reasons.code", hasItem("ROUND_OFF_SCALP_ONLY"));
             onHead("put-on", Map.of("bowl", bowl, "area", "lengths", "zone", "off-scalp"));
+            program.read("/api/visits/" + visit).body("whileOn.offScalpOnly", equalTo(true));
         }
 
         private void discomfort() {

@@ -3,10 +3,6 @@ package rinsebell.app.api;
 import static io.restassured.RestAssured.given;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.atlassian.oai.validator.OpenApiInteractionValidator;
-import com.atlassian.oai.validator.report.LevelResolver;
-import com.atlassian.oai.validator.report.ValidationReport.Level;
-import com.atlassian.oai.validator.restassured.OpenApiValidationFilter;
 import io.restassured.response.Response;
 import io.restassured.response.ValidatableResponse;
 import io.restassured.specification.RequestSpecification;
@@ -16,17 +12,6 @@ import rinsebell.app.RunningSalon;
 
 /** A program that calls the API, every call held against the API's own description. */
 record Program(RunningSalon salon) {
-
-    private static final String DESCRIPTION = "rinsebell/app/openapi.yaml";
-    private static final OpenApiValidationFilter BOTH = new OpenApiValidationFilter(DESCRIPTION);
-
-    /** For requests that are wrong on purpose: only what comes back is held against the description. */
-    private static final OpenApiValidationFilter ANSWERS =
-            new OpenApiValidationFilter(OpenApiInteractionValidator.createForSpecificationUrl(DESCRIPTION)
-                    .withLevelResolver(LevelResolver.create()
-                            .withLevel("validation.request", Level.IGNORE)
-                            .build())
-                    .build());
 
     /** Sends a press that must be taken, and answers the number of its first fact. */
     long press(String path, Map<String, ?> body) {
@@ -55,12 +40,12 @@ record Program(RunningSalon salon) {
 
     /** A request that is right by the description. */
     RequestSpecification ask() {
-        return given(salon.request()).filter(BOTH);
+        return given(salon.request()).filter(Described.BOTH);
     }
 
     /** A request that may be wrong. */
     RequestSpecification askAnyhow() {
-        return given(salon.request()).filter(ANSWERS);
+        return given(salon.request()).filter(Described.ANSWERS);
     }
 
     static String freshId() {

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
-import java.net.http.HttpResponse;
+import io.restassured.response.Response;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
@@ -22,26 +22,21 @@ import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import rinsebell.app.RunningSalon;
 
 /** Every field of every press, filled with everything that nobody should send: from programs and from pages. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class BadFieldsTest {
 
-    private @Nullable RunningSalon salon;
-    private @Nullable Sender sender;
-    private @Nullable PressExamples examples;
+    private @Nullable ExampleSalon opened;
 
     @BeforeAll
     void open(@TempDir Path folder) {
-        salon = new RunningSalon(folder);
-        sender = new Sender(salon.url());
-        examples = new PressExamples(new ExampleFloor(sender).ids());
+        opened = ExampleSalon.open(folder);
     }
 
     @AfterAll
     void close() {
-        Objects.requireNonNull(salon).close();
+        salon().close();
     }
 
     static Stream<DescribedPress> presses() {
@@ -59,11 +54,11 @@ class BadFieldsTest {
         for (DescribedField field : press.checkedFields()) {
             turn++;
             for (Hostile hostile : Hostile.eachThird(turn)) {
-                HttpResponse<String> answer = sender().json(address(press), body(press, field.name(), hostile.tree()));
+                Response answer = salon().sender().json(salon().page(press), body(press, field.name(), hostile.tree()));
                 assertProgramLike(answer, press.path() + " " + field + " = " + hostile);
                 if (hostile.isWrongIn(field)) {
                     assertThat(wrongFields(answer))
-                            .as("%s %s = %s: %s", press.path(), field, hostile, answer.body())
+                            .as("%s %s = %s: %s", press.path(), field, hostile, answer.asString())
                             .anyMatch(wrong -> wrong.equals(field.name()) || wrong.startsWith(field.name() + "."));
                 }
             }
@@ -81,13 +76,13 @@ class BadFieldsTest {
                     .filter(hostile::isWrongEverywhere)
                     .map(DescribedField::name)
                     .collect(Collectors.toCollection(TreeSet::new));
-            HttpResponse<String> answer = sender().json(address(press), body);
+            Response answer = salon().sender().json(salon().page(press), body);
             assertProgramLike(answer, press.path() + " all = " + hostile);
             List<String> named = wrong.isEmpty() ? List.of() : wrongFields(answer);
             wrong.removeIf(
                     field -> named.stream().anyMatch(name -> name.equals(field) || name.startsWith(field + ".")));
             assertThat(wrong)
-                    .as("%s = %s: %s", press.path(), hostile, answer.body())
+                    .as("%s = %s: %s", press.path(), hostile, answer.asString())
                     .isEmpty();
         }
     }
@@ -102,7 +97,7 @@ class BadFieldsTest {
                 continue;
             }
             ObjectNode body = body(press, filled(press, hostile), TextNode.valueOf(typed.get()));
-            HttpResponse<String> answer = sender().form(address(press), body);
+            Response answer = salon().sender().form(salon().page(press), body);
             assertPageLike(answer, press.path() + " all = " + hostile);
             if (filled(press, hostile).stream().anyMatch(hostile::isWrongEverywhere)) {
                 assertThat(answer.statusCode())
@@ -110,14 +105,14 @@ class BadFieldsTest {
                         .isEqualTo(422);
             }
             if (answer.statusCode() == 422) {
-                assertKept(filled(press, hostile), answer.body(), typed.get());
+                assertKept(filled(press, hostile), answer.asString(), typed.get());
             }
         }
     }
 
-    private static void assertProgramLike(HttpResponse<String> answer, String what) {
-        String type = answer.headers().firstValue("Content-Type").orElse("");
-        assertThat(answer.statusCode()).as("%s: %s", what, answer.body()).isIn(201, 204, 400, 404, 409, 422);
+    private static void assertProgramLike(Response answer, String what) {
+        String type = Objects.requireNonNullElse(answer.contentType(), "");
+        assertThat(answer.statusCode()).as("%s: %s", what, answer.asString()).isIn(201, 204, 400, 404, 409, 422);
         if (answer.statusCode() == 201) {
             assertThat(type).as(what).startsWith("application/json");
         } else if (answer.statusCode() != 204) {
@@ -125,28 +120,26 @@ class BadFieldsTest {
         }
     }
 
-    private static void assertProblem(HttpResponse<String> answer, String type, String what) {
+    private static void assertProblem(Response answer, String type, String what) {
         assertThat(type).as(what).startsWith("application/problem+json");
-        JsonNode problem = PressExamples.read(answer.body());
+        JsonNode problem = PressExamples.read(answer.asString());
         assertThat(problem.path("code").asText()).as(what).isNotEmpty();
         assertThat(problem.path("status").asInt()).as(what).isEqualTo(answer.statusCode());
     }
 
-    private static List<String> wrongFields(HttpResponse<String> answer) {
-        JsonNode problem = PressExamples.read(answer.body());
+    private static List<String> wrongFields(Response answer) {
+        JsonNode problem = PressExamples.read(answer.asString());
         return problem.path("errors")
                 .valueStream()
                 .map(error -> error.path("field").asText())
                 .toList();
     }
 
-    private static void assertPageLike(HttpResponse<String> answer, String what) {
-        assertThat(answer.statusCode()).as("%s: %s", what, answer.body()).isIn(200, 303, 404, 409, 422);
-        assertThat(answer.body()).as(what).doesNotContain("<script>alert");
+    private static void assertPageLike(Response answer, String what) {
+        assertThat(answer.statusCode()).as("%s: %s", what, answer.asString()).isIn(200, 303, 404, 409, 422);
+        assertThat(answer.asString()).as(what).doesNotContain("<script>alert");
         if (answer.statusCode() != 303) {
-            assertThat(answer.headers().firstValue("Content-Type"))
-                    .as(what)
-                    .hasValueSatisfying(type -> assertThat(type).startsWith("text/html"));
+            assertThat(answer.contentType()).as(what).startsWith("text/html");
         }
     }
 
@@ -194,7 +187,7 @@ class BadFieldsTest {
     }
 
     private ObjectNode body(DescribedPress press, List<DescribedField> filled, JsonNode value) {
-        ObjectNode body = examples().body(press.path());
+        ObjectNode body = salon().examples().body(press.path());
         for (DescribedField field : filled) {
             body = PressExamples.with(body, field.name(), value);
         }
@@ -202,18 +195,10 @@ class BadFieldsTest {
     }
 
     private ObjectNode body(DescribedPress press, String field, JsonNode value) {
-        return PressExamples.with(examples().body(press.path()), field, value);
+        return PressExamples.with(salon().examples().body(press.path()), field, value);
     }
 
-    private String address(DescribedPress press) {
-        return examples().address(press.path());
-    }
-
-    private Sender sender() {
-        return Objects.requireNonNull(sender);
-    }
-
-    private PressExamples examples() {
-        return Objects.requireNonNull(examples);
+    private ExampleSalon salon() {
+        return Objects.requireNonNull(opened);
     }
 }

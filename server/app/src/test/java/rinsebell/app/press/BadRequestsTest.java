@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.net.http.HttpResponse;
+import io.restassured.response.Response;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
@@ -18,7 +18,6 @@ import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import rinsebell.app.RunningSalon;
 
 /** Every press, sent in every wrong way: its id, its body, its type, its method, its address. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
@@ -26,20 +25,16 @@ class BadRequestsTest {
 
     private static final int MOST = 64 * 1024;
 
-    private @Nullable RunningSalon salon;
-    private @Nullable Sender sender;
-    private @Nullable PressExamples examples;
+    private @Nullable ExampleSalon opened;
 
     @BeforeAll
     void open(@TempDir Path folder) {
-        salon = new RunningSalon(folder);
-        sender = new Sender(salon.url());
-        examples = new PressExamples(new ExampleFloor(sender).ids());
+        opened = ExampleSalon.open(folder);
     }
 
     @AfterAll
     void close() {
-        Objects.requireNonNull(salon).close();
+        salon().close();
     }
 
     static Stream<DescribedPress> presses() {
@@ -49,10 +44,10 @@ class BadRequestsTest {
     @ParameterizedTest
     @MethodSource("presses")
     void itsIdMustBeOne(DescribedPress press) {
-        assertProblem(json(api(press)).send(example(press)), 400, "press-id-missing");
+        assertProblem(json(salon().api(press)).send(example(press)), 400, "press-id-missing");
         for (String id : List.of("1234567", "x".repeat(65), "with a space", "12345678,", "\"12345678\"", "1234567/")) {
-            HttpResponse<String> answer =
-                    json(api(press)).with("Idempotency-Key", id).send(example(press));
+            Response answer =
+                    json(salon().api(press)).with("Idempotency-Key", id).send(example(press));
             assertProblem(answer, 400, "press-id-unreadable");
         }
     }
@@ -61,10 +56,10 @@ class BadRequestsTest {
     @MethodSource("presses")
     void itCountsOnceAndMeansOneThing(DescribedPress press) {
         for (String id : List.of(UUID.randomUUID().toString(), fresh("~._-"), fresh("x".repeat(28)))) {
-            HttpResponse<String> first = pressed(press, id, example(press));
-            HttpResponse<String> again = pressed(press, id, example(press));
-            assertThat(again.statusCode()).as(first.body()).isEqualTo(first.statusCode());
-            assertThat(again.body()).isEqualTo(first.body());
+            Response first = pressed(press, id, example(press));
+            Response again = pressed(press, id, example(press));
+            assertThat(again.statusCode()).as(first.asString()).isEqualTo(first.statusCode());
+            assertThat(again.asString()).isEqualTo(first.asString());
             if (isDecided(first) && press.fields().size() > 4) {
                 String other =
                         PressExamples.read(example(press)).put("minutesAgo", 3).toString();
@@ -73,8 +68,8 @@ class BadRequestsTest {
         }
     }
 
-    private static boolean isDecided(HttpResponse<String> answer) {
-        return answer.statusCode() != 422 && !answer.body().contains("clock-agrees");
+    private static boolean isDecided(Response answer) {
+        return answer.statusCode() != 422 && !answer.asString().contains("clock-agrees");
     }
 
     @ParameterizedTest
@@ -99,7 +94,7 @@ class BadRequestsTest {
             assertProblem(pressed(press, fresh(""), body), 400, "unreadable-body");
         }
         byte[] halfACharacter = "{\"by\":\"\u00e9\"}".getBytes(StandardCharsets.ISO_8859_1);
-        assertProblem(json(api(press)).withFreshId().send(halfACharacter), 400, "unreadable-body");
+        assertProblem(json(salon().api(press)).withFreshId().send(halfACharacter), 400, "unreadable-body");
     }
 
     @ParameterizedTest
@@ -107,7 +102,8 @@ class BadRequestsTest {
     void itsBodyMustBeOfItsTypeAndSize(DescribedPress press) {
         for (String type :
                 List.of("text/plain", Sender.FORM_TYPE, "application/xml", "application/json; charset=utf-16")) {
-            HttpResponse<String> answer = sender().message("POST", api(press))
+            Response answer = salon().sender()
+                    .message("POST", salon().api(press))
                     .typed(type)
                     .withFreshId()
                     .send(example(press));
@@ -116,9 +112,9 @@ class BadRequestsTest {
         for (int size : List.of(MOST + 1, 1_000_000)) {
             String body = "{\"note\":\"" + "x".repeat(size - 11) + "\"}";
             assertProblem(pressed(press, fresh(""), body), 413, "too-large");
-            assertPage(form("POST", page(press)).send("note=" + "x".repeat(size - 5)), 413);
+            assertPage(form("POST", salon().page(press)).send("note=" + "x".repeat(size - 5)), 413);
         }
-        HttpResponse<String> largest = pressed(press, fresh(""), "{\"note\":\"" + "x".repeat(MOST - 11) + "\"}");
+        Response largest = pressed(press, fresh(""), "{\"note\":\"" + "x".repeat(MOST - 11) + "\"}");
         assertThat(largest.statusCode()).isIn(409, 422);
     }
 
@@ -126,20 +122,21 @@ class BadRequestsTest {
     @MethodSource("presses")
     void itsMethodMustBePost(DescribedPress press) {
         for (String method : List.of("PUT", "DELETE", "PATCH")) {
-            HttpResponse<String> answer = sender().message(method, api(press))
+            Response answer = salon().sender()
+                    .message(method, salon().api(press))
                     .typed(Sender.JSON_TYPE)
                     .withFreshId()
                     .send(example(press));
             assertProblem(answer, 405, "wrong-method");
-            assertThat(answer.headers().firstValue("Allow").orElse("")).contains("POST");
-            assertPage(form(method, page(press)).send(""), 405);
+            assertThat(answer.header("Allow")).contains("POST");
+            assertPage(form(method, salon().page(press)).send(""), 405);
         }
         // Named in a header or a field, another method stays a POST.
-        HttpResponse<String> post = json(api(press))
+        Response post = json(salon().api(press))
                 .withFreshId()
                 .with("X-HTTP-Method-Override", "DELETE")
                 .send("{\"_method\":\"DELETE\"}");
-        assertThat(post.statusCode()).as(post.body()).isIn(409, 422);
+        assertThat(post.statusCode()).as(post.asString()).isIn(409, 422);
     }
 
     static Stream<DescribedPress> pressesAboutSomething() {
@@ -182,7 +179,7 @@ class BadRequestsTest {
                 "x=1&".repeat(5_000),
                 "{\"a\":1}",
                 "\u0000=\u0000")) {
-            HttpResponse<String> answer = form("POST", page(press)).send(body);
+            Response answer = form("POST", salon().page(press)).send(body);
             assertThat(answer.statusCode()).as("%s %s", press.path(), body).isIn(200, 303, 400, 404, 409, 422);
             if (answer.statusCode() != 303) {
                 assertPage(answer, answer.statusCode());
@@ -190,35 +187,35 @@ class BadRequestsTest {
         }
     }
 
-    private static void assertProblem(HttpResponse<String> answer, int status, String code) {
-        assertThat(answer.statusCode()).as(answer.body()).isEqualTo(status);
+    private static void assertProblem(Response answer, int status, String code) {
+        assertThat(answer.statusCode()).as(answer.asString()).isEqualTo(status);
         assertThat(type(answer)).isEqualTo("application/problem+json");
-        JsonNode problem = PressExamples.read(answer.body());
+        JsonNode problem = PressExamples.read(answer.asString());
         assertThat(problem.path("code").asText()).isEqualTo(code);
         assertThat(problem.path("status").asInt()).isEqualTo(status);
         assertThat(problem.path("type").asText()).isEqualTo("urn:rinsebell:problem:" + code);
         assertThat(problem.path("detail").asText()).isNotEmpty();
     }
 
-    private static void assertPage(HttpResponse<String> answer, int status) {
-        assertThat(answer.statusCode()).as(answer.body()).isEqualTo(status);
+    private static void assertPage(Response answer, int status) {
+        assertThat(answer.statusCode()).as(answer.asString()).isEqualTo(status);
         assertThat(type(answer)).startsWith("text/html");
     }
 
-    private static String type(HttpResponse<String> answer) {
-        return answer.headers().firstValue("Content-Type").orElse("");
+    private static String type(Response answer) {
+        return Objects.requireNonNullElse(answer.contentType(), "");
     }
 
-    private HttpResponse<String> pressed(DescribedPress press, String id, String body) {
-        return json(api(press)).with("Idempotency-Key", id).send(body);
+    private Response pressed(DescribedPress press, String id, String body) {
+        return json(salon().api(press)).with("Idempotency-Key", id).send(body);
     }
 
     private Sender.Message json(String path) {
-        return sender().message("POST", path).typed(Sender.JSON_TYPE);
+        return salon().sender().message("POST", path).typed(Sender.JSON_TYPE);
     }
 
     private Sender.Message form(String method, String path) {
-        return sender().message(method, path).typed(Sender.FORM_TYPE).withFreshId();
+        return salon().sender().message(method, path).typed(Sender.FORM_TYPE).withFreshId();
     }
 
     private static String fresh(String end) {
@@ -226,19 +223,11 @@ class BadRequestsTest {
     }
 
     private String example(DescribedPress press) {
-        ObjectNode body = Objects.requireNonNull(examples).body(press.path());
+        ObjectNode body = salon().examples().body(press.path());
         return body.toString();
     }
 
-    private String api(DescribedPress press) {
-        return "/api" + page(press);
-    }
-
-    private String page(DescribedPress press) {
-        return Objects.requireNonNull(examples).address(press.path());
-    }
-
-    private Sender sender() {
-        return Objects.requireNonNull(sender);
+    private ExampleSalon salon() {
+        return Objects.requireNonNull(opened);
     }
 }

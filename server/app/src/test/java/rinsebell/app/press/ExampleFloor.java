@@ -3,7 +3,7 @@ package rinsebell.app.press;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import java.net.http.HttpResponse;
+import io.restassured.response.Response;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
@@ -30,9 +30,9 @@ record ExampleFloor(Sender sender) {
         for (int i = 0; i + 1 < more.length; i += 2) {
             body.put(more[i], more[i + 1]);
         }
-        HttpResponse<String> answer = sender.json(examples.address(path), body);
-        assertThat(answer.statusCode()).as("%s: %s", path, answer.body()).isEqualTo(201);
-        JsonNode made = PressExamples.read(answer.body());
+        Response answer = sender.json(examples.address(path), body);
+        assertThat(answer.statusCode()).as("%s: %s", path, answer.asString()).isEqualTo(201);
+        JsonNode made = PressExamples.read(answer.asString());
         JsonNode facts = made.path("facts");
         return made.has("client")
                 ? made.path("client").asLong()

@@ -25,8 +25,9 @@ class RefusedPageTest {
 
     @Test
     void alreadyDoneSendsWhatWasTyped(@TempDir Path folder) {
-        try (RunningSalon salon = new RunningSalon(folder)) {
-            PressExamples examples = new PressExamples(new ExampleFloor(new Sender(salon.url())).ids());
+        try (ExampleSalon opened = ExampleSalon.open(folder)) {
+            RunningSalon salon = opened.salon();
+            PressExamples examples = opened.examples();
             String path = examples.address("/visits/{id}/put-on");
             Map<String, String> plan = Map.of(
                     "bowl",

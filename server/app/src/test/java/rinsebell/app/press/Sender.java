@@ -1,24 +1,24 @@
 package rinsebell.app.press;
 
+import static io.restassured.RestAssured.given;
+
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.json.JsonWriteFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.json.JsonMapper;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.net.URI;
+import io.restassured.response.Response;
+import io.restassured.specification.RequestSpecification;
 import java.net.URLEncoder;
-import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
-import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
+import rinsebell.app.RunningSalon;
+import rinsebell.app.api.Described;
 
-/** Sends thousands of presses in a few seconds; RestAssured would take a minute for them. */
-final class Sender {
+/** Sends presses that may be wrong in every way; what programs are answered is held against the description. */
+record Sender(RunningSalon salon) {
 
     /** Whatever is not ASCII is escaped, so that half a character arrives as half a character. */
     private static final ObjectMapper JSON =
@@ -27,20 +27,13 @@ final class Sender {
     static final String JSON_TYPE = "application/json";
     static final String FORM_TYPE = "application/x-www-form-urlencoded";
 
-    private final HttpClient client = HttpClient.newHttpClient();
-    private final String url;
-
-    Sender(String url) {
-        this.url = url;
-    }
-
     /** A press of a program, with a fresh id. */
-    HttpResponse<String> json(String path, JsonNode body) {
+    Response json(String path, JsonNode body) {
         return new Message("POST", "/api" + path).typed(JSON_TYPE).withFreshId().send(text(body));
     }
 
     /** A press of a page. */
-    HttpResponse<String> form(String path, JsonNode body) {
+    Response form(String path, JsonNode body) {
         List<String> pairs = new ArrayList<>();
         flatten("", body, pairs);
         return new Message("POST", path).typed(FORM_TYPE).withFreshId().send(String.join("&", pairs));
@@ -53,15 +46,21 @@ final class Sender {
     /** One request, in pieces. */
     final class Message {
         private final String method;
-        private final HttpRequest.Builder request;
+        private final String path;
+        private RequestSpecification request;
 
         private Message(String method, String path) {
             this.method = method;
-            this.request = HttpRequest.newBuilder(URI.create(url + path));
+            this.path = path;
+            request = given(salon.request()).redirects().follow(false);
+            if (path.startsWith("/api")) {
+                request = request.filter(Described.ANSWERS);
+            }
         }
 
         Message typed(String type) {
-            return with("Content-Type", type);
+            request = request.contentType(type);
+            return this;
         }
 
         Message withFreshId() {
@@ -69,25 +68,16 @@ final class Sender {
         }
 
         Message with(String header, String value) {
-            request.header(header, value);
+            request = request.header(header, value);
             return this;
         }
 
-        HttpResponse<String> send(String body) {
-            return send(body.getBytes(StandardCharsets.UTF_8));
+        Response send(String body) {
+            return request.body(body).request(method, path);
         }
 
-        HttpResponse<String> send(byte[] body) {
-            try {
-                return client.send(
-                        request.method(method, HttpRequest.BodyPublishers.ofByteArray(body))
-                                .build(),
-                        HttpResponse.BodyHandlers.ofString());
-            } catch (IOException e) {
-                throw new UncheckedIOException(method, e);
-            } catch (InterruptedException e) {
-                throw new IllegalStateException(e);
-            }
+        Response send(byte[] body) {
+            return request.body(body).request(method, path);
         }
     }
 

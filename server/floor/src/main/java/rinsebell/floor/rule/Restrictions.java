@@ -13,8 +13,10 @@ import rinsebell.floor.bowl.BowlId;
 import rinsebell.floor.bowl.BowlReason;
 import rinsebell.floor.clock.HeadTiming;
 import rinsebell.floor.clock.Terms;
+import rinsebell.floor.clock.Timing;
 import rinsebell.floor.product.Cover;
 import rinsebell.floor.product.Heat;
+import rinsebell.floor.product.Limits;
 import rinsebell.floor.product.Zone;
 import rinsebell.floor.visit.Application;
 import rinsebell.floor.visit.HeatSpan;
@@ -42,6 +44,17 @@ public final class Restrictions {
      * @param at when
      */
     public record Putting(BowlId bowl, Zone zone, Cover cover, Instant at) {}
+
+    /** What this head may have while this is on it; empty with nothing on. */
+    public Optional<WhileOn> whileOn() {
+        var on = visit.onHair();
+        return on.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new WhileOn(
+                        terms().allMatch(Terms::known),
+                        on.stream().anyMatch(this::isAnotherRound),
+                        terms().map(Terms::limits).reduce(Limits.FREE, Limits::and)));
+    }
 
     /** Everything that forbids putting this on, in the order of harm. */
     public List<Reason> against(Putting putting) {
@@ -154,6 +167,11 @@ public final class Restrictions {
                 .anyMatch(one -> saysSo || isTakenOffBefore(one, at));
     }
 
+    private boolean isAnotherRound(Application application) {
+        return termsOf(application).isLightener()
+                && isAnotherRound(floor.bowl(application.bowl()), application.firstOn(), ONLY_PLANNED);
+    }
+
     /** What nobody knows may have been lightener: that refuses a plan, and rings nothing. */
     private boolean lightened(Application application, boolean orMayHave) {
         var terms = termsOf(application);
@@ -203,7 +221,7 @@ public final class Restrictions {
     }
 
     private Stream<Terms> terms() {
-        return HeadTiming.of(floor, visit).timings().stream().map(timing -> timing.terms());
+        return HeadTiming.of(floor, visit).timings().stream().map(Timing::terms);
     }
 
     private static String names(Terms terms) {
