@@ -23,10 +23,13 @@ final class BowlForms {
     static final int MOST_PORTIONS = 100;
     private static final Entries.Bounds GRAMS = new Entries.Bounds(new BigDecimal("0.1"), BigDecimal.valueOf(2000), 2);
 
+    /** A bowl that is mixed. */
+    static final PressForm MIX = PressForm.asking(BowlForms::mix);
+
     private BowlForms() {}
 
     static void enter(Presses presses) {
-        presses.enter(BOWLS, Presses.PLAIN, PressForm.asking(BowlForms::mix));
+        presses.enter(BOWLS, Presses.PLAIN, MIX);
         presses.enter(BOWLS, "recipe", PressForm.asking(BowlForms::recipe));
         presses.enter(BOWLS, "divide", PressForm.asking(BowlForms::divide));
         presses.enter(BOWLS, "throw-away", PressForm.asking(entries -> new ThrowAway(bowl(entries))));

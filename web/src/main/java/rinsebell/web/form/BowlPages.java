@@ -45,8 +45,9 @@ final class BowlPages {
                 .group("")
                 .choice("reason", BowlReason.class, BowlReason.FIRST)
                 .list("visit", Choices.visits(ask), "")
+                .preview(Judging.preview(ask, BowlForms.MIX, LIST))
                 .whenAndWho()
-                .form("/bowls", LIST);
+                .form(LIST, LIST);
     }
 
     private static Form recipe(PageAsk ask) {

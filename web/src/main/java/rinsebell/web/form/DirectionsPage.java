@@ -23,7 +23,6 @@ import rinsebell.web.view.TimesExample;
 
 /** The form of a product's directions, every field of them, with its times shown while they are typed. */
 final class DirectionsPage {
-    private static final String PREVIEW = "/products/preview?product=";
     private static final List<Integer> VOLUMES = List.of(10, 20, 30, 40);
 
     private final PageAsk ask;
@@ -43,7 +42,8 @@ final class DirectionsPage {
         var draft = new FormDraft(ask, key)
                 .text("name", known.map(Directions::name).orElse(""))
                 .choice("kind", Kind.class, known.map(Directions::kind).orElse(null));
-        times(draft.group(ask.say("form.directions.times")).preview(new Form.Preview(PREVIEW + ask.id(), example())));
+        times(draft.group(ask.say("form.directions.times"))
+                .preview(new Form.Preview(action + "/preview", ask.say("form.preview"), example())));
         limits(draft.group(ask.say("form.directions.limits")));
         mixing(draft.group(ask.say("form.directions.mixing")));
         pairings(draft.group(ask.say("form.directions.pairings")));

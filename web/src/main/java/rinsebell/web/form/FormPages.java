@@ -16,7 +16,7 @@ import rinsebell.web.view.Nav;
  * <ul>
  *   <li>{@code visits}: plain is the welcome, {@code more} the choice of rarer presses, else as the presses
  *   <li>{@code bowls}: plain is a bowl to mix, {@code list} the bowls of the day, else as the presses
- *   <li>{@code products}: plain is a new product, {@code list} the shelf, {@code preview} the times a leaflet gives
+ *   <li>{@code products}: plain is a new product, {@code list} the shelf
  *   <li>{@code staff}: plain is a new member of staff with the list of all, {@code change} one of them
  *   <li>{@code salon}: plain is the set-up; the first page of an empty salon too
  *   <li>{@code clients}: {@code list} and plain find a record, {@code card} and {@code note} are one of them

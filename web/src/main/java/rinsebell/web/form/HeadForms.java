@@ -23,6 +23,9 @@ import rinsebell.floor.visit.WorkEvent;
 final class HeadForms {
     static final int LONGEST_PLANNED_MINUTES = 240;
 
+    /** Something that is put on. */
+    static final PressForm PUT_ON = VisitForms.reporting(HeadForms::putOn);
+
     private HeadForms() {}
 
     static void enter(Presses presses) {
@@ -31,7 +34,7 @@ final class HeadForms {
     }
 
     private static void enterWork(Presses presses) {
-        presses.enter(VisitForms.VISITS, "put-on", VisitForms.reporting(HeadForms::putOn));
+        presses.enter(VisitForms.VISITS, "put-on", PUT_ON);
         presses.enter(VisitForms.VISITS, "already-on", PressForm.asking(HeadForms::alreadyOn));
         presses.enter(VisitForms.VISITS, "last-on", onApplication(WorkEvent.LastOn::new));
         presses.enter(VisitForms.VISITS, "cover", VisitForms.reporting(HeadForms::cover));

@@ -55,7 +55,9 @@ final class HeadPages {
     private static FormDraft putOn(PageAsk ask, FormDraft draft) {
         var bowls = Choices.bowls(ask);
         var first = bowls.isEmpty() ? "" : bowls.get(0).value();
-        return where(draft.tiles("bowl", bowls, first)).number("planned", "");
+        return where(draft.tiles("bowl", bowls, first))
+                .number("planned", "")
+                .preview(Judging.preview(ask, HeadForms.PUT_ON, at(ask, "put-on")));
     }
 
     private static FormDraft where(FormDraft draft) {

@@ -20,7 +20,6 @@ final class ProductPages {
         pages.enter(PRODUCTS, Presses.PLAIN, Nav.SETUP, ask -> new DirectionsPage(ask).form("products", SHELF));
         pages.enter(PRODUCTS, "directions", Nav.SETUP, ProductPages::revise);
         pages.enter(PRODUCTS, "list", ProductPages::list);
-        pages.enter(PRODUCTS, "preview", DirectionsPreview::of);
     }
 
     private static rinsebell.web.view.Form revise(PageAsk ask) {

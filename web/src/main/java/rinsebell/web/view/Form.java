@@ -38,9 +38,21 @@ public record Form(String id, String title, String intro, String action, List<Gr
      * What the values of a form mean.
      *
      * @param address where they are sent to find out
+     * @param asks what a browser without script is asked to press for it
      * @param shown what those that stand here mean
      */
-    public record Preview(String address, TimesExample shown) {}
+    public record Preview(String address, String asks, Shown shown) {}
+
+    /** What a form's values mean, in one of these ways. */
+    public sealed interface Shown extends View permits TimesExample, Judged {}
+
+    /** What the values mean; empty where a form does not say. */
+    public Optional<Shown> shown() {
+        return groups.stream()
+                .flatMap(group -> group.previewing().stream())
+                .map(Preview::shown)
+                .findFirst();
+    }
 
     @Override
     public String template() {

@@ -10,7 +10,7 @@ import java.util.Optional;
  * @param ribbon its times; none while the directions name no end
  * @param lines the same in words
  */
-public record TimesExample(String title, Optional<Ribbon> ribbon, List<String> lines) implements View {
+public record TimesExample(String title, Optional<Ribbon> ribbon, List<String> lines) implements Form.Shown {
     @Override
     public String template() {
         return "part/example.jte";

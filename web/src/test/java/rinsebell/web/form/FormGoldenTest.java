@@ -27,7 +27,7 @@ class FormGoldenTest {
         all.put("form-strand", pages.html("visits", "strand", visit, Fields.NONE));
         all.put("form-directions", pages.html("products", "directions", powder, Fields.NONE));
         all.put("form-mix", pages.html("bowls", "", 0, Fields.of("visit", "" + visit)));
-        all.put("form-preview", pages.html("products", "preview", 0, preview()));
+        all.put("form-preview", pages.html("products", "", 0, preview()));
         all.put("sheet-day", pages.html("day", "", 0, Fields.NONE));
         return all;
     }

@@ -11,8 +11,11 @@ import java.util.stream.Stream;
 import rinsebell.app.desk.Outcome;
 import rinsebell.app.door.Numbered;
 import rinsebell.floor.Fact;
+import rinsebell.floor.bowl.BowlId;
+import rinsebell.floor.command.Mix;
 import rinsebell.web.board.DoneTelling;
 import rinsebell.web.board.Moment;
+import rinsebell.web.board.ReasonTelling;
 import rinsebell.web.form.FieldError;
 import rinsebell.web.form.Fields;
 import rinsebell.web.view.Answer;
@@ -37,7 +40,22 @@ public final class Answers {
                 .filter(moment.floor()::stands)
                 .map(Fact::seq)
                 .toList();
-        return facts.isEmpty() ? Optional.empty() : Optional.of(done(facts, List.of(), moment));
+        var telling = DoneTelling.of(facts, moment);
+        return facts.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Answer(Answer.Kind.DONE, telling.text(), cautions(facts, moment), telling.presses()));
+    }
+
+    /** What to mind of the bowls that were mixed. */
+    private static List<Answer.Reason> cautions(List<Long> facts, Moment moment) {
+        return facts.stream()
+                .flatMap(seq -> moment.floor().bowl(new BowlId(seq)).stream())
+                .flatMap(bowl -> Mix.cautions(moment.floor(), bowl).stream())
+                .map(caution -> reason(
+                        ReasonTelling.say(caution, moment),
+                        caution.code().basis().name(),
+                        moment))
+                .toList();
     }
 
     /** The address of a page that tells what a press led to. */
@@ -101,8 +119,11 @@ public final class Answers {
 
     private static List<Answer.Reason> reasons(List<Outcome.Said> said, Moment moment) {
         return said.stream()
-                .map(reason -> new Answer.Reason(
-                        reason.text(), "", moment.say("basis." + reason.basis().toLowerCase(Locale.ROOT))))
+                .map(reason -> reason(reason.text(), reason.basis(), moment))
                 .toList();
+    }
+
+    private static Answer.Reason reason(String text, String basis, Moment moment) {
+        return new Answer.Reason(text, "", moment.say("basis." + basis.toLowerCase(Locale.ROOT)));
     }
 }

@@ -21,6 +21,7 @@ import rinsebell.web.form.FormPages;
 import rinsebell.web.form.PageAsk;
 import rinsebell.web.form.PageForm;
 import rinsebell.web.view.Answer;
+import rinsebell.web.view.FormPage;
 import rinsebell.web.view.Look;
 import rinsebell.web.view.Nav;
 import rinsebell.web.view.View;
@@ -60,7 +61,10 @@ public final class FormRoutes implements Routes {
                     "/" + resource + "/{id}/{press}",
                     ctx -> show(ctx, resource, ctx.pathParam("press"), known(ctx, resource)));
         }
-        routes.post("/products/preview", this::preview);
+        routes.post("/products/preview", ctx -> preview(ctx, "products", PLAIN, 0));
+        routes.post("/products/{id}/directions/preview", ctx -> preview(ctx, "products", "directions"));
+        routes.post("/bowls/preview", ctx -> preview(ctx, "bowls", PLAIN, 0));
+        routes.post("/visits/{id}/put-on/preview", ctx -> preview(ctx, "visits", "put-on"));
     }
 
     private void client(Context ctx) {
@@ -81,14 +85,20 @@ public final class FormRoutes implements Routes {
         ctx.html(live.page(page.page(ask(ctx, id, Fields.of(ctx.queryParamMap()), List.of(), null)), live.moment()));
     }
 
-    /** What the leaflet's times come to: a part while they are typed, the page again for browsers without script. */
-    private void preview(Context ctx) {
-        var typed = FormBody.read(ctx);
-        var id = Numbered.number(ctx.queryParam("product")).orElse(0L);
-        var press = ctx.header("HX-Request") != null ? "preview" : id == 0 ? PLAIN : "directions";
-        var page = pages.find("products", press).orElseThrow(Numbered::nowhere);
-        var view = page.page(ask(ctx, id, typed, List.of(), null));
-        ctx.html(press.equals("preview") ? live.part(view, live.moment()) : live.page(view, live.moment()));
+    private void preview(Context ctx, String resource, String press) {
+        preview(ctx, resource, press, known(ctx, resource));
+    }
+
+    /** What the typed values come to: a part while it is typed, the page again for browsers without script. */
+    private void preview(Context ctx, String resource, String press, long id) {
+        var page = pages.find(resource, press).orElseThrow(Numbered::nowhere);
+        var moment = live.moment();
+        var view = page.page(ask(ctx, id, FormBody.read(ctx), List.of(), null));
+        if (ctx.header("HX-Request") != null && view instanceof FormPage typed) {
+            typed.form().shown().ifPresent(shown -> ctx.html(live.part(shown, moment)));
+        } else {
+            ctx.html(live.page(view, moment));
+        }
     }
 
     /** The page that a press came from, with everything that was typed and all that is wrong with it. */

@@ -52,6 +52,42 @@ class RefusedPageTest {
         }
     }
 
+    /** Powder at 60 g takes 60 g of developer, at most 7 g more; without any it is refused. Common practice, no source. */
+    @Test
+    void whatIsTypedIsJudgedBeforeItIsPressed(@TempDir Path folder) {
+        try (ExampleSalon opened = ExampleSalon.open(folder)) {
+            RunningSalon salon = opened.salon();
+            String before = given(salon.request()).get("/api/log").asString();
+            Map<String, String> typed = new TreeMap<>(Map.of(
+                    "portions.0.product", opened.examples().ids().get("PRODUCT") + "", "portions.0.grams", "60"));
+            String page = post(salon, "/bowls/preview", typed)
+                    .then()
+                    .statusCode(200)
+                    .extract()
+                    .asString();
+            assertThat(page).contains("<html", "As a plan this is refused", "60 g in all", "value=\"60\"");
+            String part = asScript(salon, "/bowls/preview", typed);
+            assertThat(part).doesNotContain("<html").contains("As a plan this is refused");
+            typed.remove("portions.0.grams");
+            assertThat(asScript(salon, "/bowls/preview", typed)).contains("as soon as enough is typed");
+            String putOn = opened.examples().address("/visits/{id}/put-on") + "/preview";
+            Map<String, String> on =
+                    Map.of("bowl", opened.examples().ids().get("BOWL") + "", "area", "regrowth", "zone", "on-scalp");
+            assertThat(asScript(salon, putOn, on)).contains("As a plan this is refused", "scalp");
+            assertThat(post(salon, "/visits/999/put-on/preview", on).statusCode())
+                    .isEqualTo(404);
+            assertThat(given(salon.request()).get("/api/log").asString()).isEqualTo(before);
+        }
+    }
+
+    private static String asScript(RunningSalon salon, String path, Map<String, String> fields) {
+        return post(salon, path, fields, Map.of("HX-Request", "true"))
+                .then()
+                .statusCode(200)
+                .extract()
+                .asString();
+    }
+
     private static Map<String, String> hidden(String form) {
         return HIDDEN.matcher(form)
                 .results()
@@ -63,12 +99,18 @@ class RefusedPageTest {
     }
 
     private static Response post(RunningSalon salon, String path, Map<String, String> fields) {
+        return post(salon, path, fields, Map.of());
+    }
+
+    private static Response post(
+            RunningSalon salon, String path, Map<String, String> fields, Map<String, String> headers) {
         String body = fields.entrySet().stream()
                 .map(field -> field.getKey() + "=" + URLEncoder.encode(field.getValue(), StandardCharsets.UTF_8))
                 .collect(Collectors.joining("&", "press=" + UUID.randomUUID() + "&", ""));
         return given(salon.request())
                 .contentType("application/x-www-form-urlencoded")
                 .header("Origin", salon.url())
+                .headers(headers)
                 .redirects()
                 .follow(false)
                 .body(body)

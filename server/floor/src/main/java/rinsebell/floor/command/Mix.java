@@ -1,5 +1,7 @@
 package rinsebell.floor.command;
 
+import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -11,6 +13,7 @@ import rinsebell.floor.Floor;
 import rinsebell.floor.Reason;
 import rinsebell.floor.ReasonCode;
 import rinsebell.floor.Stream;
+import rinsebell.floor.bowl.Bowl;
 import rinsebell.floor.bowl.BowlReason;
 import rinsebell.floor.bowl.DayEvent;
 import rinsebell.floor.bowl.Portion;
@@ -30,10 +33,24 @@ public record Mix(
         weighed = List.copyOf(weighed);
     }
 
-    private List<Reason> forecast(Floor floor, List<Portion> portions, Asked asked) {
+    /** What is to be minded of a bowl that is mixed, as it was said when it was. */
+    public static List<Reason> cautions(Floor floor, Bowl bowl) {
+        return new Mix(List.of(), bowl.reason(), bowl.forVisit())
+                .restrictions(floor, bowl.portions(), bowl.mixedAt()).stream()
+                        .filter(reason -> reason.code().isCaution())
+                        .toList();
+    }
+
+    private List<Reason> restrictions(Floor floor, List<Portion> portions, Instant at) {
+        var all = new ArrayList<>(MixtureRules.judge(portions, floor.salon()));
+        all.addAll(forecast(floor, portions, at));
+        return all;
+    }
+
+    private List<Reason> forecast(Floor floor, List<Portion> portions, Instant at) {
         return Optional.ofNullable(forVisit)
                 .flatMap(floor::visit)
-                .map(visit -> Forecast.of(floor, visit, portions, asked.happened()))
+                .map(visit -> Forecast.of(floor, visit, portions, at))
                 .orElse(List.of());
     }
 
@@ -44,8 +61,7 @@ public record Mix(
                 .unless(floor.salon().isSetUp(), ReasonCode.SALON_NOT_SET_UP)
                 .unless(portions.size() == weighed.size(), ReasonCode.NOT_KNOWN)
                 .unless(forVisit == null || floor.visit(forVisit).isPresent(), ReasonCode.NOT_KNOWN)
-                .restrictions(MixtureRules.judge(portions, floor.salon()))
-                .restrictions(forecast(floor, portions, asked))
+                .restrictions(restrictions(floor, portions, asked.happened()))
                 .withinTheDay()
                 .decide(() -> List.of(new Draft(
                         Stream.day(floor.salon().dayOf(asked.now())),

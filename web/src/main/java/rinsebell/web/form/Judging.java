@@ -1,0 +1,68 @@
+package rinsebell.web.form;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import rinsebell.floor.Decision;
+import rinsebell.floor.Reason;
+import rinsebell.floor.command.Mix;
+import rinsebell.floor.command.Weighed;
+import rinsebell.floor.unit.Grams;
+import rinsebell.web.board.ReasonTelling;
+import rinsebell.web.view.Answer;
+import rinsebell.web.view.Form;
+import rinsebell.web.view.Judged;
+
+/** Decides what is typed as if it were pressed now, and writes nothing down. */
+record Judging(PageAsk ask, PressForm form) {
+
+    /** What stands behind the fields of a form, and is asked again while they are typed. */
+    static Form.Preview preview(PageAsk ask, PressForm form, String press) {
+        return new Form.Preview(press + "/preview", ask.say("form.judged"), new Judging(ask, form).judged());
+    }
+
+    private Judged judged() {
+        var target = new Target(ask.moment().floor(), ask.moment().now(), ask.id(), ask.clients());
+        return form.read(target, ask.typed()) instanceof Reading.Read read ? judged(read) : quiet();
+    }
+
+    private Judged quiet() {
+        return new Judged(ask.say("judged.later"), List.of(), List.of());
+    }
+
+    private Judged judged(Reading.Read read) {
+        var decision = read.command().decide(ask.moment().floor(), read.asked());
+        return decision instanceof Decision.Refused refused
+                ? new Judged(ask.say("judged.refused"), lines(read), said(refused.reasons()))
+                : decision instanceof Decision.Accepted accepted
+                                && !accepted.cautions().isEmpty()
+                        ? new Judged(ask.say("judged.careful"), lines(read), said(accepted.cautions()))
+                        : new Judged(ask.say("judged.free"), lines(read), List.of());
+    }
+
+    /** A bowl is weighed: what all of it weighs is the first thing to compare with the scale. */
+    private List<String> lines(Reading.Read read) {
+        return Stream.of(read.command())
+                .flatMap(command -> command instanceof Mix mix ? Stream.of(mix.weighed()) : Stream.empty())
+                .map(weighed -> ask.say("judged.weight", weight(weighed)))
+                .toList();
+    }
+
+    private static String weight(List<Weighed> weighed) {
+        return weighed.stream()
+                .map(Weighed::grams)
+                .map(Grams::amount)
+                .reduce(java.math.BigDecimal.ZERO, java.math.BigDecimal::add)
+                .stripTrailingZeros()
+                .toPlainString();
+    }
+
+    private List<Answer.Reason> said(List<Reason> reasons) {
+        return reasons.stream().map(this::said).toList();
+    }
+
+    private Answer.Reason said(Reason reason) {
+        var basis = reason.code().basis().name().toLowerCase(Locale.ROOT);
+        return new Answer.Reason(ReasonTelling.say(reason, ask.moment()), "", ask.say("basis." + basis));
+    }
+}
