@@ -5,6 +5,7 @@ import io.javalin.http.Context;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import rinsebell.app.door.Numbered;
 import rinsebell.app.door.Routes;
 import rinsebell.floor.Floor;
@@ -19,7 +20,6 @@ import rinsebell.web.form.FieldError;
 import rinsebell.web.form.Fields;
 import rinsebell.web.form.FormPages;
 import rinsebell.web.form.PageAsk;
-import rinsebell.web.form.PageForm;
 import rinsebell.web.view.Answer;
 import rinsebell.web.view.FormPage;
 import rinsebell.web.view.Look;
@@ -82,7 +82,8 @@ public final class FormRoutes implements Routes {
     private void show(Context ctx, String resource, String press, long id) {
         var page = pages.find(resource, press).orElseThrow(Numbered::nowhere);
         ctx.header("Cache-Control", "no-store");
-        ctx.html(live.page(page.page(ask(ctx, id, Fields.of(ctx.queryParamMap()), List.of(), null)), live.moment()));
+        var ask = ask(ctx, id, new Typed(Fields.of(ctx.queryParamMap()), List.of(), null));
+        ctx.html(live.page(page.page(ask), ask.moment()));
     }
 
     private void preview(Context ctx, String resource, String press) {
@@ -92,44 +93,38 @@ public final class FormRoutes implements Routes {
     /** What the typed values come to: a part while it is typed, the page again for browsers without script. */
     private void preview(Context ctx, String resource, String press, long id) {
         var page = pages.find(resource, press).orElseThrow(Numbered::nowhere);
-        var moment = live.moment();
-        var view = page.page(ask(ctx, id, FormBody.read(ctx), List.of(), null));
+        var ask = ask(ctx, id, new Typed(FormBody.read(ctx), List.of(), null));
+        var view = page.page(ask);
         if (ctx.header("HX-Request") != null && view instanceof FormPage typed) {
-            typed.form().shown().ifPresent(shown -> ctx.html(live.part(shown, moment)));
+            typed.form().shown().ifPresent(shown -> ctx.html(live.part(shown, ask.moment())));
         } else {
-            ctx.html(live.page(view, moment));
+            ctx.html(live.page(view, ask.moment()));
         }
     }
 
     /** The page that a press came from, with everything that was typed and all that is wrong with it. */
     public Optional<View> again(Context ctx, String resource, String press, long id, Typed typed) {
-        return pages.find(resource, press).map(page -> page(ctx, page, id, typed));
+        return pages.find(resource, press).map(page -> page.page(ask(ctx, id, typed)));
     }
 
     /**
-     * What came back.
+     * What a page is filled with: what came back, or what its address says beforehand.
      *
      * @param fields everything that was typed
      * @param errors all that is wrong with it
-     * @param answer what is said above it
+     * @param answer what is said above it; null for what the last press led to
      */
-    public record Typed(Fields fields, List<FieldError> errors, Answer answer) {}
-
-    private View page(Context ctx, PageForm page, long id, Typed typed) {
-        return page.page(ask(ctx, id, typed.fields(), typed.errors(), typed.answer()));
-    }
-
-    private PageAsk ask(
-            Context ctx,
-            long id,
-            Fields typed,
+    public record Typed(
+            Fields fields,
             List<FieldError> errors,
-            @org.jspecify.annotations.Nullable Answer answer) {
+            @Nullable Answer answer) {}
+
+    private PageAsk ask(Context ctx, long id, Typed typed) {
         var moment = live.moment();
-        var said = answer == null ? answers.of(ctx, moment).orElse(null) : answer;
+        var said = typed.answer() == null ? answers.of(ctx, moment).orElse(null) : typed.answer();
         var look = Objects.requireNonNullElse(PageRoutes.look(ctx), Look.LIGHT);
         var bells = new LivePages(moment, look, said).still("", Nav.DAY).bells();
-        return new PageAsk(moment, id, typed, errors, look, bells, said, clients);
+        return new PageAsk(moment, id, typed.fields(), typed.errors(), look, bells, said, clients);
     }
 
     /** The number in the address, if this floor has such a thing: a form about nothing would only be refused later. */

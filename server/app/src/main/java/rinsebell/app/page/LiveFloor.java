@@ -1,5 +1,6 @@
 package rinsebell.app.page;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -29,8 +30,16 @@ public final class LiveFloor implements FeedSource {
     /**
      * A floor with its number. Both change as one, so that of two drawings the one with the greater number is never the
      * older one.
+     *
+     * @param since the salon's time from which on it shows what this number promises
      */
-    private record Shown(long number, Snapshot snapshot) {}
+    private record Shown(long number, Snapshot snapshot, Instant since) {
+        boolean isTold(Moment moment) {
+            return snapshot.floor() == moment.floor()
+                    && snapshot.bells() == moment.bells()
+                    && !moment.now().isBefore(since);
+        }
+    }
 
     /**
      * What pages are drawn with.
@@ -42,19 +51,19 @@ public final class LiveFloor implements FeedSource {
     public record Paper(Pages pages, Words words, Assets assets) {}
 
     public LiveFloor(Snapshot loaded, SalonClock clock, Paper paper) {
-        this.shown = new Shown(1, loaded);
         this.clock = clock;
+        this.shown = new Shown(1, loaded, clock.now());
         this.paper = paper;
     }
 
     /** Shows a new floor from now on. */
     public synchronized void show(Snapshot next) {
-        shown = new Shown(shown.number + 1, next);
+        shown = new Shown(shown.number + 1, next, clock.now());
     }
 
     /** The floor is the same and something of it fell due. */
     public synchronized void fellDue() {
-        shown = new Shown(shown.number + 1, shown.snapshot);
+        shown = new Shown(shown.number + 1, shown.snapshot, clock.now());
     }
 
     public Snapshot snapshot() {
@@ -81,10 +90,13 @@ public final class LiveFloor implements FeedSource {
         return paper.pages().render(view, screen(moment, number(moment), null));
     }
 
-    /** The number of what is shown now; 0, which gives way to everything, when the moment is of an earlier floor. */
+    /**
+     * The number of what is shown now; 0, which gives way to everything, when the moment is of an earlier floor, or from
+     * before something of it fell due.
+     */
     private long number(Moment moment) {
         var now = shown;
-        return now.snapshot.bells() == moment.bells() ? now.number : 0;
+        return now.isTold(moment) ? now.number : 0;
     }
 
     private Screen screen(Moment moment, long number, @Nullable String press) {

@@ -5,6 +5,7 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import rinsebell.app.door.Bodies;
 import rinsebell.app.door.Numbered;
@@ -34,9 +35,9 @@ public final class PageRoutes implements Routes {
     @Override
     public void addTo(RoutesConfig routes) {
         routes.get("/", this::floor);
-        routes.get("/basins", ctx -> show(ctx, pages(ctx).basins()));
-        routes.get("/desk", ctx -> show(ctx, pages(ctx).desk()));
-        routes.get("/bells", ctx -> show(ctx, pages(ctx).bells()));
+        routes.get("/basins", ctx -> show(ctx, LivePages::basins));
+        routes.get("/desk", ctx -> show(ctx, LivePages::desk));
+        routes.get("/bells", ctx -> show(ctx, LivePages::bells));
         routes.get("/pocket", this::pocket);
         routes.get("/chairs/{chair}", this::chair);
         routes.get("/visits/{visit}", this::visit);
@@ -45,7 +46,7 @@ public final class PageRoutes implements Routes {
 
     private void floor(Context ctx) {
         if (live.snapshot().floor().salon().isSetUp()) {
-            show(ctx, pages(ctx).floor());
+            show(ctx, LivePages::floor);
         } else {
             ctx.redirect("/setup");
         }
@@ -68,15 +69,14 @@ public final class PageRoutes implements Routes {
     }
 
     private void visit(Context ctx) {
-        show(ctx, pages(ctx).visit(visit(ctx, live.moment())));
+        show(ctx, pages -> pages.visit(visit(ctx, pages.moment())));
     }
 
     static Visit visit(Context ctx, Moment moment) {
         return moment.floor().visit(new VisitId(Numbered.at(ctx, "visit"))).orElseThrow(Numbered::nowhere);
     }
 
-    private LivePages pages(Context ctx) {
-        var moment = live.moment();
+    private LivePages pages(Context ctx, Moment moment) {
         return new LivePages(moment, look(ctx), answers.of(ctx, moment).orElse(null));
     }
 
@@ -92,7 +92,8 @@ public final class PageRoutes implements Routes {
         if (chosen != null) {
             keep(ctx, POCKET, Numbered.number(chosen).map(String::valueOf).orElse(""));
         }
-        show(ctx, pages(ctx).pocket(staff(chosen == null ? ctx.cookie(POCKET) : chosen)));
+        var staff = staff(chosen == null ? ctx.cookie(POCKET) : chosen);
+        show(ctx, pages -> pages.pocket(staff));
     }
 
     private static void keep(Context ctx, String name, String value) {
@@ -106,9 +107,11 @@ public final class PageRoutes implements Routes {
                 .orElse(null);
     }
 
-    private void show(Context ctx, View page) {
+    /** What is drawn and the number it claims are of one moment: with a later number a screen would drop what is newer. */
+    private void show(Context ctx, Function<LivePages, View> page) {
+        var moment = live.moment();
         ctx.header("Cache-Control", "no-store");
-        ctx.html(live.page(page, live.moment()));
+        ctx.html(live.page(page.apply(pages(ctx, moment)), moment));
     }
 
     /** Light or dark, for this device. */

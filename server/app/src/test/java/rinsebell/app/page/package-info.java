@@ -1,0 +1,4 @@
+@NullMarked
+package rinsebell.app.page;
+
+import org.jspecify.annotations.NullMarked;
