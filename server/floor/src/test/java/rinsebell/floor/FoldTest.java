@@ -29,9 +29,11 @@ import rinsebell.floor.product.Cover;
 import rinsebell.floor.product.Heat;
 import rinsebell.floor.salon.Place;
 import rinsebell.floor.testing.Head;
+import rinsebell.floor.testing.Ringing;
 import rinsebell.floor.testing.Saturday;
 import rinsebell.floor.testing.Shelf;
 import rinsebell.floor.testing.Story;
+import rinsebell.floor.visit.Application;
 import rinsebell.floor.visit.ApplicationId;
 import rinsebell.floor.visit.Area;
 import rinsebell.floor.visit.CheckDecision;
@@ -125,6 +127,26 @@ class FoldTest {
         assertThat(head.visit().applications()).isEmpty();
         story.withdraws(gone);
         assertThat(head.visit()).isEqualTo(before);
+    }
+
+    /** Rinsed at 10:31, said late; that a toner has been on the same area since 10:28 is said later still. */
+    @Test
+    void aRinseDoesNotEndWhatIsSaidToHaveGoneOverItWithoutBeingNamed() {
+        story.at("10:31");
+        head.rinses(on);
+        story.at("10:28");
+        var toner = head.puts(story.mixes(g(40, Shelf.TONER), g(80, Shelf.DEV10)), onScalp(Area.REGROWTH));
+        assertThat(head.visit().onHair()).extracting(Application::id).containsExactly(toner);
+        assertThat(Ringing.bell(story.floor(), BellKind.RINSE).stages()).isNotEmpty();
+    }
+
+    @Test
+    void aRinseThatNamesTheUpperBowlEndsWhatLiesUnderIt() {
+        story.at("10:20");
+        var over = head.puts(story.mixes(g(60, Shelf.MILD_CREAM), g(60, Shelf.DEV20)), onScalp(Area.REGROWTH));
+        story.at("10:31");
+        head.rinses(over);
+        assertThat(head.visit().onHair()).isEmpty();
     }
 
     @Test

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
@@ -84,13 +85,21 @@ public final class VisitFold {
         applications.replaceAll(one -> one.id().equals(which) ? change.apply(one) : one);
     }
 
-    /** Ends those of the named applications that are still on the hair, and what they cover. */
+    /**
+     * Ends the named applications, and what lies under them: whatever is still on the hair of the same area and went on
+     * before. What went on over them is another bowl, and stays on until somebody says that it is off.
+     */
     void end(Collection<ApplicationId> which, Ending ending) {
-        var areas = applications.stream()
-                .filter(one -> which.contains(one.id()))
-                .map(Application::area)
-                .toList();
-        applications.replaceAll(one -> one.isOnHair() && areas.contains(one.area()) ? one.ended(ending) : one);
+        var under = EnumSet.noneOf(Area.class);
+        for (var at = applications.size() - 1; at >= 0; at--) {
+            var one = applications.get(at);
+            if (which.contains(one.id())) {
+                under.add(one.area());
+            }
+            if (one.isOnHair() && under.contains(one.area())) {
+                applications.set(at, one.ended(ending));
+            }
+        }
     }
 
     void heatOn(long seq, Heat heat, Instant at) {

@@ -195,20 +195,21 @@ final class Replay {
                     .collect(Collectors.toSet());
         }
 
-        /** What was put on, and whose area was not taken off since. */
+        /** What was put on, and was not taken off since, nor anything that went over it. */
         private Set<Long> onHair() {
             var on = new HashSet<>(of(PutOn.class));
             on.removeIf(put -> after(put, of(TakenOff.class)).stream().anyMatch(off -> reaches(off, put)));
             return on;
         }
 
-        /** Water does not stop at a bowl: with one that is named everything of its area goes. */
+        /** Whoever takes off what lies above takes what lies under it; what went on over it stays until it is named. */
         private boolean reaches(long off, long put) {
             return ((TakenOff) fact(off).event())
                     .applications().stream()
                             .map(ApplicationId::value)
                             .filter(named -> after(named, List.of(off)).size() == 1 && order.contains(named))
-                            .anyMatch(named -> area(named) == area(put));
+                            .anyMatch(named ->
+                                    area(named) == area(put) && order.indexOf(put) <= order.indexOf(named));
         }
 
         private Object area(long put) {
