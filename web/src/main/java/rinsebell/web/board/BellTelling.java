@@ -10,7 +10,6 @@ import rinsebell.floor.bell.Bell;
 import rinsebell.floor.bell.BellKind;
 import rinsebell.floor.bell.Priority;
 import rinsebell.floor.bell.Stage;
-import rinsebell.floor.clock.HeadTiming;
 import rinsebell.floor.visit.ApplicationId;
 import rinsebell.floor.visit.Visit;
 import rinsebell.web.view.BellStrip;
@@ -84,9 +83,10 @@ final class BellTelling {
     /** The instant it counts to, or from. */
     Instant counts(Bell bell) {
         if (bell.kind() == BellKind.RINSE) {
-            return visit(bell)
-                    .flatMap(visit -> HeadTiming.of(moment.floor(), visit).rinseBy())
-                    .map(limit -> limit.at())
+            return bell.stages().stream()
+                    .filter(stage -> stage.step() == Stage.Step.DUE)
+                    .map(Stage::from)
+                    .findFirst()
                     .orElse(bell.since());
         }
         if (bell.kind() == BellKind.BOWL_WAITING) {

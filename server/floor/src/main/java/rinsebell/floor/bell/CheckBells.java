@@ -89,17 +89,21 @@ final class CheckBells {
         rings.add(Head.stage(Instants.later(from.plus(house.medium()), quietUntil), Stage.Step.LATE, Priority.MEDIUM));
         var high = look.sooner() ? house.highSooner() : house.high();
         rings.add(Head.stage(Instants.later(from.plus(high), quietUntil), Stage.Step.LATE, Priority.HIGH));
-        var rinse = look.head().timing().rinseBy().map(limit -> limit.at().minus(NEAR_RINSE));
-        rings.stream()
-                .filter(stage ->
-                        rinse.filter(near -> !look.due().at().isBefore(near)).isEmpty())
-                .forEach(stages::add);
+        if (!rinseRingsInstead(look)) {
+            stages.addAll(rings);
+        }
         return look.head().bell(look.kind(), look.subject(), look.due().anchor(), stages);
+    }
+
+    private static boolean rinseRingsInstead(Look look) {
+        var rinse = look.head().clocks().rinseBy().map(limit -> limit.at().minus(NEAR_RINSE));
+        return look.head().isBurning()
+                || rinse.filter(near -> !look.due().at().isBefore(near)).isPresent();
     }
 
     private static boolean hardLimitBefore(Look look, Instant ringing) {
         return look.head()
-                .timing()
+                .clocks()
                 .hardLimit()
                 .map(Limit::at)
                 .filter(at -> !at.isAfter(ringing))

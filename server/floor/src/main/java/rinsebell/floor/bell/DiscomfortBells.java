@@ -1,6 +1,7 @@
 package rinsebell.floor.bell;
 
 import java.util.List;
+import java.util.stream.Stream;
 import rinsebell.floor.visit.Complaint;
 
 /** Discomfort that a client spoke of. */
@@ -8,10 +9,18 @@ final class DiscomfortBells {
     private DiscomfortBells() {}
 
     static void addTo(List<Bell> found, Head head) {
-        head.visit().complaints().stream()
-                .filter(complaint -> !isOver(head, complaint))
-                .map(complaint -> bell(head, complaint))
-                .forEach(found::add);
+        standing(head).map(complaint -> bell(head, complaint)).forEach(found::add);
+    }
+
+    /** Those that ask for what is on to come off at once. */
+    static Stream<Bell> atOnce(Head head) {
+        return standing(head)
+                .filter(complaint -> complaint.grade().isOffAtOnce())
+                .map(complaint -> bell(head, complaint));
+    }
+
+    private static Stream<Complaint> standing(Head head) {
+        return head.visit().complaints().stream().filter(complaint -> !isOver(head, complaint));
     }
 
     /** Tingling: the scalp was looked at. Anything worse: the product is off and the scalp was looked at. */

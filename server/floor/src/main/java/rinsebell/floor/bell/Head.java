@@ -3,18 +3,39 @@ package rinsebell.floor.bell;
 import java.time.Instant;
 import java.util.List;
 import java.util.Set;
+import rinsebell.floor.BellAcknowledged;
 import rinsebell.floor.Floor;
 import rinsebell.floor.Reason;
 import rinsebell.floor.clock.HeadTiming;
 import rinsebell.floor.salon.Policy;
 import rinsebell.floor.visit.Visit;
 
-/** A head that bells may ring for. A closed visit rings nothing. */
-record Head(Floor floor, Visit visit, HeadTiming timing) {
+/**
+ * A head that bells may ring for. A closed visit rings nothing.
+ *
+ * @param seen what somebody has acknowledged, of whatever bell
+ */
+record Head(Floor floor, Visit visit, HeadTiming timing, Set<BellAcknowledged> seen) {
     static List<Head> all(Floor floor) {
+        var seen = floor.acknowledged();
         return floor.openVisits().stream()
-                .map(visit -> new Head(floor, visit, HeadTiming.of(floor, visit)))
+                .map(visit -> new Head(floor, visit, HeadTiming.of(floor, visit), seen))
                 .toList();
+    }
+
+    /** The instants by directions and decisions: what is on keeps them, whatever the client complains of. */
+    HeadTiming clocks() {
+        return timing.apartFromDiscomfort();
+    }
+
+    /**
+     * Whether discomfort rings, louder than all else and for everyone, to get off what is on: then nothing else has to
+     * ring for that. Once somebody has seen it, it is quiet, and the clocks of what is still on ring as ever.
+     */
+    boolean isBurning() {
+        return timing.isOffAtOnce()
+                && DiscomfortBells.atOnce(this)
+                        .anyMatch(bell -> !bell.seen(seen).isSeen(bell.since()));
     }
 
     Policy policy() {

@@ -10,7 +10,7 @@ import rinsebell.floor.clock.Timing;
 
 /**
  * The rinse of a head: one bell. It is shown before, rings when the work before the basin begins, rings at rinse-by, and
- * a minute past a hard limit rings for everyone. Where discomfort asks for the rinse, that bell rings instead.
+ * a minute past a hard limit rings for everyone. While discomfort rings for the same, unseen, it rings instead.
  */
 final class RinseBells {
     private static final Duration PAST = Duration.ofMinutes(1);
@@ -20,8 +20,8 @@ final class RinseBells {
     private RinseBells() {}
 
     static void addTo(List<Bell> found, Head head) {
-        var limits = head.timing().limits();
-        if (limits.isEmpty() || limits.stream().anyMatch(limit -> limit.why() == Limit.Why.DISCOMFORT)) {
+        var limits = head.clocks().limits();
+        if (limits.isEmpty() || head.isBurning()) {
             return;
         }
         var first = head.timing().timings().stream()
@@ -50,7 +50,7 @@ final class RinseBells {
     }
 
     private static Optional<Limit> hard(Head head) {
-        return head.timing().hardLimit();
+        return head.clocks().hardLimit();
     }
 
     private static Stage stage(Instant from, Stage.Step step, Priority priority, Audience audience) {

@@ -47,6 +47,17 @@ public record HeadTiming(Visit visit, List<Timing> timings) {
         return limits().stream().filter(Limit::hard).findFirst();
     }
 
+    /** Whether discomfort asks for what is on to come off at once. */
+    public boolean isOffAtOnce() {
+        return limits().stream().anyMatch(limit -> limit.why() == Limit.Why.DISCOMFORT);
+    }
+
+    /** The same by the directions and the decisions alone, whatever the client complains of. */
+    public HeadTiming apartFromDiscomfort() {
+        return new HeadTiming(
+                visit, timings.stream().map(Timing::apartFromDiscomfort).toList());
+    }
+
     /** When everything on the head has reached its earliest sensible end; empty while that is not known of all. */
     public Optional<Instant> readyFrom() {
         var live =

@@ -55,6 +55,14 @@ public record Timing(
                 && rinseBy().filter(limit -> limit.at().isBefore(readyFrom)).isPresent();
     }
 
+    /** The same by the directions and the decisions alone, whatever the client complains of. */
+    Timing apartFromDiscomfort() {
+        var left = limits.stream()
+                .filter(limit -> limit.why() != Limit.Why.DISCOMFORT)
+                .toList();
+        return new Timing(application, terms, mixedAt, readyFrom, left);
+    }
+
     /** Until when more of the bowl may be put on, and what that end means; empty for no limit. */
     public Optional<Instant> usableUntil() {
         return Optional.ofNullable(terms.active()).map(active -> mixedAt.plus(active.usableFor()));

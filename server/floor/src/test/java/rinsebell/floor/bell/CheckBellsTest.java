@@ -22,10 +22,12 @@ import rinsebell.floor.product.Heat;
 import rinsebell.floor.product.Kind;
 import rinsebell.floor.testing.Head;
 import rinsebell.floor.testing.Leaflet;
+import rinsebell.floor.testing.Ringing;
 import rinsebell.floor.testing.Story;
 import rinsebell.floor.testing.Where;
 import rinsebell.floor.visit.ApplicationId;
 import rinsebell.floor.visit.Area;
+import rinsebell.floor.visit.Complaint;
 import rinsebell.floor.visit.ScalpCheck;
 import rinsebell.floor.visit.StayEvent;
 
@@ -212,5 +214,20 @@ class CheckBellsTest {
         var longest = Duration.between(at("10:00"), at(rinseBy));
         puts(head, "10:00", everyTen().longestOn(longest), offScalp(Area.LENGTHS));
         assertThat(bells(story.floor(), STRAND_CHECK).get(0).stages()).hasSize(stages);
+    }
+
+    @Test
+    void whileBurningRingsALookIsOnlyShownAndOnceThatWasSeenItRingsAgain() {
+        puts(head, "10:00", everyTen().longestOn(minutes(40)), offScalp(Area.LENGTHS));
+        story.at("10:05");
+        head.complains(Complaint.Grade.BURNING);
+        assertRings(story.floor(), STRAND_CHECK, "10:10 DUE SILENT STYLIST");
+        story.acknowledges(Ringing.bell(story.floor(), BellKind.BURNING));
+        assertRings(
+                story.floor(),
+                STRAND_CHECK,
+                "10:10 DUE SILENT STYLIST",
+                "10:12 LATE MEDIUM STYLIST",
+                "10:15 LATE HIGH STYLIST");
     }
 }

@@ -12,6 +12,8 @@ import static rinsebell.floor.testing.Scoop.g;
 import static rinsebell.floor.testing.Where.offScalp;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import rinsebell.floor.product.Kind;
 import rinsebell.floor.testing.Head;
 import rinsebell.floor.testing.Leaflet;
@@ -163,6 +165,39 @@ class RinseBellsTest {
         assertThat(bell(story.floor(), RINSE).at(story.now()))
                 .as("the next round has its own")
                 .isEmpty();
+    }
+
+    @ParameterizedTest
+    @EnumSource(value = Complaint.Grade.class, mode = EnumSource.Mode.EXCLUDE, names = "TINGLING")
+    void onceThatBellWasSeenTheRinseRingsAsItWouldHaveWithoutTheComplaint(Complaint.Grade grade) {
+        puts(powder(40), offScalp(Area.LENGTHS).planned(minutes(30)));
+        var without = bell(story.floor(), RINSE).stages();
+        story.at("10:10");
+        head.complains(grade);
+        story.at("10:12");
+        story.acknowledges(bell(story.floor(), BellKind.valueOf(grade.name())));
+        assertThat(bell(story.floor(), RINSE).stages()).isEqualTo(without);
+        assertRings(
+                story.floor(),
+                RINSE,
+                "10:24 SOON SILENT BASINS",
+                "10:29 START MEDIUM BASINS",
+                "10:30 DUE MEDIUM BASINS",
+                "10:40 DUE HIGH BASINS",
+                "10:41 PAST HIGH EVERYONE");
+    }
+
+    @Test
+    void aFurtherComplaintRingsInsteadAgainUntilItIsSeenToo() {
+        puts(powder(40), offScalp(Area.LENGTHS));
+        story.at("10:10");
+        head.complains(Complaint.Grade.BURNING);
+        story.acknowledges(bell(story.floor(), BellKind.BURNING));
+        story.at("10:15");
+        head.complains(Complaint.Grade.HOT_FOIL);
+        assertQuiet(story.floor(), RINSE);
+        story.acknowledges(bell(story.floor(), BellKind.HOT_FOIL));
+        assertThat(bell(story.floor(), RINSE).stages()).hasSize(4);
     }
 
     @Test

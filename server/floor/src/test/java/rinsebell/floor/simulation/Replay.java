@@ -208,8 +208,7 @@ final class Replay {
                     .applications().stream()
                             .map(ApplicationId::value)
                             .filter(named -> after(named, List.of(off)).size() == 1 && order.contains(named))
-                            .anyMatch(named ->
-                                    area(named) == area(put) && order.indexOf(put) <= order.indexOf(named));
+                            .anyMatch(named -> area(named) == area(put) && order.indexOf(put) <= order.indexOf(named));
         }
 
         private Object area(long put) {

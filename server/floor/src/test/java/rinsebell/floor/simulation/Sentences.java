@@ -142,8 +142,11 @@ final class Sentences {
     }
 
     private void aLimitRings(Visit visit) {
-        var limits = HeadTiming.of(floor, visit).limits();
-        if (limits.isEmpty() || limits.stream().anyMatch(limit -> limit.why() == Limit.Why.DISCOMFORT)) {
+        var all = HeadTiming.of(floor, visit).limits();
+        var limits = all.stream()
+                .filter(limit -> limit.why() != Limit.Why.DISCOMFORT)
+                .toList();
+        if (limits.isEmpty() || (all.size() > limits.size() && isBurningUnseen(visit))) {
             assertThat(of(visit)).noneMatch(bell -> bell.kind() == BellKind.RINSE);
             assertThat(visit.onHair().stream().map(Application::bowl).anyMatch(this::mustBeRinsed) && limits.isEmpty())
                     .as("what is on %s has no end", visit.id())
@@ -153,6 +156,13 @@ final class Sentences {
         var rinse = one(visit, BellKind.RINSE);
         limits.forEach(limit -> limitRings(rinse, limit));
         new LimitsByHand(floor, visit, rinse).ring();
+    }
+
+    /** Discomfort that nobody has seen rings high for everyone; as soon as it is seen the limits ring as ever. */
+    private boolean isBurningUnseen(Visit visit) {
+        return of(visit).stream()
+                .filter(bell -> bell.kind() == BellKind.BURNING || bell.kind() == BellKind.HOT_FOIL)
+                .anyMatch(bell -> bell.seen().isEmpty());
     }
 
     /** Whether a leaflet of what is in it says when at the latest. */
