@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static rinsebell.web.Drawing.panning;
 
 import org.junit.jupiter.api.Test;
-import rinsebell.web.view.ChairRow;
 import rinsebell.web.view.Due;
 import rinsebell.web.view.Urgency;
 
@@ -12,7 +11,7 @@ class EscapeTest {
     @Test
     void namesAreTextWhateverTheyHold() {
         var evil = "<img src=x onerror=alert(1)>\" onclick=\"alert(2)";
-        var row = new ChairRow(1, evil, evil, new Due(evil, null, Urgency.CALM, evil), panning(evil), "/chairs/1");
+        var row = Samples.chair(1, evil, evil, new Due(evil, null, Urgency.CALM, evil), panning(evil), "/chairs/1");
         var html = new Pages().render(row, Samples.screen(Assets.under("/assets")));
         assertThat(html)
                 .doesNotContain("<img")

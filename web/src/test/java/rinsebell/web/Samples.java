@@ -20,6 +20,7 @@ import rinsebell.web.view.Due;
 import rinsebell.web.view.FloorPage;
 import rinsebell.web.view.Look;
 import rinsebell.web.view.Nav;
+import rinsebell.web.view.Ribbon;
 import rinsebell.web.view.Ribbon.BarKind;
 import rinsebell.web.view.Ribbon.MarkKind;
 import rinsebell.web.view.Ribbon.NotePlace;
@@ -96,7 +97,7 @@ final class Samples {
 
     static List<ChairRow> chairs() {
         return List.of(
-                new ChairRow(
+                chair(
                         1,
                         "M. A.",
                         "Odile",
@@ -110,7 +111,7 @@ final class Samples {
                                 narrow("Cream lightener · regrowth", "14:06", "14:11", "15:06")
                                         .mark(MarkKind.NEXT_CHECK, "14:31")),
                         "/chairs/1"),
-                new ChairRow(
+                chair(
                         2,
                         "R. T.",
                         "Odile · Jo helps",
@@ -122,7 +123,7 @@ final class Samples {
                                         .mark(MarkKind.READY_FROM, "14:42")
                                         .bar(BarKind.HEAT, "14:17", "14:27")),
                         "/chairs/2"),
-                new ChairRow(
+                chair(
                         3,
                         "J. W.",
                         "Pavel",
@@ -137,7 +138,7 @@ final class Samples {
                                         .mark(MarkKind.RINSE_BY, Urgency.HIGH, "14:21:36")
                                         .note("13:21", NotePlace.ABOVE, "Powder lightener · foils")),
                         "/chairs/3"),
-                new ChairRow(
+                chair(
                         4,
                         "A. V.",
                         "Jo · at basin B",
@@ -148,7 +149,7 @@ final class Samples {
                                         .mark(MarkKind.RINSED, "14:17")
                                         .note("13:30", NotePlace.ABOVE, "Permanent colour · whole head")),
                         "/chairs/4"),
-                new ChairRow(
+                chair(
                         5,
                         "D. K.",
                         "Pavel",
@@ -162,7 +163,7 @@ final class Samples {
                                         .mark(MarkKind.NEXT_CHECK, "14:28:43")
                                         .mark(MarkKind.READY_FROM, "14:37")),
                         "/chairs/5"),
-                new ChairRow(
+                chair(
                         6,
                         "L. S.",
                         "Amara",
@@ -174,7 +175,7 @@ final class Samples {
                                         .mark(MarkKind.NEXT_CHECK, Urgency.MEDIUM, "14:18:38")
                                         .mark(MarkKind.READY_FROM, "14:24")),
                         "/chairs/6"),
-                new ChairRow(
+                chair(
                         7,
                         "B. N.",
                         "Amara",
@@ -184,7 +185,11 @@ final class Samples {
                                 lane().bar(BarKind.MIXED, "14:15:20", "15:15:20")
                                         .note("14:15:20", NotePlace.ABOVE, "Toner · mixed, not on")),
                         "/chairs/7"),
-                new ChairRow(8, "", "", new Due("free", null, Urgency.CALM, ""), panning("free"), "/chairs/8/welcome"));
+                chair(8, "", "", new Due("free", null, Urgency.CALM, ""), panning("free"), "/chairs/8/welcome"));
+    }
+
+    static ChairRow chair(int number, String who, String staff, Due due, Ribbon ribbon, String href) {
+        return new ChairRow("row-" + number, ChairRow.Tile.chair(number), who, staff, due, ribbon, href);
     }
 
     static List<BasinRow> basins() {

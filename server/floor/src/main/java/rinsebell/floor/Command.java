@@ -10,6 +10,7 @@ import rinsebell.floor.command.Mix;
 import rinsebell.floor.command.OnDay;
 import rinsebell.floor.command.PutAlready;
 import rinsebell.floor.command.Report;
+import rinsebell.floor.command.Rinse;
 import rinsebell.floor.command.SetFactBack;
 import rinsebell.floor.command.Stock;
 import rinsebell.floor.command.ThrowAway;
@@ -22,6 +23,7 @@ public sealed interface Command
                 Stock,
                 Welcome,
                 Report,
+                Rinse,
                 Mix,
                 FillRecipe,
                 DivideBowl,

@@ -30,6 +30,7 @@ public enum ReasonCode {
     // To be careful about: these refuse nothing.
     NO_COMMON_RINSE(Basis.DIRECTIONS, true),
     READY_AFTER_RINSE_BY(Basis.DIRECTIONS, true),
+    BASIN_NOT_FREE(Basis.SENSE, true),
     CONTAINS_AMMONIA(Basis.LAW, true),
     CONTAINS_PEROXIDE(Basis.LAW, true),
     // What cannot be, whatever is answered.

@@ -4,8 +4,10 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import rinsebell.floor.salon.Place;
+import rinsebell.floor.visit.Visit;
 import rinsebell.web.view.Axis;
 import rinsebell.web.view.BasinRow;
 import rinsebell.web.view.BellStrip;
@@ -53,36 +55,75 @@ public final class FloorBoard {
         return new Axis(moment.epoch(), ticks);
     }
 
+    /** Every chair, and whoever waits on the bench with something on: no head with a clock is left out. */
     public List<ChairRow> chairs() {
-        return IntStream.rangeClosed(1, moment.floor().salon().rooms().chairs())
-                .mapToObj(this::chair)
-                .toList();
+        var rows = new ArrayList<ChairRow>();
+        IntStream.rangeClosed(1, moment.floor().salon().rooms().chairs()).forEach(number -> rows.addAll(chair(number)));
+        moment.floor().at(Place.BENCH).stream()
+                .filter(visit -> !visit.onHair().isEmpty())
+                .map(visit -> occupied(more(visit), visit))
+                .forEach(rows::add);
+        return rows;
     }
 
-    private ChairRow chair(int number) {
-        var place = Place.chair(number);
-        // A client at a basin keeps the chair until somebody else sits in it.
-        return moment.floor().at(place).stream()
-                .findFirst()
-                .or(() -> moment.floor().openVisits().stream()
-                        .filter(visit -> visit.place() instanceof Place.Basin
-                                && place.equals(visit.stay().chair()))
-                        .findFirst())
-                .map(visit -> new HeadTelling(moment, visit, true))
-                .map(head -> new ChairRow(
-                        number,
-                        moment.label(head.visit),
-                        moment.staff(head.visit),
-                        head.due(),
-                        head.ribbon().panning(),
-                        "/visits/" + head.visit.id().value()))
-                .orElseGet(() -> new ChairRow(
-                        number,
-                        "",
-                        "",
-                        new Due(moment.say("free"), null, Urgency.CALM, ""),
-                        new Ribbon("", moment.epoch(), null, List.of()),
-                        "/welcome?place=chair-" + number));
+    /** A correction can bring two clients to one chair: both are shown until somebody says who sits where. */
+    private List<ChairRow> chair(int number) {
+        var there = moment.floor().at(Place.chair(number));
+        return there.isEmpty()
+                ? List.of(kept(number)
+                        .map(visit -> occupied(chairId(number), visit))
+                        .orElseGet(() -> free(number)))
+                : IntStream.range(0, there.size())
+                        .mapToObj(i -> occupied(i == 0 ? chairId(number) : more(there.get(i)), there.get(i)))
+                        .toList();
+    }
+
+    /** A client at a basin keeps the chair until somebody else sits in it. */
+    private Optional<Visit> kept(int number) {
+        return moment.floor().openVisits().stream()
+                .filter(visit -> visit.place() instanceof Place.Basin
+                        && Place.chair(number).equals(visit.stay().chair()))
+                .findFirst();
+    }
+
+    private static String chairId(int number) {
+        return "row-" + number;
+    }
+
+    private static String more(Visit visit) {
+        return "row-visit-" + visit.id().value();
+    }
+
+    private ChairRow occupied(String id, Visit visit) {
+        var head = new HeadTelling(moment, visit, true);
+        return new ChairRow(
+                id,
+                tile(visit),
+                moment.label(visit),
+                moment.staff(visit),
+                head.due(),
+                head.ribbon().panning(),
+                "/visits/" + visit.id().value());
+    }
+
+    /** What the row is called; the chair that is kept for whoever is at a basin. */
+    private ChairRow.Tile tile(Visit visit) {
+        var chair =
+                visit.place() instanceof Place.Chair seat ? seat : visit.stay().chair();
+        return visit.place() instanceof Place.Bench || chair == null
+                ? ChairRow.Tile.bench(moment.place(Place.BENCH))
+                : ChairRow.Tile.chair(chair.number());
+    }
+
+    private ChairRow free(int number) {
+        return new ChairRow(
+                chairId(number),
+                ChairRow.Tile.chair(number),
+                "",
+                "",
+                new Due(moment.say("free"), null, Urgency.CALM, ""),
+                new Ribbon("", moment.epoch(), null, List.of()),
+                "/welcome?place=chair-" + number);
     }
 
     public List<BasinRow> basins() {

@@ -1,11 +1,9 @@
 package rinsebell.web.form;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import rinsebell.floor.Command;
 import rinsebell.floor.command.PutAlready;
-import rinsebell.floor.command.Report;
+import rinsebell.floor.command.Rinse;
 import rinsebell.floor.product.Cover;
 import rinsebell.floor.product.Heat;
 import rinsebell.floor.product.Zone;
@@ -14,7 +12,6 @@ import rinsebell.floor.visit.Complaint;
 import rinsebell.floor.visit.Ending;
 import rinsebell.floor.visit.LookEvent;
 import rinsebell.floor.visit.ScalpCheck;
-import rinsebell.floor.visit.StayEvent;
 import rinsebell.floor.visit.StrandFinding;
 import rinsebell.floor.visit.VisitEvent;
 import rinsebell.floor.visit.WorkEvent;
@@ -98,10 +95,11 @@ final class HeadForms {
 
     /** Water is on: at a basin, where one is named, and then the client is there. */
     private static Command rinse(Entries entries) {
-        var events = new ArrayList<VisitEvent>();
-        EntryPlaces.basin(entries, "basin").map(StayEvent.Moved::new).ifPresent(events::add);
-        events.add(off(entries, Ending.How.RINSED));
-        return new Report(EntryHeads.visit(entries), List.copyOf(events), entries.note());
+        return new Rinse(
+                EntryHeads.visit(entries),
+                EntryHeads.applications(entries),
+                EntryPlaces.basin(entries, "basin").orElse(null),
+                entries.note());
     }
 
     private static VisitEvent off(Entries entries, Ending.How how) {

@@ -77,6 +77,37 @@ class BoardsTest {
         assertThat(row.href()).isEqualTo("/welcome?place=chair-1");
     }
 
+    /** A wrong "left" that is taken back, after somebody else was seated there. */
+    @Test
+    void twoClientsOnOneChairAreBothShown() {
+        var first = story.at("09:00").arrives();
+        var left = first.leaves();
+        var second = story.at("09:10").arrives();
+        second.tells(new StayEvent.Moved(Place.chair(1)));
+        story.withdraws(left);
+        var rows = new FloorBoard(moment("09:20")).chairs();
+        assertThat(rows).extracting(ChairRow::href).contains(href(first), href(second));
+        assertThat(rows).extracting(ChairRow::id).doesNotHaveDuplicates();
+        assertThat(rows.stream().filter(row -> row.tile().equals(ChairRow.Tile.chair(1))))
+                .hasSize(2);
+    }
+
+    @Test
+    void whoWaitsOnTheBenchWithSomethingOnIsShown() {
+        var head = foils();
+        var without = new FloorBoard(moment("10:20")).chairs().size();
+        head.tells(new StayEvent.Moved(Place.BENCH));
+        var rows = new FloorBoard(moment("10:20")).chairs();
+        assertThat(rows).hasSize(without + 1);
+        assertThat(rows.get(without).href()).isEqualTo(href(head));
+        assertThat(rows.get(without).tile()).isEqualTo(ChairRow.Tile.bench("bench"));
+        assertThat(rows.get(0).free()).isTrue();
+    }
+
+    private static String href(Head head) {
+        return "/visits/" + head.id().value();
+    }
+
     @Test
     void whatComesNextIsCountedWithItsClockTime() {
         foils();

@@ -36,7 +36,7 @@ public record Situation(Floor floor, Visit visit, Instant at) {
     }
 
     /** What is wrong with going to a place now. */
-    List<Reason> unlessFree(Place place) {
+    public List<Reason> unlessFree(Place place) {
         if (!floor.salon().rooms().has(place)) {
             return List.of(Reason.of(ReasonCode.NO_SUCH_PLACE, place));
         }

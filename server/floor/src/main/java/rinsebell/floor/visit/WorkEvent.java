@@ -189,6 +189,10 @@ public sealed interface WorkEvent extends VisitEvent {
         @Override
         public void applyTo(VisitFold fold, Fact fact) {
             fold.end(applications, new Ending(fact.seq(), how, fact.happened()));
+            // Nobody rinses under a dryer: whoever goes back under it says so again.
+            if (how == Ending.How.RINSED) {
+                fold.heatOff(fact.happened());
+            }
         }
 
         @Override

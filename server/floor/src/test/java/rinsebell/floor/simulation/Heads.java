@@ -12,9 +12,12 @@ import rinsebell.floor.Command;
 import rinsebell.floor.Floor;
 import rinsebell.floor.command.PutAlready;
 import rinsebell.floor.command.Report;
+import rinsebell.floor.command.Rinse;
 import rinsebell.floor.product.Cover;
 import rinsebell.floor.product.Heat;
 import rinsebell.floor.product.Zone;
+import rinsebell.floor.salon.Place;
+import rinsebell.floor.salon.Place.Basin;
 import rinsebell.floor.visit.Application;
 import rinsebell.floor.visit.ApplicationId;
 import rinsebell.floor.visit.Area;
@@ -113,8 +116,13 @@ final class Heads {
     }
 
     private Command takenOff(Visit visit, Set<ApplicationId> which) {
-        var how = dice.onceIn(5) ? Ending.How.WIPED_OFF : Ending.How.RINSED;
-        return Report.of(visit.id(), new WorkEvent.TakenOff(which, how));
+        return dice.onceIn(5)
+                ? Report.of(visit.id(), new WorkEvent.TakenOff(which, Ending.How.WIPED_OFF))
+                : new Rinse(visit.id(), which, basin(), null);
+    }
+
+    private @Nullable Basin basin() {
+        return dice.onceIn(3) ? null : (Basin) Place.basin(1 + dice.below(2));
     }
 
     private Optional<Command> report(Floor floor, VisitEvent event) {
