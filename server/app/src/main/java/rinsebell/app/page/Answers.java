@@ -1,11 +1,13 @@
 package rinsebell.app.page;
 
 import io.javalin.http.Context;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rinsebell.app.desk.Outcome;
@@ -30,6 +32,20 @@ public final class Answers {
 
     /** The field that says whether something is only intended. */
     private static final String INTENT = "intent";
+
+    private static final String AT = "at";
+
+    /** What the second answer to a refusal says in its own way, or anew. */
+    private static final Set<String> SAID_ANEW = Set.of(INTENT, AT, "minutesAgo", "press", "pressed");
+
+    /**
+     * A press as it was sent.
+     *
+     * @param address where to
+     * @param typed everything that was typed
+     * @param happened the instant that it was about
+     */
+    public record Sent(String address, Fields typed, Instant happened) {}
 
     /** What the page that the last press led to says of it, by the numbers of its facts in the address. */
     Optional<Answer> of(Context ctx, Moment moment) {
@@ -71,12 +87,15 @@ public final class Answers {
     }
 
     /** Refused: all reasons, and where it may have been done all the same, "not done" and "already done". */
-    public Answer refused(Outcome outcome, String address, Fields typed, Moment moment) {
+    public Answer refused(Outcome outcome, Sent sent, Moment moment) {
         var presses = new ArrayList<Press>();
         if (outcome.canBeFact()) {
-            presses.add(Press.opens(moment.say("answer.not_done"), "", back(address)));
+            presses.add(Press.opens(moment.say("answer.not_done"), "", back(sent.address())));
             presses.add(Press.sends(
-                    moment.say("answer.already_done"), moment.say("answer.already_done.hint"), address, asFact(typed)));
+                    moment.say("answer.already_done"),
+                    moment.say("answer.already_done.hint"),
+                    sent.address(),
+                    asFact(sent)));
         }
         return new Answer(
                 Answer.Kind.REFUSED, moment.say("answer.refused"), reasons(outcome.reasons(), moment), presses);
@@ -87,11 +106,13 @@ public final class Answers {
         return end <= 0 ? "/" : address.substring(0, end);
     }
 
-    private static Press.Hidden[] asFact(Fields typed) {
+    /** It was done when it was first pressed, however long the refusal and the second answer took. */
+    private static Press.Hidden[] asFact(Sent sent) {
         var hidden = new ArrayList<Press.Hidden>();
-        typed.names().stream()
-                .filter(name -> !name.equals(INTENT) && !name.equals("press") && !name.equals("pressed"))
-                .forEach(name -> typed.all(name).forEach(value -> hidden.add(new Press.Hidden(name, value))));
+        sent.typed().names().stream()
+                .filter(name -> !SAID_ANEW.contains(name))
+                .forEach(name -> sent.typed().all(name).forEach(value -> hidden.add(new Press.Hidden(name, value))));
+        hidden.add(new Press.Hidden(AT, sent.happened().toString()));
         hidden.add(new Press.Hidden(INTENT, "fact"));
         return hidden.toArray(Press.Hidden[]::new);
     }

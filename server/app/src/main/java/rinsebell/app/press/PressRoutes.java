@@ -92,7 +92,7 @@ public final class PressRoutes implements Routes {
         if (result instanceof Pressing.Wrong wrong) {
             wrong(ctx, address, typed, wrong.errors());
         } else if (result instanceof Pressing.Asked asked) {
-            answered(ctx, address, typed, asked.answer());
+            answered(ctx, address, typed, asked);
         }
     }
 
@@ -119,8 +119,9 @@ public final class PressRoutes implements Routes {
         return forms.stream().filter(form -> form.action().equals(address)).findFirst();
     }
 
-    private void answered(Context ctx, Address address, Fields typed, Answer answer) {
+    private void answered(Context ctx, Address address, Fields typed, Pressing.Asked asked) {
         var moment = live.moment();
+        var answer = asked.answer();
         Pressing.throwProblem(answer);
         if (!(answer instanceof Answer.Decided decided)) {
             var rings = answer instanceof Answer.NotSaved notSaved && notSaved.rings();
@@ -128,7 +129,8 @@ public final class PressRoutes implements Routes {
             return;
         }
         if (!decided.outcome().accepted()) {
-            answer(ctx, 409, answers.refused(decided.outcome(), ctx.path(), typed, moment));
+            var sent = new Answers.Sent(ctx.path(), typed, asked.happened());
+            answer(ctx, 409, answers.refused(decided.outcome(), sent, moment));
             return;
         }
         accepted(ctx, address, decided.outcome(), moment);

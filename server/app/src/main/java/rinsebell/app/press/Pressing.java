@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
@@ -56,8 +57,12 @@ public final class Pressing {
     /** What came of it. */
     sealed interface Result {}
 
-    /** The desk was asked and answered. */
-    record Asked(Answer answer) implements Result {}
+    /**
+     * The desk was asked and answered.
+     *
+     * @param happened the instant that the press was about
+     */
+    record Asked(Answer answer, Instant happened) implements Result {}
 
     /** It could not be read. */
     record Wrong(List<FieldError> errors) implements Result {}
@@ -90,10 +95,13 @@ public final class Pressing {
         var hash = hash(address, typed);
         var reading = form.read(target, typed);
         if (reading instanceof Reading.Wrong wrong) {
-            return desk.answered(id, hash).<Result>map(Asked::new).orElseGet(() -> new Wrong(wrong.errors()));
+            return desk.answered(id, hash)
+                    .<Result>map(answer -> new Asked(answer, target.now()))
+                    .orElseGet(() -> new Wrong(wrong.errors()));
         }
         var read = (Reading.Read) reading;
-        return new Asked(await(new Press(id, device, hash, read.command(), read.asked())));
+        var answer = await(new Press(id, device, hash, read.command(), read.asked()));
+        return new Asked(answer, read.asked().happened());
     }
 
     /**

@@ -4,10 +4,13 @@ import static io.restassured.RestAssured.given;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.hamcrest.Matchers.hasItem;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.restassured.response.Response;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.UUID;
@@ -15,6 +18,8 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import rinsebell.app.RunningSalon;
 
 /** A plan that breaks a restriction, sent by a page: refused with two answers, of which the second is recorded. */
@@ -38,12 +43,8 @@ class RefusedPageTest {
                     "on-scalp",
                     "note",
                     "a \"b\" <c>");
-            Response refused = post(salon, path, plan);
-            assertThat(refused.statusCode()).isEqualTo(409);
-            String form = refused.asString();
-            form = form.substring(form.indexOf("action=\"" + path + "\""));
-            Map<String, String> hidden = hidden(form.substring(0, form.indexOf("</form>")));
-            hidden.remove("press");
+            Map<String, String> hidden = second(post(salon, path, plan), path);
+            assertThat(hidden.remove("at")).isNotNull();
             Map<String, String> fact = new TreeMap<>(plan);
             fact.put("intent", "fact");
             assertThat(hidden).containsExactlyInAnyOrderEntriesOf(fact);
@@ -86,6 +87,46 @@ class RefusedPageTest {
                 .statusCode(200)
                 .extract()
                 .asString();
+    }
+
+    /** What "already done" would send. */
+    private static Map<String, String> second(Response refused, String path) {
+        assertThat(refused.statusCode()).isEqualTo(409);
+        String form = refused.asString();
+        form = form.substring(form.indexOf("action=\"" + path + "\""));
+        Map<String, String> hidden = hidden(form.substring(0, form.indexOf("</form>")));
+        hidden.remove("press");
+        return hidden;
+    }
+
+    /** Pressed while the line was down, sent ten minutes later and refused: it was done when it was pressed. */
+    @ParameterizedTest
+    @CsvSource({"'', 0", "3, 3"})
+    void alreadyDoneIsAboutTheFirstPress(String minutesAgo, long before, @TempDir Path folder) {
+        try (ExampleSalon opened = ExampleSalon.open(folder)) {
+            RunningSalon salon = opened.salon();
+            String visit = "/visits/" + earlier(opened, "/visits", 60);
+            String bowl = earlier(opened, "/bowls", 30) + "";
+            Instant pressed = Instant.ofEpochMilli(System.currentTimeMillis()).minus(Duration.ofMinutes(10));
+            Map<String, String> plan = new TreeMap<>(
+                    Map.of("bowl", bowl, "area", "regrowth", "zone", "on-scalp", "minutesAgo", minutesAgo));
+            plan.put("pressed", pressed.toEpochMilli() + "");
+            String path = visit + "/put-on";
+            Response refused = post(salon, path, plan, Map.of("Rinsebell-Again", "true"));
+            assertThat(post(salon, path, second(refused, path)).statusCode()).isEqualTo(303);
+            String on = given(salon.request()).get("/api" + visit).path("applications[0].firstOn");
+            assertThat(Instant.parse(on)).isEqualTo(pressed.minus(Duration.ofMinutes(before)));
+        }
+    }
+
+    /** Makes another one of an example, so many minutes ago. */
+    private static long earlier(ExampleSalon opened, String path, int minutesAgo) {
+        ObjectNode body =
+                opened.examples().body(path).put("minutesAgo", minutesAgo).put("intent", "fact");
+        return PressExamples.read(opened.sender().json(path, body).asString())
+                .path("facts")
+                .path(0)
+                .asLong();
     }
 
     private static Map<String, String> hidden(String form) {
