@@ -61,6 +61,7 @@ final class HeadSamples {
                         "M. A.",
                         "Odile",
                         "Powder lightener · foils, both sides · mixed 13:44, on 13:49",
+                        List.of(),
                         new Due("Strand check in", at("14:30"), Urgency.CALM, ""),
                         ribbon,
                         List.of(
@@ -109,6 +110,7 @@ final class HeadSamples {
                         "J. W.",
                         "Pavel",
                         "Powder lightener · foils · 1 more on this head",
+                        List.of("No chemical on this scalp again today", "Earlier reaction to hair dye"),
                         new Due(
                                 "rinse now",
                                 at("14:21:36"),

@@ -75,9 +75,18 @@ final class BellTelling {
         if (wall && moment.words().knows(atWall)) {
             return moment.say(atWall);
         }
+        if (bell.kind() == BellKind.PASSED_GATE) {
+            return passedGate(bell);
+        }
         var step = bell.at(moment.now()).map(Stage::step).orElse(Stage.Step.SOON);
         var withStep = "bell." + kind + "." + step.name().toLowerCase(Locale.ROOT);
         return moment.words().knows(withStep) ? moment.say(withStep) : moment.say("bell." + kind);
+    }
+
+    private String passedGate(Bell bell) {
+        return visit(bell)
+                .flatMap(visit -> bell.reasons().stream().findFirst().map(new GateTelling(moment, visit)::takeOff))
+                .orElse(moment.say("bell.passed_gate"));
     }
 
     /** The instant it counts to, or from. */

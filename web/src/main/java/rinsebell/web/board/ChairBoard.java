@@ -2,6 +2,7 @@ package rinsebell.web.board;
 
 import java.util.ArrayList;
 import java.util.List;
+import rinsebell.floor.rule.Restrictions;
 import rinsebell.floor.visit.Visit;
 import rinsebell.web.view.BellStrip;
 import rinsebell.web.view.ChairPanel;
@@ -37,6 +38,7 @@ public final class ChairBoard {
                 moment.label(head.visit),
                 moment.staff(head.visit),
                 head.state(),
+                mind(),
                 head.due(),
                 head.ribbon().whole(),
                 new HeadLines(head).all(),
@@ -44,5 +46,16 @@ public final class ChairBoard {
                 aid.firstAid(),
                 presses.all(),
                 HeadPresses.discomfort(head));
+    }
+
+    /** What to have in mind whatever is done next, until the client leaves. */
+    private List<String> mind() {
+        var moment = head.moment;
+        var all = new ArrayList<String>();
+        if (new Restrictions(moment.floor(), head.visit).restsAt(moment.now())) {
+            all.add(moment.say("mind.rests"));
+        }
+        all.addAll(new GateTelling(moment, head.visit).all());
+        return all;
     }
 }

@@ -1,11 +1,14 @@
 package rinsebell.web.board;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import rinsebell.floor.basin.Dispatch;
 import rinsebell.floor.basin.Turn;
 import rinsebell.floor.clock.Limit;
 import rinsebell.floor.clock.Timing;
+import rinsebell.floor.visit.Application;
 import rinsebell.floor.visit.StrandCheck;
 import rinsebell.web.view.Line;
 import rinsebell.web.view.Urgency;
@@ -23,6 +26,7 @@ final class HeadLines {
     List<Line> all() {
         var lines = new ArrayList<Line>();
         var many = head.timing.timings().size() > 1;
+        alarms(many, lines);
         head.timing.timings().forEach(timing -> application(timing, many, lines));
         if (head.timing.hasNoCommonRinse()) {
             lines.add(new Line(moment.say("line.together"), moment.say("line.together.none"), null, Urgency.MEDIUM));
@@ -38,9 +42,26 @@ final class HeadLines {
         return lines;
     }
 
+    /** What was seen last and does not let what is on stay on: it stands before all else. */
+    private void alarms(boolean many, List<Line> lines) {
+        var findings = new HeadFindings(head.visit);
+        findings.snapped()
+                .forEach(application -> lines.add(alarm(
+                        where(many, application) + moment.say("line.snaps"),
+                        HeadFindings.stretched(application).map(StrandCheck::at).orElseThrow())));
+        findings.sore().ifPresent(check -> lines.add(alarm(moment.say("line.sore"), check.at())));
+    }
+
+    private Line alarm(String label, Instant at) {
+        return new Line(label, moment.say("line.off_now", moment.clock(at)), null, Urgency.HIGH);
+    }
+
+    private String where(boolean many, Application application) {
+        return many ? moment.say("line.area", moment.say(application.area())) : "";
+    }
+
     private void application(Timing timing, boolean many, List<Line> lines) {
-        var where =
-                many ? moment.say("line.area", moment.say(timing.application().area())) : "";
+        var where = where(many, timing.application());
         timing.rinseBy()
                 .ifPresent(limit -> lines.add(new Line(
                         where + moment.say("line.rinse_by"),
@@ -56,10 +77,27 @@ final class HeadLines {
                 && timing.rinseBy().filter(HeadLines::isPlanned).isPresent()) {
             lines.add(new Line("", moment.say("line.ready_too_late"), null, Urgency.MEDIUM));
         }
-        timing.application()
-                .lastCheck()
-                .ifPresent(check ->
-                        lines.add(new Line(moment.say("line.check", moment.clock(check.at())), finding(check))));
+        timing.application().lastCheck().ifPresent(check -> lines.add(looked(timing.application(), check)));
+    }
+
+    /** The last look; where nothing was said about the strand, what was seen before stays in view. */
+    private Line looked(Application application, StrandCheck last) {
+        return HeadFindings.read(application)
+                .filter(read -> !read.equals(last))
+                .map(read -> new Line(
+                        moment.say("line.check", moment.clock(read.at())),
+                        moment.say(
+                                "line.check.again",
+                                FindingTelling.strand(moment, read.finding(), null),
+                                moment.clock(last.at()),
+                                decided(last))))
+                .orElseGet(() -> new Line(moment.say("line.check", moment.clock(last.at())), finding(last)));
+    }
+
+    private String decided(StrandCheck last) {
+        return FindingTelling.decided(moment, last.decision())
+                .map(words -> ", " + words)
+                .collect(Collectors.joining());
     }
 
     /** By the directions; nobody expects a rinse that somebody decided or that hurts to wait. */

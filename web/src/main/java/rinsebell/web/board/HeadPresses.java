@@ -1,18 +1,24 @@
 package rinsebell.web.board;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Stream;
+import java.util.Optional;
+import java.util.Set;
+import rinsebell.floor.bell.Bell;
 import rinsebell.floor.bell.BellKind;
+import rinsebell.floor.clock.Timing;
+import rinsebell.floor.product.Cover;
+import rinsebell.floor.visit.Application;
+import rinsebell.floor.visit.ApplicationId;
 import rinsebell.floor.visit.Complaint;
 import rinsebell.web.view.Press;
 import rinsebell.web.view.Press.Hidden;
 import rinsebell.web.view.Press.Weight;
-import rinsebell.web.view.Urgency;
 
-/** What can be recorded or opened for a head now, the likeliest first. */
+/** The presses for what can be done at a head now, in the order of {@link HeadActs}. */
 final class HeadPresses {
+    private static final Set<BellKind> OF_COVERS = Set.of(BellKind.FORBIDDEN_COVER, BellKind.COVER_END);
+
     private final HeadTelling head;
     private final Moment moment;
     private final String base;
@@ -26,62 +32,78 @@ final class HeadPresses {
     }
 
     List<Press> all() {
-        var all = new ArrayList<Press>();
-        head.visit.live().stream()
-                .filter(application -> application.lastOn() == null)
-                .findFirst()
-                .ifPresent(application -> all.add(Press.sends(
-                        moment.say("press.last_on"),
-                        moment.say("press.last_on.hint"),
-                        base + "/last-on",
-                        new Hidden(
-                                "application", String.valueOf(application.id().value())))));
-        all.addAll(head.timing.isAnythingOn() ? whileOn() : whileNothingIsOn());
-        all.add(open("more"));
+        var all = new ArrayList<>(
+                new HeadActs(head).all().stream().map(this::press).toList());
         all.set(0, all.get(0).as(Weight.MAIN));
         return all;
     }
 
-    private List<Press> whileOn() {
-        var presses = new ArrayList<Press>();
-        Stream.of("strand", "scalp", "rinse")
-                .sorted(Comparator.comparing(this::urgency)
-                        .reversed()
-                        .thenComparing(press ->
-                                !(press.equals("rinse") && urgency(press).rings())))
-                .map(press -> press.equals("rinse") ? rinse() : open(press))
-                .forEach(presses::add);
-        if (head.visit.heat().isPresent()) {
-            presses.add(send("heat-off"));
-        }
-        return presses;
+    /** The press that a list of heads shows first. */
+    List<Press> main() {
+        return List.of(all().get(0));
     }
 
-    /** The questions come before the first bowl, a bowl before the brush, and after a rinse a look at what came of it. */
-    private List<Press> whileNothingIsOn() {
-        var presses = new ArrayList<Press>();
-        if (!head.visit.gate().isComplete()) {
-            presses.add(open("gate"));
-        }
-        presses.add(head.isBowlWaiting() ? open("put-on") : mix());
-        if (head.visit.lastOff().isPresent()) {
-            presses.addAll(0, afterRinse());
-        } else {
-            presses.add(open("already-on"));
-        }
-        return presses;
+    private Press press(Act act) {
+        return switch (act) {
+            case RINSE -> rinse();
+            case LAST_ON -> sends(act, lastOnMissing());
+            case FOILS_OUT -> foilsOut();
+            case COVER -> cover();
+            case HEAT_OFF, TOWEL_DRIED, STOP, LEAVE -> sends(act, Optional.empty());
+            case MIX -> opens(act, "/bowls/mix?visit=" + head.visit.id().value());
+            case THROW_AWAY -> throwAway();
+            case STRAND, SCALP, GATE, PUT_ON, ALREADY_ON, LIFT, MORE -> opens(act);
+        };
     }
 
-    private List<Press> afterRinse() {
-        var presses = new ArrayList<Press>();
-        if (head.visit.round().towelDriedAt() == null) {
-            presses.add(send("towel-dried"));
-        }
-        if (head.visit.round().lift() == null) {
-            presses.add(open("lift"));
-        }
-        presses.add(open("scalp"));
-        return presses;
+    private Optional<Application> lastOnMissing() {
+        return head.visit.live().stream()
+                .filter(application -> application.lastOn() == null)
+                .findFirst();
+    }
+
+    /** One press where only one bowl is in foils; else it is asked which. */
+    private Press foilsOut() {
+        var inFoils = head.visit.live().stream()
+                .filter(application -> application.area().isFoils())
+                .toList();
+        return inFoils.size() == 1 ? sends(Act.FOILS_OUT, inFoils.stream().findFirst()) : opens(Act.FOILS_OUT);
+    }
+
+    /** The cover that must not be there comes off in one press, where the directions let it lie open. */
+    private Press cover() {
+        return bells(OF_COVERS)
+                .flatMap(bell ->
+                        head.visit.application(new ApplicationId(bell.key().subject())))
+                .filter(application -> mayBeOpen(application))
+                .map(application -> Press.sends(
+                        moment.say("press.cover_off"),
+                        moment.say("press.cover_off.hint"),
+                        base + "/cover",
+                        on(application),
+                        new Hidden("cover", Cover.OPEN.name())))
+                .orElseGet(() -> opens(Act.COVER));
+    }
+
+    private boolean mayBeOpen(Application application) {
+        return Timing.of(moment.floor(), head.visit, application)
+                .terms()
+                .limits()
+                .cover(Cover.OPEN)
+                .allowed();
+    }
+
+    private Press throwAway() {
+        return opens(
+                Act.THROW_AWAY,
+                bells(Set.of(BellKind.BOWL_WAITING))
+                        .map(bell -> "/bowls/" + bell.key().subject() + "/throw-away")
+                        .orElse("/bowls"));
+    }
+
+    private Optional<Bell> bells(Set<BellKind> kinds) {
+        return new HeadNext(head)
+                .asking().stream().filter(bell -> kinds.contains(bell.kind())).findFirst();
     }
 
     /** Water is on, on everything, now: one press. Where else, or on which of it, is asked under "more". */
@@ -93,44 +115,21 @@ final class HeadPresses {
                 .orElseGet(() -> Press.sends(moment.say("press.rinse"), hint, base + "/rinse"));
     }
 
-    private Press mix() {
-        return Press.opens(
-                moment.say("press.mix"),
-                moment.say("press.mix.hint"),
-                "/bowls/mix?visit=" + head.visit.id().value());
+    private Press sends(Act act, Optional<Application> which) {
+        var fields = which.map(HeadPresses::on).stream().toArray(Hidden[]::new);
+        return Press.sends(moment.say(act.key()), moment.say(act.key() + ".hint"), base + "/" + act.address(), fields);
     }
 
-    private Press send(String press) {
-        var key = "press." + press.replace('-', '_');
-        return Press.sends(moment.say(key), moment.say(key + ".hint"), base + "/" + press);
+    private static Hidden on(Application application) {
+        return new Hidden("application", String.valueOf(application.id().value()));
     }
 
-    /** The press that a list of heads shows first. */
-    List<Press> main() {
-        return List.of(all().get(0));
+    private Press opens(Act act) {
+        return opens(act, base + "/" + act.address());
     }
 
-    /** How loudly something asks for this press; the loudest comes first. */
-    private Urgency urgency(String press) {
-        return moment.ringing(head.visit).stream()
-                .filter(bell -> press.equals(answer(bell.kind())))
-                .map(head.bells::urgency)
-                .max(Comparator.naturalOrder())
-                .orElse(Urgency.CALM);
-    }
-
-    private static String answer(BellKind kind) {
-        return switch (kind) {
-            case RINSE, BURNING, HOT_FOIL -> "rinse";
-            case SCALP_CHECK, SCALP_AFTER_RINSE, TINGLING -> "scalp";
-            case STRAND_CHECK, READY -> "strand";
-            default -> "";
-        };
-    }
-
-    private Press open(String press) {
-        var key = "press." + press.replace('-', '_');
-        return Press.opens(moment.say(key), moment.say(key + ".hint"), base + "/" + press);
+    private Press opens(Act act, String address) {
+        return Press.opens(moment.say(act.key()), moment.say(act.key() + ".hint"), address);
     }
 
     static List<Press> discomfort(HeadTelling head) {

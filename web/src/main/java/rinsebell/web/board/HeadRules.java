@@ -7,14 +7,18 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import rinsebell.floor.ReasonCode;
 import rinsebell.floor.bell.Bell;
 import rinsebell.floor.bell.BellKind;
 import rinsebell.floor.product.Allowance;
 import rinsebell.floor.product.Cover;
 import rinsebell.floor.product.Heat;
 import rinsebell.floor.product.Zone;
+import rinsebell.floor.rule.Restrictions;
 import rinsebell.floor.rule.WhileOn;
+import rinsebell.floor.visit.ApplicationId;
 import rinsebell.web.view.ChairPanel;
 import rinsebell.web.view.Rule;
 
@@ -32,7 +36,7 @@ final class HeadRules {
         var all = new ArrayList<Rule>();
         moment.ringing(head.visit).stream()
                 .filter(bell -> isBroken(bell.kind()))
-                .map(this::broken)
+                .flatMap(this::broken)
                 .forEach(all::add);
         head.whileOn().ifPresent(on -> rules(on, all));
         return new ChairPanel.Rules(all, moment.say("rules.source"), cautions());
@@ -103,8 +107,30 @@ final class HeadRules {
         };
     }
 
-    private Rule broken(Bell bell) {
-        return new Rule(Rule.Kind.BROKEN, head.bells.what(bell), moment.say("rule.since", moment.clock(bell.since())));
+    /** A passed gate says each answer that refuses it; what must not be where it is, or mixed as it is, says by what rule. */
+    private Stream<Rule> broken(Bell bell) {
+        var since = moment.say("rule.since", moment.clock(bell.since()));
+        return switch (bell.kind()) {
+            case PASSED_GATE -> passedGate(bell).map(text -> new Rule(Rule.Kind.BROKEN, text, since));
+            case FORBIDDEN_ZONE, FORBIDDEN_MIXTURE ->
+                Stream.of(new Rule(Rule.Kind.BROKEN, head.bells.what(bell), why(bell, since)));
+            default -> Stream.of(new Rule(Rule.Kind.BROKEN, head.bells.what(bell), since));
+        };
+    }
+
+    private Stream<String> passedGate(Bell bell) {
+        var gate = new GateTelling(moment, head.visit);
+        return head.visit.application(new ApplicationId(bell.key().subject())).stream()
+                .flatMap(application -> new Restrictions(moment.floor(), head.visit).gatePassedBy(application).stream())
+                .filter(reason -> reason.code() != ReasonCode.GATE_OPEN)
+                .map(gate::takeOff);
+    }
+
+    private String why(Bell bell, String since) {
+        return bell.reasons().stream()
+                .findFirst()
+                .map(reason -> moment.say("rule.why", ReasonTelling.rule(reason, moment), since))
+                .orElse(since);
     }
 
     private List<String> cautions() {

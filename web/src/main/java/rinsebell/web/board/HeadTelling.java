@@ -1,7 +1,6 @@
 package rinsebell.web.board;
 
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -9,7 +8,6 @@ import org.jspecify.annotations.Nullable;
 import rinsebell.floor.bell.Bell;
 import rinsebell.floor.bell.BellKind;
 import rinsebell.floor.clock.HeadTiming;
-import rinsebell.floor.clock.Looks;
 import rinsebell.floor.rule.Restrictions;
 import rinsebell.floor.rule.WhileOn;
 import rinsebell.floor.salon.Place;
@@ -24,30 +22,40 @@ final class HeadTelling {
     final Visit visit;
     final HeadTiming timing;
     final BellTelling bells;
+    private final boolean wall;
 
     HeadTelling(Moment moment, Visit visit, boolean wall) {
         this.moment = moment;
         this.visit = visit;
         this.timing = HeadTiming.of(moment.floor(), visit);
         this.bells = new BellTelling(moment, wall);
+        this.wall = wall;
     }
 
     /** What comes next: the loudest bell; else what is asked; else what is coming; else where the client is. */
     Due due() {
-        var own = own();
-        return own.stream()
-                .filter(bell -> bells.urgency(bell) != Urgency.CALM && !isFarOff(bell))
-                .min(bells.loudestFirst())
+        var next = new HeadNext(this);
+        return next.asking().stream()
+                .findFirst()
                 .map(bell -> new Due(
-                        bells.what(bell),
-                        bells.counts(bell),
-                        bells.urgency(bell),
-                        bell.kind() == BellKind.BOWL_WAITING
-                                ? moment.say("due.usable", moment.clock(bells.counts(bell)))
-                                : aside(bells.counts(bell)),
-                        bells.alone(own)))
-                .or(() -> coming(own))
-                .orElseGet(() -> new Due(idle(), null, Urgency.CALM, "", bells.alone(own)));
+                        bells.what(bell), bells.counts(bell), bells.urgency(bell), aside(bell), bells.alone(own())))
+                .or(() -> next.coming().stream().findFirst().map(this::due))
+                .orElseGet(() -> new Due(restingOrIdle(), null, Urgency.CALM, "", bells.alone(own())));
+    }
+
+    private Due due(HeadNext.Coming coming) {
+        return new Due(moment.say(coming.key()), coming.at(), Urgency.CALM, aside(coming.at()), bells.alone(own()));
+    }
+
+    private String aside(Bell bell) {
+        return bell.kind() == BellKind.BOWL_WAITING
+                ? moment.say("due.usable", moment.clock(bells.counts(bell)))
+                : aside(bells.counts(bell));
+    }
+
+    /** After a rinse staff read what is left to do; the wall says where the client is. */
+    private String restingOrIdle() {
+        return wall ? idle() : new AfterRinse(this).words().orElseGet(this::idle);
     }
 
     /** The rinse alone: the bell for it, burning and hot foil among them; else its instant. Empty while nothing is on. */
@@ -75,33 +83,10 @@ final class HeadTelling {
         return new Restrictions(moment.floor(), visit).whileOn();
     }
 
-    private List<Bell> own() {
+    List<Bell> own() {
         return moment.bells().stream()
                 .filter(bell -> visit.id().equals(bell.visit()))
                 .toList();
-    }
-
-    /** A rinse that is merely coming does not hide the check before it. */
-    private boolean isFarOff(Bell bell) {
-        return bells.urgency(bell) == Urgency.ASKED
-                && bells.counts(bell).isAfter(moment.now())
-                && next().filter(coming -> coming.at.isBefore(bells.counts(bell)))
-                        .isPresent();
-    }
-
-    private record Coming(String key, Instant at) {}
-
-    private Optional<Due> coming(List<Bell> own) {
-        return next().map(coming ->
-                new Due(moment.say(coming.key), coming.at, Urgency.CALM, aside(coming.at), bells.alone(own)));
-    }
-
-    private Optional<Coming> next() {
-        var all = new ArrayList<Coming>();
-        timing.nextStrand().map(Looks.Due::at).ifPresent(at -> all.add(new Coming("bell.strand_check", at)));
-        timing.nextScalp().map(Looks.Due::at).ifPresent(at -> all.add(new Coming("bell.scalp_check", at)));
-        timing.rinseBy().ifPresent(limit -> all.add(new Coming("due.rinse", limit.at())));
-        return all.stream().min(Comparator.comparing(Coming::at));
     }
 
     /** Clock times beside the count, so that people can copy them to paper when the power goes. */

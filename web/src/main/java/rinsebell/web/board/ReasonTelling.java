@@ -13,12 +13,21 @@ public final class ReasonTelling {
 
     /** What the rule says, and why, in a sentence or two. */
     public static String say(Reason reason, Moment moment) {
-        var arguments = reason.args().stream()
+        var why = key(reason.code()) + ".why";
+        return moment.words().knows(why)
+                ? rule(reason, moment) + " " + moment.say(why, arguments(reason, moment))
+                : rule(reason, moment);
+    }
+
+    /** What the rule says, without why. */
+    static String rule(Reason reason, Moment moment) {
+        return moment.say(key(reason.code()), arguments(reason, moment));
+    }
+
+    private static Object[] arguments(Reason reason, Moment moment) {
+        return reason.args().stream()
                 .map(argument -> argument(argument, moment))
                 .toArray();
-        var rule = moment.say(key(reason.code()), arguments);
-        var why = key(reason.code()) + ".why";
-        return moment.words().knows(why) ? rule + " " + moment.say(why, arguments) : rule;
     }
 
     /** The bundle key of what the rule says; the same with {@code .why} says why, where that is not plain. */

@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
  * @param id of the panel: the visit's, since the client may move
  * @param place the chair's number, or a basin's letter
  * @param aid what to do first; only after burning, swelling, severe itch or hot foil
+ * @param mind answers and restrictions that hold whatever is done next, each in a few words
  * @param presses what can be recorded or opened now, the likeliest first
  * @param discomfort tingling, burning, hot foil; empty while nothing is on
  */
@@ -19,6 +20,7 @@ public record ChairPanel(
         String who,
         String staff,
         String state,
+        List<String> mind,
         Due due,
         Ribbon ribbon,
         List<Line> lines,

@@ -64,7 +64,7 @@ public final class GateRules {
     }
 
     /** Without reaction, applied the house's time before (in whole days of the calendar), and not too long ago. */
-    static boolean isValid(SkinTest test, Instant at, Salon salon) {
+    public static boolean isValid(SkinTest test, Instant at, Salon salon) {
         var applied = test.applied();
         if (test.result() != SkinTest.Result.NO_REACTION || applied == null) {
             return false;

@@ -4,6 +4,8 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rinsebell.floor.Floor;
 import rinsebell.floor.Reason;
@@ -15,6 +17,7 @@ import rinsebell.floor.clock.HeadTiming;
 import rinsebell.floor.clock.Terms;
 import rinsebell.floor.clock.Timing;
 import rinsebell.floor.product.Cover;
+import rinsebell.floor.product.Directions;
 import rinsebell.floor.product.Heat;
 import rinsebell.floor.product.Limits;
 import rinsebell.floor.product.Zone;
@@ -128,12 +131,16 @@ public final class Restrictions {
 
     /** Whatever is in the bowl. */
     private List<Reason> afterDiscomfort(Zone zone, Instant at) {
-        return zone == Zone.ON_SCALP
-                        && headsOfClient()
-                                .flatMap(Visit::severeComplaints)
-                                .anyMatch(complaint -> complaint.at().isBefore(at) && isSameDay(complaint.at(), at))
+        return zone == Zone.ON_SCALP && restsAt(at)
                 ? List.of(Reason.of(ReasonCode.NO_CHEMICAL_ON_SCALP_TODAY))
                 : List.of();
+    }
+
+    /** Whether the scalp rests from chemicals on that day, after burning, swelling, severe itch or a hot foil before. */
+    public boolean restsAt(Instant at) {
+        return headsOfClient()
+                .flatMap(Visit::severeComplaints)
+                .anyMatch(complaint -> complaint.at().isBefore(at) && isSameDay(complaint.at(), at));
     }
 
     private List<Reason> zone(Optional<Bowl> bowl, Terms terms, Zone zone, Instant at, long itself) {
@@ -142,7 +149,7 @@ public final class Restrictions {
         }
         var found = new ArrayList<>(afterDiscomfort(zone, at));
         if (terms.limits().zone() == Zone.OFF_SCALP) {
-            found.add(Reason.of(ReasonCode.OFF_SCALP_PRODUCT, names(terms)));
+            found.add(Reason.of(ReasonCode.OFF_SCALP_PRODUCT, names(terms, limits -> limits.zone() == Zone.OFF_SCALP)));
         }
         if (terms.isLightener() && isAnotherRound(bowl, at, itself)) {
             found.add(Reason.of(ReasonCode.ROUND_OFF_SCALP_ONLY));
@@ -199,13 +206,19 @@ public final class Restrictions {
 
     private static Optional<Reason> cover(Terms terms, Cover cover) {
         return terms.known() && !terms.limits().cover(cover).allowed()
-                ? Optional.of(Reason.of(ReasonCode.COVER_NOT_ALLOWED, names(terms), cover))
+                ? Optional.of(Reason.of(
+                        ReasonCode.COVER_NOT_ALLOWED,
+                        names(terms, limits -> !limits.cover(cover).allowed()),
+                        cover))
                 : Optional.empty();
     }
 
     private static Optional<Reason> heat(Terms terms, Heat heat) {
         return terms.known() && !terms.limits().heat(heat).allowed()
-                ? Optional.of(Reason.of(ReasonCode.HEAT_NOT_ALLOWED, names(terms), heat))
+                ? Optional.of(Reason.of(
+                        ReasonCode.HEAT_NOT_ALLOWED,
+                        names(terms, limits -> !limits.heat(heat).allowed()),
+                        heat))
                 : Optional.empty();
     }
 
@@ -224,8 +237,11 @@ public final class Restrictions {
         return HeadTiming.of(floor, visit).timings().stream().map(Timing::terms);
     }
 
-    private static String names(Terms terms) {
-        return String.join(
-                ", ", terms.directions().stream().map(one -> one.name()).toList());
+    /** Those of a mixture whose directions say so; what goes along with them is not named. */
+    private static String names(Terms terms, Predicate<Limits> saySo) {
+        return terms.directions().stream()
+                .filter(one -> saySo.test(one.limits()))
+                .map(Directions::name)
+                .collect(Collectors.joining(", "));
     }
 }

@@ -34,9 +34,13 @@ public record StrandFinding(
         NO_WARMTH
     }
 
+    /** How a wet strand answers a gentle pull: common practice, no source. */
     public enum Stretch {
+        /** It stretches and springs back. */
         STRETCHES_WELL,
+        /** Little spring is left: it stays stretched. */
         STRETCHES_LITTLE,
+        /** It snaps, or goes like chewing gum: nothing may stay on it. */
         GIVES_WAY
     }
 
