@@ -69,9 +69,15 @@ final class Corrected {
                 : moved;
     }
 
-    /** How far the clock was put right since the fact of that number. */
+    /**
+     * How far the clock was put right since the fact of that number. What is not on disk has a number below zero, which
+     * does not tell when it was recorded: it stays at its time, and whoever keeps it moves it.
+     */
     private static Duration shift(long seq, List<Fact> shifts) {
         var by = Duration.ZERO;
+        if (seq < 0) {
+            return by;
+        }
         for (var shift : shifts) {
             if (shift.seq() > seq && shift.event() instanceof DayEvent.ClockShifted clock) {
                 by = by.plus(clock.by());

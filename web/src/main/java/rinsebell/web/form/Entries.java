@@ -223,10 +223,18 @@ final class Entries {
                 .toList();
     }
 
+    /** The number of a fact that a bell counts from; below zero for one that could not be saved. */
+    Optional<Long> anchor(String field) {
+        return value(field).flatMap(text -> number(field, Typed.number(text)));
+    }
+
     private Optional<Long> number(String field, String text) {
-        var number = Typed.number(text)
-                .filter(one -> one.signum() > 0 && one.stripTrailingZeros().scale() <= 0);
-        return known(field, number.map(BigDecimal::longValue), Fault.NOT_KNOWN);
+        return number(field, Typed.number(text).filter(one -> one.signum() > 0));
+    }
+
+    private Optional<Long> number(String field, Optional<BigDecimal> typed) {
+        var whole = typed.filter(one -> one.stripTrailingZeros().scale() <= 0);
+        return known(field, whole.map(BigDecimal::longValue), Fault.NOT_KNOWN);
     }
 
     Optional<StaffId> staff(String field) {

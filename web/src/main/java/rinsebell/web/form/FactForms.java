@@ -55,7 +55,7 @@ final class FactForms {
     private static Command acknowledge(Entries entries) {
         var kind = entries.neededChoice("kind", BellKind.class);
         var subject = entries.needed("subject", entries.number("subject"), 0L);
-        var anchor = entries.needed("anchor", entries.number("anchor"), 0L);
+        var anchor = entries.needed("anchor", entries.anchor("anchor"), 0L);
         return new Acknowledge(new BellKey(kind, subject, anchor), entries.note());
     }
 }

@@ -71,12 +71,13 @@ async function fetchOnce(one) {
   }
 }
 
-// 502 and 504 come from something between here and the server, so they say as little as no answer does.
+// 502 and 504 come from something between here and the server, so they say as little as no answer does; and the server
+// itself asks to be asked again while it does not know.
 async function send(one) {
   for (let wait = 500; ; wait = Math.min(wait * 2, LONGEST_WAIT_MS)) {
     try {
       const response = await fetchOnce(one);
-      if (![502, 504].includes(response.status)) return response;
+      if (![502, 504].includes(response.status) && !response.headers.has("Retry-After")) return response;
     } catch {
       // No answer says nothing about whether it arrived: the same id is sent again.
     }

@@ -14,7 +14,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import rinsebell.floor.Intent;
+import rinsebell.floor.bell.BellKey;
+import rinsebell.floor.bell.BellKind;
 import rinsebell.floor.bowl.BowlReason;
+import rinsebell.floor.command.Acknowledge;
 import rinsebell.floor.command.FillRecipe;
 import rinsebell.floor.command.Mix;
 import rinsebell.floor.command.PutAlready;
@@ -287,6 +290,16 @@ class PressesTest {
         assertThat(asked(earlier).typed()).isNull();
         assertThat(faults(table.read("facts", "set-back", table.on.value(), Fields.NONE)))
                 .isEqualTo(Map.of("at", Fault.MISSING));
+    }
+
+    /** Burning that could not be saved counts from a number that no fact on disk has. */
+    @Test
+    void aBellThatIsNotOnDiskCanBeHeardToo() {
+        for (var anchor : List.of(5L, -5L)) {
+            var typed = Fields.of("kind", "burning", "subject", "" + table.visit.value(), "anchor", "" + anchor);
+            assertThat(command(table.read("bells", "acknowledge", 0, typed)))
+                    .isEqualTo(new Acknowledge(new BellKey(BellKind.BURNING, table.visit.value(), anchor), null));
+        }
     }
 
     @Test

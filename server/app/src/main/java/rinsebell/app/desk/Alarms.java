@@ -1,5 +1,6 @@
 package rinsebell.app.desk;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -34,12 +35,30 @@ final class Alarms {
         var all = new ArrayList<>(alarms);
         for (var fact : more) {
             if (all.stream().noneMatch(known -> isSame(known, fact))) {
-                var number = -1L
-                        - all.stream().mapToLong(known -> -known.seq()).max().orElse(0);
-                all.add(new Fact(number, fact.stream(), fact.happened(), fact.recorded(), fact.by(), fact.event()));
+                all.add(new Fact(
+                        number(fact, all), fact.stream(), fact.happened(), fact.recorded(), fact.by(), fact.event()));
             }
         }
         return all;
+    }
+
+    /** That somebody has heard it is a fact, so no later alarm may have its number, after a restart neither. */
+    private static long number(Fact fact, List<Fact> taken) {
+        var lowest = taken.stream().mapToLong(Fact::seq).min().orElse(0);
+        return Math.min(lowest - 1, -fact.recorded().toEpochMilli());
+    }
+
+    /** The same alarms after the clock was put right. */
+    static List<Fact> moved(List<Fact> alarms, Duration by) {
+        return alarms.stream()
+                .map(fact -> new Fact(
+                        fact.seq(),
+                        fact.stream(),
+                        fact.happened().plus(by),
+                        fact.recorded().plus(by),
+                        fact.by(),
+                        fact.event()))
+                .toList();
     }
 
     /** Those that still ring: neither ended by what was recorded since, nor saved by a later try. */

@@ -22,6 +22,9 @@ public sealed interface Answer {
      */
     record NotSaved(boolean rings) implements Answer {}
 
+    /** It is being written, and nobody knows yet whether it counts: the same press again is told. */
+    record NotKnown() implements Answer {}
+
     /** It could not be decided because of a mistake in this program; the floor is as it was. */
     record Bug() implements Answer {}
 }

@@ -2,12 +2,14 @@ package rinsebell.app.desk;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import rinsebell.floor.Command;
 import rinsebell.floor.Decision;
 import rinsebell.floor.Fact;
 import rinsebell.floor.Floor;
@@ -15,6 +17,7 @@ import rinsebell.floor.Ledger;
 import rinsebell.floor.Reason;
 import rinsebell.floor.TextId;
 import rinsebell.floor.bowl.DayEvent;
+import rinsebell.floor.command.Acknowledge;
 
 /** Presses that are decided one after the other on a provisional floor, and made durable together. */
 final class Batch {
@@ -40,10 +43,15 @@ final class Batch {
         if (known.isPresent()) {
             return known.get().again(press.payloadHash(), floor);
         }
-        var decision = press.command().decide(floor, press.asked());
+        var decision = press.command().decide(seenBy(press.command()), press.asked());
         return decision instanceof Decision.Accepted accepted
                 ? accept(press, accepted)
                 : refuse(press, (Decision.Refused) decision);
+    }
+
+    /** Whoever has heard a bell that is not on disk speaks of what no fact tells. */
+    private Floor seenBy(Command command) {
+        return command instanceof Acknowledge heard && !heard.bell().isSaved() ? floor.with(before.alarms()) : floor;
     }
 
     private Answer accept(Press press, Decision.Accepted accepted) {
@@ -95,6 +103,19 @@ final class Batch {
         return List.copyOf(entries);
     }
 
+    /** Whether a press was decided here, rather than answered from before. */
+    boolean holds(String id) {
+        return answered.containsKey(id);
+    }
+
+    /** Whether a press that was decided here says that somebody is being hurt. */
+    boolean isAlarm(String id) {
+        return entries.stream()
+                .filter(entry -> entry.id().equals(id))
+                .flatMap(entry -> entry.facts().stream())
+                .anyMatch(Alarms::isAlarm);
+    }
+
     boolean hasFacts() {
         return entries.stream().anyMatch(entry -> !entry.facts().isEmpty());
     }
@@ -104,12 +125,25 @@ final class Batch {
         return entries.stream().flatMap(entry -> entry.facts().stream()).toList();
     }
 
-    /** The next snapshot. At a day's end the live floor is cut down to what the new day begins with. */
-    Snapshot snapshot() {
-        var next = before.with(floor, texts);
+    /**
+     * The next snapshot. At a day's end the live floor is cut down to what the new day begins with.
+     *
+     * @param current of the floor that this batch began with, and of whatever has begun to ring since
+     */
+    Snapshot after(Snapshot current) {
+        var next = current.moved(shift()).with(floor, texts);
         return facts().stream()
                 .filter(fact -> fact.event() instanceof DayEvent.DayEnded)
                 .reduce(next, (turned, end) -> turned.turned(end.recorded()), (one, other) -> other);
+    }
+
+    /** How far the clock was put right. */
+    private Duration shift() {
+        return facts().stream()
+                .map(Fact::event)
+                .filter(DayEvent.ClockShifted.class::isInstance)
+                .map(event -> ((DayEvent.ClockShifted) event).by())
+                .reduce(Duration.ZERO, Duration::plus);
     }
 
     void remember() {

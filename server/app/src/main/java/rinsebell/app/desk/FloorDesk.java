@@ -1,12 +1,9 @@
 package rinsebell.app.desk;
 
-import java.util.ArrayList;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.LinkedBlockingQueue;
-import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
 import org.slf4j.Logger;
@@ -23,9 +20,6 @@ import rinsebell.floor.Ledger.NotSaved;
 public final class FloorDesk implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(FloorDesk.class);
 
-    /** More presses than hands: past this many waiting ones a press is answered "not saved" at once. */
-    private static final int MOST_WAITING = 10_000;
-
     private static final int MOST_IN_A_BATCH = 256;
     private static final long LOOK_AGAIN_MILLIS = 100;
 
@@ -35,12 +29,10 @@ public final class FloorDesk implements AutoCloseable {
     private final Consumer<List<Fact>> saved;
     private final Consumer<Snapshot> published;
     private final Runnable stop;
-    private final BlockingQueue<Waiting> queue = new LinkedBlockingQueue<>(MOST_WAITING);
+    private final Line line = new Line();
     private final AtomicBoolean open = new AtomicBoolean(true);
     private final Thread writer;
     private volatile Snapshot snapshot;
-
-    private record Waiting(Press press, CompletableFuture<Answer> answer) {}
 
     /**
      * What the desk works with.
@@ -49,7 +41,7 @@ public final class FloorDesk implements AutoCloseable {
      * @param memory of presses answered before
      * @param wording for reasons
      * @param saved told of facts that have just become durable, before anybody sees the floor with them
-     * @param published told of every new floor, on the writer's thread: it must only leave word
+     * @param published told of every new floor, one after the other: it must only leave word
      * @param stop ends the process, when it can't be told what is on disk
      */
     public record Tools(
@@ -88,16 +80,42 @@ public final class FloorDesk implements AutoCloseable {
 
     /** Hands a press in; its answer comes when it is durable. */
     public CompletableFuture<Answer> press(Press press) {
-        var waiting = new Waiting(press, new CompletableFuture<>());
+        var waiting = Line.Waiting.of(press);
         if (!takes(waiting)) {
-            waiting.answer.complete(new Answer.NotSaved(false));
+            waiting.answer().complete(turnedAway(press));
         }
-        return waiting.answer;
+        return waiting.answer();
+    }
+
+    /**
+     * Hands a press in and waits for its answer. Past the patience it is taken back, so that it is surely not saved; if
+     * it is being written already, nobody knows yet.
+     */
+    public Answer answer(Press press, Duration patience) {
+        var waiting = Line.Waiting.of(press);
+        if (takes(waiting)) {
+            var answer = waiting.within(patience);
+            if (answer.isPresent()) {
+                return answer.get();
+            }
+            line.leave(waiting);
+        }
+        return turnedAway(press);
+    }
+
+    /** What can be said for sure of a press that does not stand in line. Burning rings all the same. */
+    public Answer turnedAway(Press press) {
+        // Asked before anything is remembered: whatever leaves the line in between is found in the memory.
+        var underWay = line.holds(press.id());
+        var batch = new Batch(snapshot, memory, wording);
+        var answer = decided(batch, press);
+        ring(Alarms.among(batch.entries()));
+        return underWay && batch.holds(press.id()) ? new Answer.NotKnown() : unsaved(batch, press, answer);
     }
 
     /** Closing waits for a press that is just being handed in, so that none is left without an answer. */
-    private synchronized boolean takes(Waiting waiting) {
-        return open.get() && queue.offer(waiting);
+    private synchronized boolean takes(Line.Waiting waiting) {
+        return open.get() && line.join(waiting);
     }
 
     private synchronized void shut() {
@@ -110,11 +128,8 @@ public final class FloorDesk implements AutoCloseable {
      */
     private void work() {
         try {
-            while (open.get() || !queue.isEmpty()) {
-                var first = queue.poll(LOOK_AGAIN_MILLIS, TimeUnit.MILLISECONDS);
-                if (first != null) {
-                    decide(batchFrom(first));
-                }
+            while (open.get() || !line.isEmpty()) {
+                decide(line.next(LOOK_AGAIN_MILLIS, MOST_IN_A_BATCH));
             }
         } catch (InterruptedException | RuntimeException | Error e) {
             LOG.error("the desk can't go on: stopping", e);
@@ -123,28 +138,30 @@ public final class FloorDesk implements AutoCloseable {
         }
     }
 
-    private List<Waiting> batchFrom(Waiting first) {
-        var batch = new ArrayList<Waiting>();
-        batch.add(first);
-        queue.drainTo(batch, MOST_IN_A_BATCH - 1);
-        return batch;
+    /** A failure that leaves it open what is on disk goes up and ends the desk: nothing is answered then. */
+    private void decide(List<Line.Waiting> waiting) {
+        var batch = new Batch(snapshot, memory, wording);
+        var answers = waiting.stream().map(one -> decided(batch, one.press())).toList();
+        var saved = savedAndShown(batch);
+        for (var i = 0; i < waiting.size(); i++) {
+            var one = waiting.get(i);
+            line.answer(one, saved ? answers.get(i) : unsaved(batch, one.press(), answers.get(i)));
+        }
     }
 
-    /** A failure that leaves it open what is on disk goes up and ends the desk: nothing is answered then. */
-    private void decide(List<Waiting> waiting) {
-        var batch = new Batch(snapshot, memory, wording);
-        var answers = waiting.stream().map(one -> decided(batch, one.press)).toList();
+    /** Saves and shows; a batch of which nothing could be saved leaves the floor as it was. */
+    private boolean savedAndShown(Batch batch) {
         try {
             save(batch);
+            show(batch);
+            return true;
         } catch (NotSaved e) {
-            LOG.error("{} presses could not be saved; the floor is as it was", waiting.size(), e);
+            LOG.error(
+                    "{} presses could not be saved; the floor is as it was",
+                    batch.entries().size(),
+                    e);
             ring(Alarms.among(batch.entries()));
-            waiting.forEach(one -> one.answer.complete(notSaved(batch, one.press)));
-            return;
-        }
-        show(batch);
-        for (var i = 0; i < waiting.size(); i++) {
-            waiting.get(i).answer.complete(answers.get(i));
+            return false;
         }
     }
 
@@ -167,25 +184,33 @@ public final class FloorDesk implements AutoCloseable {
         }
     }
 
-    private void ring(List<Fact> alarms) {
+    /** Others than the writer ring too, when it hangs on a disk. */
+    private synchronized void ring(List<Fact> alarms) {
         if (!alarms.isEmpty()) {
             publish(snapshot.ringing(alarms));
         }
     }
 
-    private static Answer notSaved(Batch batch, Press press) {
-        return new Answer.NotSaved(batch.entries().stream()
-                .filter(entry -> entry.id().equals(press.id()))
-                .flatMap(entry -> entry.facts().stream())
-                .anyMatch(Alarms::isAlarm));
+    /** What a press is answered whose batch was not saved; what stood before stands, and a bug is a bug. */
+    private Answer unsaved(Batch batch, Press press, Answer answer) {
+        if (batch.holds(press.id())) {
+            return new Answer.NotSaved(batch.isAlarm(press.id()));
+        }
+        return answer instanceof Answer.Decided decided
+                ? new Answer.Decided(decided.outcome(), snapshot.floor())
+                : answer;
     }
 
     private void show(Batch batch) {
         batch.remember();
         if (batch.hasFacts()) {
             saved.accept(batch.facts());
-            publish(batch.snapshot());
+            swap(batch);
         }
+    }
+
+    private synchronized void swap(Batch batch) {
+        publish(batch.after(snapshot));
     }
 
     private void publish(Snapshot next) {

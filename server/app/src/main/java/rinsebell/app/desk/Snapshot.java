@@ -1,5 +1,6 @@
 package rinsebell.app.desk;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.Collections;
 import java.util.HashMap;
@@ -36,10 +37,14 @@ public record Snapshot(Floor floor, Map<TextId, String> texts, List<Bell> bells,
         return new Snapshot(next, together(texts, more), left.equals(alarms) ? bells : Bells.of(next.with(left)), left);
     }
 
-    /** The same floor with alarms that ring although they are not on disk. */
+    /** The same floor with alarms that ring although they are not on disk; some may have been saved meanwhile. */
     Snapshot ringing(List<Fact> more) {
-        var all = Alarms.together(alarms, more);
-        return new Snapshot(floor, texts, Bells.of(floor.with(all)), all);
+        return new Snapshot(floor, texts, bells, Alarms.together(alarms, more)).with(floor, Map.of());
+    }
+
+    /** No fact moves what is not on disk, so it is moved here when the clock is put right. */
+    Snapshot moved(Duration by) {
+        return by.isZero() ? this : new Snapshot(floor, texts, bells, Alarms.moved(alarms, by));
     }
 
     /** What a new day begins with. */

@@ -44,6 +44,8 @@ public enum ProblemCode {
     NOT_SAVED(503),
     /** The same, but somebody is hurt, so it rings on every screen although it is not on disk. */
     NOT_SAVED_BUT_RINGS(503),
+    /** The press is still being written: sent again with the same press id it is told whether it counts. */
+    NOT_KNOWN_YET(503),
     /** As many screens are connected as the feed serves. */
     TOO_MANY_SCREENS(503);
 

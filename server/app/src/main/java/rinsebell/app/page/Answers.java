@@ -132,6 +132,11 @@ public final class Answers {
                 error.args().toArray());
     }
 
+    /** Still being written. */
+    public Answer notKnown(Moment moment) {
+        return new Answer(Answer.Kind.NOT_SAVED, moment.say("answer.not_known"), List.of(), List.of());
+    }
+
     /** @param rings whether it rings on every screen all the same */
     public Answer notSaved(boolean rings, Moment moment) {
         var key = rings ? "answer.not_saved_rings" : "answer.not_saved";

@@ -65,6 +65,10 @@ public final class ApiPresses implements Routes {
 
     void answered(Context ctx, Answer answer) {
         Pressing.throwProblem(answer);
+        if (answer instanceof Answer.NotKnown) {
+            PressRoutes.askedAgain(ctx);
+            throw Problem.of(ProblemCode.NOT_KNOWN_YET).thrown();
+        }
         if (!(answer instanceof Answer.Decided decided)) {
             var rings = answer instanceof Answer.NotSaved notSaved && notSaved.rings();
             throw Problem.of(rings ? ProblemCode.NOT_SAVED_BUT_RINGS : ProblemCode.NOT_SAVED)

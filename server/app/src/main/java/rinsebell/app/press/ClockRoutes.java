@@ -32,6 +32,7 @@ public final class ClockRoutes implements Routes {
     }
 
     private static void mustBeSaved(Answer answer) {
+        Pressing.throwProblem(answer);
         if (!(answer instanceof Answer.Decided)) {
             throw Problem.of(ProblemCode.NOT_SAVED).thrown();
         }

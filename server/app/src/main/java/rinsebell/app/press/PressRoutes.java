@@ -123,6 +123,10 @@ public final class PressRoutes implements Routes {
         var moment = live.moment();
         var answer = asked.answer();
         Pressing.throwProblem(answer);
+        if (answer instanceof Answer.NotKnown) {
+            answer(askedAgain(ctx), 503, answers.notKnown(moment));
+            return;
+        }
         if (!(answer instanceof Answer.Decided decided)) {
             var rings = answer instanceof Answer.NotSaved notSaved && notSaved.rings();
             answer(ctx, 503, answers.notSaved(rings, moment));
@@ -134,6 +138,11 @@ public final class PressRoutes implements Routes {
             return;
         }
         accepted(ctx, address, decided.outcome(), moment);
+    }
+
+    /** The script sends the same press again, as it does without an answer. */
+    static Context askedAgain(Context ctx) {
+        return ctx.header("Retry-After", "1");
     }
 
     private void accepted(Context ctx, Address address, Outcome outcome, Moment moment) {

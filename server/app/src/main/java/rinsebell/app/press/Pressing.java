@@ -10,9 +10,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
-import java.util.concurrent.TimeoutException;
+import java.util.concurrent.locks.Lock;
 import java.util.concurrent.locks.ReadWriteLock;
 import java.util.concurrent.locks.ReentrantReadWriteLock;
 import java.util.regex.Pattern;
@@ -37,7 +36,7 @@ import rinsebell.web.form.Target;
 /** Reads a press and hands it to the desk, alike for pages and programs. */
 public final class Pressing {
     private static final Pattern ID = Pattern.compile("[A-Za-z0-9._~-]{8,64}");
-    private static final long PATIENCE_SECONDS = 20;
+    private static final Duration PATIENCE = Duration.ofSeconds(20);
 
     /** Stands for the payload of a press that has none. */
     private static final String CLOCK = "clock";
@@ -45,10 +44,17 @@ public final class Pressing {
     private final FloorDesk desk;
     private final SalonClock clock;
     private final ClientBook clients;
+    private final Duration patience;
     private final Presses presses = Presses.all(InventedProducts.all());
     private final ReadWriteLock clockStands = new ReentrantReadWriteLock();
 
     public Pressing(FloorDesk desk, SalonClock clock, ClientBook clients) {
+        this(desk, clock, clients, PATIENCE);
+    }
+
+    /** @param patience how long a press waits for its answer */
+    Pressing(FloorDesk desk, SalonClock clock, ClientBook clients, Duration patience) {
+        this.patience = patience;
         this.desk = desk;
         this.clients = clients;
         this.clock = clock;
@@ -82,26 +88,41 @@ public final class Pressing {
      */
     Result press(Address address, Fields typed, String id, String device) {
         var form = presses.find(address.resource(), address.press()).orElseThrow(Numbered::nowhere);
-        clockStands.readLock().lock();
+        var stands = takes(clockStands.readLock());
         try {
-            return press(form, address, typed, id, device);
+            return press(form, new Sent(address, typed, id, device), stands);
         } finally {
-            clockStands.readLock().unlock();
+            if (stands) {
+                clockStands.readLock().unlock();
+            }
         }
     }
 
-    private Result press(PressForm form, Address address, Fields typed, String id, String device) {
-        var target = new Target(desk.snapshot().floor(), clock.now(), address.id(), clients);
-        var hash = hash(address, typed);
-        var reading = form.read(target, typed);
+    private record Sent(Address address, Fields typed, String id, String device) {}
+
+    /** @param stands whether the clock can't be put right meanwhile; a press during that is not handed in */
+    private Result press(PressForm form, Sent sent, boolean stands) {
+        var target = new Target(desk.snapshot().floor(), clock.now(), sent.address.id(), clients);
+        var hash = hash(sent.address, sent.typed);
+        var reading = form.read(target, sent.typed);
         if (reading instanceof Reading.Wrong wrong) {
-            return desk.answered(id, hash)
+            return desk.answered(sent.id, hash)
                     .<Result>map(answer -> new Asked(answer, target.now()))
                     .orElseGet(() -> new Wrong(wrong.errors()));
         }
         var read = (Reading.Read) reading;
-        var answer = await(new Press(id, device, hash, read.command(), read.asked()));
+        var press = new Press(sent.id, sent.device, hash, read.command(), read.asked());
+        var answer = stands ? desk.answer(press, patience) : desk.turnedAway(press);
         return new Asked(answer, read.asked().happened());
+    }
+
+    private boolean takes(Lock lock) {
+        try {
+            return lock.tryLock(patience.toMillis(), TimeUnit.MILLISECONDS);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            return false;
+        }
     }
 
     /**
@@ -111,12 +132,23 @@ public final class Pressing {
      * @return empty when the wall clock agrees with the salon's
      */
     Optional<Answer> confirmClock(String id, String device) {
-        clockStands.writeLock().lock();
+        if (!takes(clockStands.writeLock())) {
+            return Optional.of(new Answer.NotSaved(false));
+        }
         try {
-            return desk.answered(id, CLOCK).or(() -> clock.stepSeen().map(step -> await(shift(step, id, device))));
+            return desk.answered(id, CLOCK).or(() -> clock.stepSeen().map(step -> known(shift(step, id, device))));
         } finally {
             clockStands.writeLock().unlock();
         }
+    }
+
+    /** Until it is known which clock counts no other press may go on, however long that takes. */
+    private Answer known(Press shift) {
+        var answer = desk.answer(shift, patience);
+        while (answer instanceof Answer.NotKnown && !Thread.currentThread().isInterrupted()) {
+            answer = desk.answer(shift, patience);
+        }
+        return answer;
     }
 
     private Press shift(Duration step, String id, String device) {
@@ -131,17 +163,6 @@ public final class Pressing {
         }
         if (answer instanceof Answer.Bug) {
             throw Problem.of(ProblemCode.BUG).thrown();
-        }
-    }
-
-    private Answer await(Press press) {
-        try {
-            return desk.press(press).get(PATIENCE_SECONDS, TimeUnit.SECONDS);
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            return new Answer.NotSaved(false);
-        } catch (ExecutionException | TimeoutException e) {
-            return new Answer.NotSaved(false);
         }
     }
 

@@ -2,9 +2,6 @@ package rinsebell.app.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static rinsebell.floor.testing.Saturday.TEN;
-import static rinsebell.floor.testing.Scoop.g;
-import static rinsebell.floor.testing.Shelf.DEV20;
-import static rinsebell.floor.testing.Shelf.MILD_CREAM;
 
 import java.time.Duration;
 import java.time.LocalDate;
@@ -14,66 +11,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CopyOnWriteArrayList;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.atomic.AtomicInteger;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import rinsebell.floor.Asked;
-import rinsebell.floor.Command;
-import rinsebell.floor.Floor;
-import rinsebell.floor.bell.Bell;
-import rinsebell.floor.bell.BellKind;
-import rinsebell.floor.bowl.BowlReason;
 import rinsebell.floor.bowl.DayEvent;
 import rinsebell.floor.command.EndDay;
-import rinsebell.floor.command.Mix;
-import rinsebell.floor.command.OnDay;
 import rinsebell.floor.command.Report;
-import rinsebell.floor.command.Weighed;
 import rinsebell.floor.salon.Place;
-import rinsebell.floor.salon.StaffId;
-import rinsebell.floor.testing.Head;
-import rinsebell.floor.testing.Story;
-import rinsebell.floor.visit.Complaint.Grade;
-import rinsebell.floor.visit.LookEvent;
-import rinsebell.floor.visit.ScalpCheck;
 import rinsebell.floor.visit.StayEvent;
-import rinsebell.floor.visit.VisitId;
 
-class FloorDeskTest {
-
-    private static final Grade BURNING = Grade.BURNING;
-
-    private final LedgerByHand ledger = new LedgerByHand();
-    private final List<Snapshot> published = new CopyOnWriteArrayList<>();
-    private final AtomicInteger stops = new AtomicInteger();
-    private final Story story = Story.stocked();
-    private final Head head = story.arrivesFine();
-    private final Weighed cream =
-            new Weighed(story.product(MILD_CREAM), g(60, MILD_CREAM).grams());
-    private final Weighed developer =
-            new Weighed(story.product(DEV20), g(60, DEV20).grams());
-    private final FloorDesk desk = desk(story.floor());
-
-    private FloorDesk desk(Floor floor) {
-        PressMemory memory = new PressMemory(id -> Optional.empty());
-        return new FloorDesk(
-                Snapshot.of(floor, Map.of()),
-                new FloorDesk.Tools(
-                        ledger,
-                        memory,
-                        (reason, on, texts) -> reason.code().name(),
-                        facts -> {},
-                        published::add,
-                        stops::incrementAndGet));
-    }
-
-    @AfterEach
-    void close() {
-        ledger.letGo();
-        desk.close();
-    }
+class FloorDeskTest extends DeskAtWork {
 
     @Test
     void anAcceptedPressIsOnDiskThenShownThenAnswered() throws Exception {
@@ -166,84 +112,6 @@ class FloorDeskTest {
         assertThat(published).isEmpty();
     }
 
-    @Test
-    void whatIsNotSavedChangesNothing() throws Exception {
-        Snapshot before = desk.snapshot();
-        ledger.fillUp();
-        assertThat(got(desk.press(press("p1", mix())))).isEqualTo(new Answer.NotSaved(false));
-        assertThat(desk.snapshot()).isEqualTo(before);
-        assertThat(published).isEmpty();
-        assertThat(stops).hasValue(0);
-        ledger.makeRoom();
-        assertThat(((Answer.Decided) got(desk.press(press("p1", mix()))))
-                        .outcome()
-                        .accepted())
-                .isTrue();
-    }
-
-    @Test
-    void burningThatCannotBeSavedRingsAllTheSame() throws Exception {
-        ledger.fillUp();
-        assertThat(got(desk.press(press("p1", complains(BURNING))))).isEqualTo(new Answer.NotSaved(true));
-        assertThat(published).hasSize(1);
-        Snapshot shown = desk.snapshot();
-        assertThat(shown.floor()).isEqualTo(story.floor());
-        assertThat(burning(shown)).singleElement().satisfies(bell -> {
-            assertThat(bell.key().isSaved()).isFalse();
-            assertThat(bell.visit()).isEqualTo(head.id());
-            assertThat(bell.at(TEN)).isPresent();
-        });
-    }
-
-    @Test
-    void burningSaidTwiceRingsOnce() throws Exception {
-        ledger.fillUp();
-        got(desk.press(press("p1", complains(BURNING))));
-        got(desk.press(press("p2", complains(BURNING))));
-        assertThat(burning(desk.snapshot())).hasSize(1);
-    }
-
-    @Test
-    void tinglingThatCannotBeSavedIsOnlyTold() throws Exception {
-        ledger.fillUp();
-        assertThat(got(desk.press(press("p1", complains(Grade.TINGLING))))).isEqualTo(new Answer.NotSaved(false));
-        assertThat(published).isEmpty();
-    }
-
-    @Test
-    void savedAtLastItRingsAsItShould() throws Exception {
-        ledger.fillUp();
-        got(desk.press(press("p1", complains(BURNING))));
-        ledger.makeRoom();
-        got(desk.press(press("p1", complains(BURNING))));
-        assertThat(burning(desk.snapshot()))
-                .singleElement()
-                .satisfies(bell -> assertThat(bell.key().isSaved()).isTrue());
-    }
-
-    @Test
-    void anUnsavedBurningRingsOnThroughOtherPressesUntilTheScalpWasLookedAt() throws Exception {
-        ledger.fillUp();
-        got(desk.press(press("p1", complains(BURNING))));
-        ledger.makeRoom();
-        got(desk.press(press("p2", mix())));
-        assertThat(burning(desk.snapshot())).hasSize(1);
-        LookEvent looked = new LookEvent.ScalpChecked(ScalpCheck.Finding.FINE, null);
-        got(desk.press(press("p3", Report.of(head.id(), looked))));
-        assertThat(burning(desk.snapshot())).isEmpty();
-        assertThat(desk.snapshot().alarms()).isEmpty();
-    }
-
-    @Test
-    void whenNobodyCanTellWhatIsOnDiskNothingIsAnsweredAndTheProcessStops() throws Exception {
-        ledger.breakDown();
-        CompletableFuture<Answer> answer = desk.press(press("p1", mix()));
-        desk.close();
-        assertThat(stops).hasValue(1);
-        assertThat(answer).isNotDone();
-        assertThat(published).isEmpty();
-    }
-
     /** The command is sound; what fails is putting the refusal into words. */
     @Test
     void aBugInOnePressLeavesTheOthersAlone() throws Exception {
@@ -329,35 +197,5 @@ class FloorDeskTest {
         assertThat(turned.floor().lastSeq()).isEqualTo(ledger.facts().get(1).seq());
         assertThat(ledger.facts().get(1).event()).isEqualTo(new DayEvent.DayEnded());
         assertThat(turned.floor().salon()).isEqualTo(story.floor().salon());
-    }
-
-    private static List<Bell> burning(Snapshot snapshot) {
-        return snapshot.bells().stream()
-                .filter(bell -> bell.kind() == BellKind.BURNING)
-                .toList();
-    }
-
-    private Command complains(Grade grade) {
-        return Report.of(head.id(), new LookEvent.Complained(grade));
-    }
-
-    private Command mix() {
-        return new Mix(List.of(cream, developer), BowlReason.FIRST, head.id());
-    }
-
-    private static Command moved(VisitId visit, Place place) {
-        return Report.of(visit, new StayEvent.Moved(place));
-    }
-
-    private static Command breakOf(StaffId staff) {
-        return new OnDay(new DayEvent.BreakBegan(staff));
-    }
-
-    private Press press(String id, Command command) {
-        return new Press(id, "tablet", "hash of " + id, command, Asked.at(TEN));
-    }
-
-    private static Answer got(CompletableFuture<Answer> answer) throws Exception {
-        return answer.get(10, TimeUnit.SECONDS);
     }
 }

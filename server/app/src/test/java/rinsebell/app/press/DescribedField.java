@@ -17,6 +17,8 @@ record DescribedField(String name, Shape shape, boolean required) {
 
     enum Shape {
         NUMBER,
+        /** A number that may lie below zero, as far as one likes. */
+        SIGNED,
         CHOICE,
         YES_NO,
         /** Anything a person writes. */
@@ -70,7 +72,7 @@ record DescribedField(String name, Shape shape, boolean required) {
             return Shape.CHOICE;
         }
         return switch (schema.getType()) {
-            case "integer", "number" -> Shape.NUMBER;
+            case "integer", "number" -> last.equals("anchor") ? Shape.SIGNED : Shape.NUMBER;
             case "array" -> Shape.LIST;
             default -> WRITTEN.contains(last) ? Shape.WRITTEN : Shape.TEXT;
         };

@@ -23,6 +23,7 @@ record Hostile(String json, Set<Shape> never, boolean isNothing) {
 
     private static final Set<Shape> EVERYWHERE = EnumSet.allOf(Shape.class);
     private static final Set<Shape> BUT_IN_TEXT = EnumSet.complementOf(EnumSet.of(Shape.TEXT));
+    private static final Set<Shape> TOO_SMALL = EnumSet.complementOf(EnumSet.of(Shape.TEXT, Shape.SIGNED));
 
     static List<Hostile> all() {
         return Stream.of(nothings(), numbers(), oddNumbers(), texts(), nested())
@@ -56,7 +57,7 @@ record Hostile(String json, Set<Shape> never, boolean isNothing) {
                         "\"0x10\"",
                         "\"1,000,000\"",
                         "\"٣\"")
-                .map(json -> new Hostile(json, BUT_IN_TEXT, false));
+                .map(json -> new Hostile(json, json.equals("-99999") ? TOO_SMALL : BUT_IN_TEXT, false));
     }
 
     /** In a number these may be right, or just not known. */

@@ -1,0 +1,151 @@
+package rinsebell.app.press;
+
+import static io.restassured.RestAssured.given;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.equalTo;
+import static rinsebell.floor.testing.Saturday.TEN;
+
+import io.restassured.response.ValidatableResponse;
+import java.time.Duration;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import rinsebell.app.asset.AssetRoutes;
+import rinsebell.app.desk.Answer;
+import rinsebell.app.desk.FloorDesk;
+import rinsebell.app.desk.LedgerByHand;
+import rinsebell.app.desk.PressMemory;
+import rinsebell.app.desk.Snapshot;
+import rinsebell.app.http.ServerUnderTest;
+import rinsebell.app.page.Answers;
+import rinsebell.app.page.FormRoutes;
+import rinsebell.app.page.LiveFloor;
+import rinsebell.app.time.SalonClock;
+import rinsebell.app.time.TimeByHand;
+import rinsebell.floor.bowl.DayEvent;
+import rinsebell.floor.client.ClientBook;
+import rinsebell.floor.testing.Story;
+import rinsebell.web.Assets;
+import rinsebell.web.Pages;
+import rinsebell.web.Words;
+import rinsebell.web.form.Fields;
+
+/** A disk that hangs: nobody is told more than is known. */
+class PatienceTest {
+
+    private static final Address BREAK = new Address("day", 0, "break");
+
+    private final LedgerByHand ledger = new LedgerByHand();
+    private final Story story = Story.stocked().at(TEN);
+    private final TimeByHand time = new TimeByHand(TEN);
+    private final SalonClock clock = SalonClock.startingAtTheWall(time, 1);
+    private final Snapshot loaded = Snapshot.of(story.floor(), Map.of());
+    private final LiveFloor live = new LiveFloor(
+            loaded, clock, new LiveFloor.Paper(new Pages(), Words.british(), Assets.under(AssetRoutes.PREFIX)));
+    private final FloorDesk desk = new FloorDesk(
+            loaded,
+            new FloorDesk.Tools(
+                    ledger,
+                    new PressMemory(id -> Optional.empty()),
+                    (reason, on, texts) -> reason.code().name(),
+                    facts -> facts.stream()
+                            .map(fact -> fact.event())
+                            .filter(DayEvent.ClockShifted.class::isInstance)
+                            .forEach(event -> clock.confirm(((DayEvent.ClockShifted) event).by())),
+                    live::show,
+                    () -> {}));
+    private final Pressing patient = new Pressing(desk, clock, ClientBook.EMPTY);
+    private final Pressing shortly = new Pressing(desk, clock, ClientBook.EMPTY, Duration.ofSeconds(1));
+    private final Pressing hasty = new Pressing(desk, clock, ClientBook.EMPTY, Duration.ZERO);
+
+    @AfterEach
+    void close() {
+        ledger.letGo();
+        desk.close();
+    }
+
+    @Test
+    void whatIsBeingWrittenIsNotKnownYetAndTheSamePressIsToldInTheEnd() throws Exception {
+        try (ServerUnderTest server = server()) {
+            CompletableFuture<Pressing.Result> writing = beingWritten("press-one");
+            api(server, "press-one")
+                    .statusCode(503)
+                    .body("code", equalTo("not-known-yet"))
+                    .header("Retry-After", "1");
+            page(server, "press-one")
+                    .statusCode(503)
+                    .body(containsString("not known yet"))
+                    .header("Retry-After", "1");
+            api(server, "press-two").statusCode(503).body("code", equalTo("not-saved"));
+            ledger.letGo();
+            assertThat(((Pressing.Asked) writing.join()).answer()).isInstanceOf(Answer.Decided.class);
+            assertThat(ledger.facts()).hasSize(1);
+            api(server, "press-one").statusCode(201).body("facts[0]", equalTo((int)
+                    ledger.facts().get(0).seq()));
+            assertThat(ledger.facts()).hasSize(1);
+        }
+    }
+
+    /** Once the clock is put right, every fact that was told by the old one must stand before it. */
+    @Test
+    void whileTheClockIsBeingPutRightNothingElseIsTaken() throws Exception {
+        time.setWall(Duration.ofHours(14));
+        ledger.hold();
+        CompletableFuture<Optional<Answer>> shift =
+                CompletableFuture.supplyAsync(() -> shortly.confirmClock("press-one", ""));
+        ledger.awaitForce();
+        assertThat(press(shortly, "press-two")).isEqualTo(new Answer.NotSaved(false));
+        assertThat(shift).isNotDone();
+        ledger.letGo();
+        assertThat(shift.join().orElseThrow()).isInstanceOf(Answer.Decided.class);
+        assertThat(press(shortly, "press-two")).isInstanceOf(Answer.Decided.class);
+        assertThat(ledger.facts().get(1).happened()).isEqualTo(TEN.plus(Duration.ofHours(14)));
+    }
+
+    private CompletableFuture<Pressing.Result> beingWritten(String id) throws InterruptedException {
+        ledger.hold();
+        var writing = CompletableFuture.supplyAsync(() -> patient.press(BREAK, fields(), id, ""));
+        ledger.awaitForce();
+        return writing;
+    }
+
+    private Answer press(Pressing pressing, String id) {
+        return ((Pressing.Asked) pressing.press(BREAK, fields(), id, "")).answer();
+    }
+
+    private Fields fields() {
+        return Fields.of("staff", staff());
+    }
+
+    private String staff() {
+        return story.stylist().value() + "";
+    }
+
+    private ServerUnderTest server() {
+        Answers answers = new Answers();
+        FormRoutes forms = new FormRoutes(live, answers, ClientBook.EMPTY);
+        return new ServerUnderTest(List.of(new ApiPresses(hasty, live), new PressRoutes(hasty, live, answers, forms)));
+    }
+
+    private ValidatableResponse api(ServerUnderTest server, String id) {
+        return given(server.request())
+                .contentType("application/json")
+                .header("Idempotency-Key", id)
+                .body(Map.of("staff", story.stylist().value()))
+                .post("/api/day/break")
+                .then();
+    }
+
+    private ValidatableResponse page(ServerUnderTest server, String id) {
+        return given(server.request())
+                .contentType("application/x-www-form-urlencoded")
+                .header("Origin", server.url(""))
+                .body("press=" + id + "&staff=" + staff())
+                .post("/day/break")
+                .then();
+    }
+}
