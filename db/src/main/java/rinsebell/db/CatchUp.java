@@ -37,7 +37,8 @@ final class CatchUp implements JournalReader {
     }
 
     /** @throws StoreBroken if the tables know more than the journal, or other things */
-    void finish(Recovered journal) {
+    @Override
+    public void end(Recovered journal) {
         if (journal.end().lines() < reached.lines()) {
             throw new StoreBroken("the database holds " + reached.lines() + " facts, but the journal ends with fact "
                     + journal.end().lines() + " in " + journal.lastFile()
@@ -46,6 +47,10 @@ final class CatchUp implements JournalReader {
         if (missing.isEmpty()) {
             refuseStrange(last);
         }
+    }
+
+    /** Writes the rest, once the journal has forced to disk what was read from it. */
+    void finish() {
         write();
     }
 

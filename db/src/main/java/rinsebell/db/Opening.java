@@ -58,7 +58,7 @@ final class Opening {
         CatchUp catchUp = new CatchUp(tables);
         Journal journal = opened(catchUp);
         try {
-            catchUp.finish(journal.recovered());
+            catchUp.finish();
             return journal;
         } catch (RuntimeException e) {
             journal.close();

@@ -228,6 +228,30 @@ final class StoreRecoveryTest {
                 .hasMessageContaining("the journal ends with fact 5");
     }
 
+    /** The database knows better, so the end was not of a batch that nobody was answered. */
+    @Test
+    void aJournalThatEndsBeforeTheDatabaseIsNotCut() throws Exception {
+        Path file = path.resolve("journal/journal-000000000001.txt");
+        byte[] whole = Files.readAllBytes(file);
+        byte[] torn = Arrays.copyOf(whole, whole.length - 20);
+        Files.write(file, torn);
+
+        assertThatThrownBy(() -> with(path, store -> {})).isInstanceOf(StoreBroken.class);
+        assertThat(Files.readAllBytes(file)).isEqualTo(torn);
+    }
+
+    @Test
+    void aJournalWithOtherLineEndsStopsTheStartWithADatabaseAndWithout() throws Exception {
+        Path file = path.resolve("journal/journal-000000000001.txt");
+        byte[] other = Files.readString(file).replace("\n", "\r\n").getBytes(UTF_8);
+        Files.write(file, other);
+        assertThatThrownBy(() -> with(path, store -> {})).isInstanceOf(JournalDamaged.class);
+
+        Files.delete(path.resolve("rinsebell.mv.db"));
+        assertThatThrownBy(() -> with(path, store -> {})).isInstanceOf(JournalDamaged.class);
+        assertThat(Files.readAllBytes(file)).isEqualTo(other);
+    }
+
     @Test
     void aMissingJournalIsNotTakenForANewOne() throws Exception {
         Files.delete(path.resolve("journal/journal-000000000001.txt"));

@@ -3,8 +3,11 @@ package rinsebell.db.journal;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import rinsebell.floor.Ledger.NotSaved;
 
 /**
@@ -15,6 +18,8 @@ public final class Journal implements AutoCloseable {
 
     /** Files of this length are read whole in a moment and looked at with any editor. */
     private static final long FULL_AT_BYTES = 8L << 20;
+
+    private static final Logger LOG = LoggerFactory.getLogger(Journal.class);
 
     private final Disk disk;
     private final Path folder;
@@ -42,9 +47,11 @@ public final class Journal implements AutoCloseable {
 
     /**
      * Opens the journal in a folder, which is created if need be: reads it from end to end, hands every whole press to
-     * {@code reader}, cuts off the torn tail of a batch that was never answered, and forces the rest to disk.
+     * {@code reader}, cuts off the torn tail of a batch that was never answered, and forces the rest to disk. What is
+     * cut off is kept in a file beside it.
      *
      * @throws JournalDamaged if anything but such a tail does not fit; nothing is changed then
+     * @throws RuntimeException whatever {@code reader} throws; nothing is changed then either
      * @throws IOException if the disk can't be read or written
      */
     public static Journal open(Path folder, JournalReader reader) throws IOException {
@@ -53,7 +60,9 @@ public final class Journal implements AutoCloseable {
 
     static Journal open(Path folder, JournalReader reader, Rules rules) throws IOException {
         Files.createDirectories(folder);
-        return new Journal(folder, rules, Recovery.read(folder, reader));
+        Recovery.State state = Recovery.read(folder, reader);
+        reader.end(state.recovered());
+        return new Journal(folder, rules, state);
     }
 
     /**
@@ -106,9 +115,34 @@ public final class Journal implements AutoCloseable {
     /** What was read may still be in memory only, and it counts from now on. */
     private void settle() throws IOException {
         if (open.length() > length) {
+            keepTail();
             open.cut(length);
         }
         open.force();
+    }
+
+    /** Nobody was told that it is saved, and yet it is not for a program to say that nobody will miss it. */
+    private void keepTail() throws IOException {
+        byte[] bytes = Files.readAllBytes(file);
+        Path kept = unused(file.resolveSibling(file.getFileName() + ".cut"));
+        try (Disk.OpenFile aside = disk.open(kept)) {
+            aside.write(Arrays.copyOfRange(bytes, Math.toIntExact(length), bytes.length), 0);
+            aside.force();
+        }
+        LOG.warn(
+                "the last {} bytes of {} are of a batch that was never answered ({}): they are cut off and kept in {}",
+                recovered.tornBytes(),
+                file,
+                recovered.tornBecause(),
+                kept);
+    }
+
+    private static Path unused(Path name) {
+        int number = 1;
+        while (Files.exists(name.resolveSibling(name.getFileName() + "-" + number))) {
+            number++;
+        }
+        return name.resolveSibling(name.getFileName() + "-" + number);
     }
 
     private void write(byte[] bytes) throws IOException {

@@ -18,7 +18,7 @@ import java.util.zip.CRC32C;
  */
 record JournalLine(long number, long first, int k, int n, String before, String payload) {
 
-    private static final String FORMAT = "j1";
+    static final String FORMAT = "j1";
     private static final int CHECKED_FROM = FORMAT.length() + 1 + 8 + 1;
 
     /** The line as it stands in the file, without its line end. */

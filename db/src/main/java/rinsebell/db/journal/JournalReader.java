@@ -13,4 +13,11 @@ public interface JournalReader {
      * @param after the place in the journal behind this press
      */
     void press(JournalPress press, JournalMark after);
+
+    /**
+     * Is told once that everything was read. Nothing has been changed by then, and nothing will be if this throws.
+     *
+     * @param found what the journal holds, and what is going to be cut off its end
+     */
+    default void end(Recovered found) {}
 }

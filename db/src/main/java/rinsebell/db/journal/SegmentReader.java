@@ -1,13 +1,18 @@
 package rinsebell.db.journal;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
 import java.io.IOException;
 import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.OptionalLong;
 
 /** Reads one file of the journal, checks every line and hands on the whole presses. Used once. */
 final class SegmentReader {
+
+    private static final byte[] LINE_BEGINS = (JournalLine.FORMAT + " ").getBytes(UTF_8);
 
     private final Segment segment;
     private final JournalReader reader;
@@ -100,25 +105,52 @@ final class SegmentReader {
     }
 
     /**
-     * A bad line is the torn tail of the last batch unless a later line shows that it had been on disk before that
-     * line was begun.
+     * A bad line is the torn tail of the last batch only if nothing speaks against it: it looks torn, so do all bad
+     * ones after it, and no line after it shows that it had been on disk before that line was begun.
      */
     private void refuseDamage(String reason) {
         long bad = line.lines() + 1;
-        for (int start = endOfLine(next) + 1; start < bytes.length; start = endOfLine(start) + 1) {
-            if (firstWrittenWith(start) > bad) {
+        for (int start = next; start < bytes.length; start = endOfLine(start) + 1) {
+            if (firstWrittenWith(start).orElse(isTorn(start) ? 0 : Long.MAX_VALUE) > bad) {
                 throw damaged(reason);
             }
         }
+        if (bad == 1 && !beginsLikeALine()) {
+            throw damaged(reason);
+        }
     }
 
-    private long firstWrittenWith(int start) {
+    private OptionalLong firstWrittenWith(int start) {
         try {
-            return JournalLine.parse(Arrays.copyOfRange(bytes, start, endOfLine(start)))
-                    .first();
+            return OptionalLong.of(JournalLine.parse(Arrays.copyOfRange(bytes, start, endOfLine(start)))
+                    .first());
         } catch (BadLine e) {
-            return 0;
+            return OptionalLong.empty();
         }
+    }
+
+    /**
+     * Where a write stopped, a line lacks its end, and that only; where a disk left part of a write out, zeros stand
+     * in it.
+     */
+    private boolean isTorn(int start) {
+        int end = endOfLine(start);
+        return has(0, start, end) || (end == bytes.length && !has('\r', start, end));
+    }
+
+    private boolean has(int wanted, int start, int end) {
+        for (int at = start; at < end; at++) {
+            if (bytes[at] == wanted) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Of a file in which not one line fits nobody can say that it ever was a journal. */
+    private boolean beginsLikeALine() {
+        int compared = Math.min(bytes.length, LINE_BEGINS.length);
+        return Arrays.equals(bytes, 0, compared, LINE_BEGINS, 0, compared) && !has(0, 0, bytes.length);
     }
 
     private int endOfLine(int start) {

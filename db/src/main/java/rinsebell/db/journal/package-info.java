@@ -19,8 +19,9 @@
  * </ul>
  *
  * <p>What can happen to it: a batch that was being written when the power went ends in a torn tail, which is cut off
- * at the next start, since nobody was told that it was saved. Anything else that does not fit is damage: the journal
- * refuses to open and names the file, the line and the reason.
+ * at the next start, since nobody was told that it was saved; a copy of the tail stays beside the file. Its last line
+ * lacks its end, or zeros stand where the disk left something out. Anything else that does not fit is damage: the
+ * journal refuses to open, changes nothing, and names the file, the line and the reason.
  */
 @NullMarked
 package rinsebell.db.journal;

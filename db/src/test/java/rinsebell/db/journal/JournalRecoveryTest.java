@@ -81,13 +81,77 @@ final class JournalRecoveryTest {
         }
     }
 
+    /** Where a write was torn a line lacks its end; a whole line that does not fit was written, and changed since. */
     @Test
-    void aFlippedBitInTheLastBatchCutsWhatStandsBehindTheWholePressesBefore() throws Exception {
-        for (int at = lineEnds.get(2); at < whole.length; at++) {
+    void aFlippedBitInTheLastBatchIsFoundToo() throws Exception {
+        for (int at = lineEnds.get(2); at < whole.length - 1; at++) {
             Files.write(file, flipped(at));
 
-            assertThat(reopened(folder)).as("byte %d", at).isEqualTo(wholeUpTo(at));
+            assertThatThrownBy(() -> reopened(folder)).as("byte %d", at).isInstanceOf(JournalDamaged.class);
+            assertThat(Files.readAllBytes(file)).as("left as it was").isEqualTo(flipped(at));
         }
+    }
+
+    @Test
+    void aLastLineWithoutItsEndIsTornOff() throws Exception {
+        Files.write(file, flipped(whole.length - 1));
+
+        assertThat(reopened(folder)).containsExactly(A, B, C);
+    }
+
+    /** A copy in text mode may do that to every line. */
+    @Test
+    void linesThatAllEndOtherwiseAreDamageAndStay() throws Exception {
+        byte[] other = new String(whole, UTF_8).replace("\n", "\r\n").getBytes(UTF_8);
+        assertDamagedAndLeft(other);
+        assertDamagedAndLeft(new String(other, UTF_8).replace("\r\n", "\r").getBytes(UTF_8));
+    }
+
+    @Test
+    void whatHoldsNoLineAtAllIsNoTornTail() throws Exception {
+        assertDamagedAndLeft(new byte[whole.length]);
+        assertDamagedAndLeft("this is no journal".getBytes(UTF_8));
+        assertDamagedAndLeft("j".repeat(5000).getBytes(UTF_8));
+    }
+
+    private void assertDamagedAndLeft(byte[] bytes) throws IOException {
+        Files.write(file, bytes);
+
+        assertThatThrownBy(() -> reopened(folder))
+                .isInstanceOf(JournalDamaged.class)
+                .hasMessageContaining("line 1: ");
+        assertThat(Files.readAllBytes(file)).isEqualTo(bytes);
+    }
+
+    @Test
+    void whatIsCutOffIsKeptBesideTheFile() throws Exception {
+        for (int cut : List.of(5, 7)) {
+            Files.write(file, Arrays.copyOf(whole, whole.length - cut));
+            reopened(folder);
+        }
+
+        assertThat(Files.readAllBytes(folder.resolve(file.getFileName() + ".cut-1")))
+                .isEqualTo(Arrays.copyOfRange(whole, lineEnds.get(5), whole.length - 5));
+        assertThat(Files.readAllBytes(folder.resolve(file.getFileName() + ".cut-2")))
+                .isEqualTo(Arrays.copyOfRange(whole, lineEnds.get(5), whole.length - 7));
+    }
+
+    @Test
+    void aReaderThatRefusesWhatItReadKeepsEverythingAsItWas() throws Exception {
+        byte[] torn = Arrays.copyOf(whole, whole.length - 5);
+        Files.write(file, torn);
+        JournalReader refusing = new JournalReader() {
+            @Override
+            public void press(JournalPress press, JournalMark after) {}
+
+            @Override
+            public void end(Recovered found) {
+                throw new IllegalArgumentException("only " + found.presses());
+            }
+        };
+
+        assertThatThrownBy(() -> Journal.open(folder, refusing)).hasMessage("only 3");
+        assertThat(Files.readAllBytes(file)).isEqualTo(torn);
     }
 
     /** A disk may write the end of an unforced batch before its beginning. */
@@ -197,7 +261,7 @@ final class JournalRecoveryTest {
 
     private byte[] flipped(int at) {
         byte[] bytes = whole.clone();
-        bytes[at] ^= 0x20;
+        bytes[at] ^= 0x01;
         return bytes;
     }
 

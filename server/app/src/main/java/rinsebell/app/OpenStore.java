@@ -33,8 +33,9 @@ record OpenStore(DataFolder folder, SalonStore store) implements AutoCloseable {
         } catch (IOException | StoreBroken | JournalDamaged e) {
             LOG.error("the store can't be opened", e);
             close(folder);
-            throw new CannotStart("What lies in the data folder " + folder.path() + " can't be read: " + e.getMessage()
-                    + ". Nothing was changed. Keep a copy of the folder, and start with another one by --data.");
+            throw new CannotStart(
+                    "What lies in the data folder " + folder.path() + " can't be read: " + e.getMessage()
+                            + ". The journal was left as it is. Keep a copy of the folder, and start with another one by --data.");
         }
     }
 
