@@ -228,6 +228,10 @@ class WholeDayIT {
         tablet.navigate(demo.url() + head);
         tablet.locator(".presses form[action$='/towel-dried'] button").click();
         assertThat(said(tablet)).containsText("Towel-dried");
+        tablet.locator(".presses a.main[href$='/scalp']").click();
+        tile(tablet, "finding", "fine");
+        submit(tablet);
+        assertThat(said(tablet)).containsText("Scalp looked at");
         tablet.locator(".presses a.main[href$='/lift']").click();
         tile(tablet, "reached", "No");
         submit(tablet);

@@ -3,11 +3,13 @@ package rinsebell.web.board;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import rinsebell.floor.basin.Dispatch;
 import rinsebell.floor.basin.Turn;
 import rinsebell.floor.clock.Limit;
 import rinsebell.floor.clock.Timing;
+import rinsebell.floor.product.Develops;
 import rinsebell.floor.visit.Application;
 import rinsebell.floor.visit.StrandCheck;
 import rinsebell.web.view.Line;
@@ -28,9 +30,9 @@ final class HeadLines {
         var many = head.timing.timings().size() > 1;
         alarms(many, lines);
         head.timing.timings().forEach(timing -> application(timing, many, lines));
-        if (head.timing.hasNoCommonRinse()) {
-            lines.add(new Line(moment.say("line.together"), moment.say("line.together.none"), null, Urgency.MEDIUM));
-        }
+        foilsOut(lines);
+        together().ifPresent(lines::add);
+        new HeatTelling(head).line().ifPresent(lines::add);
         Dispatch.of(moment.floor()).stream()
                 .filter(turn -> turn.visit().equals(head.visit.id()) && turn.isBroughtForward())
                 .map(Turn::startBy)
@@ -52,6 +54,24 @@ final class HeadLines {
         findings.sore().ifPresent(check -> lines.add(alarm(moment.say("line.sore"), check.at())));
     }
 
+    /** When all that is on may be rinsed at once, or that it may not; while something hurts nobody plans. */
+    private Optional<Line> together() {
+        var by = head.timing.rinseBy().filter(limit -> limit.why() != Limit.Why.DISCOMFORT);
+        if (head.timing.timings().size() < 2 || by.isEmpty()) {
+            return Optional.empty();
+        }
+        if (head.timing.hasNoCommonRinse()) {
+            return Optional.of(
+                    new Line(moment.say("line.together"), moment.say("line.together.none"), null, Urgency.MEDIUM));
+        }
+        var until = moment.clock(by.get().at());
+        var window = head.timing
+                .readyFrom()
+                .map(from -> moment.say("line.together.window", moment.clock(from), until))
+                .orElseGet(() -> moment.say("line.together.until", until));
+        return Optional.of(new Line(moment.say("line.together"), window));
+    }
+
     private Line alarm(String label, Instant at) {
         return new Line(label, moment.say("line.off_now", moment.clock(at)), null, Urgency.HIGH);
     }
@@ -62,22 +82,55 @@ final class HeadLines {
 
     private void application(Timing timing, boolean many, List<Line> lines) {
         var where = where(many, timing.application());
-        timing.rinseBy()
-                .ifPresent(limit -> lines.add(new Line(
-                        where + moment.say("line.rinse_by"),
-                        moment.say("line.why", moment.clock(limit.at()), moment.say(limit.why())),
-                        limit.at(),
-                        Urgency.CALM)));
+        timing.rinseBy().ifPresent(limit -> rinseBy(where, timing, limit, lines));
         timing.ready()
-                .ifPresentOrElse(
-                        at -> lines.add(new Line(where + moment.say("line.ready_from"), moment.clock(at))),
-                        () -> lines.add(new Line(
-                                where + moment.say("line.ready_from"), moment.say("line.ready_from.unknown"))));
+                .map(at -> moment.say("line.ready_from.at", moment.clock(at), ready(timing)))
+                .or(() ->
+                        waitsForLastOn(timing) ? Optional.of(moment.say("line.ready_from.unknown")) : Optional.empty())
+                .ifPresent(words -> lines.add(new Line(where + moment.say("line.ready_from"), words)));
         if (timing.isReadyTooLate()
                 && timing.rinseBy().filter(HeadLines::isPlanned).isPresent()) {
             lines.add(new Line("", moment.say("line.ready_too_late"), null, Urgency.MEDIUM));
         }
         timing.application().lastCheck().ifPresent(check -> lines.add(looked(timing.application(), check)));
+    }
+
+    private void rinseBy(String where, Timing timing, Limit limit, List<Line> lines) {
+        var heat = new HeatTelling(head);
+        var why = moment.say(limit.why()) + (limit.why() == Limit.Why.DEVELOPED ? heat.assumed(timing) : "");
+        lines.add(new Line(
+                where + moment.say("line.rinse_by"),
+                moment.say("line.why", moment.clock(limit.at()), why),
+                limit.at(),
+                Urgency.CALM));
+    }
+
+    /** What was said at a look does not hang on the heat. */
+    private String ready(Timing timing) {
+        var saidSo =
+                timing.application().lastCheck().filter(StrandCheck::saysRinse).isPresent();
+        return saidSo ? "" : new HeatTelling(head).assumed(timing);
+    }
+
+    /** Only what counts from the last of it on becomes known with it. */
+    private static boolean waitsForLastOn(Timing timing) {
+        return timing.application().lastOn() == null
+                && timing.terms().develops().stream()
+                        .anyMatch(develops -> develops.counted() == Develops.Counted.FROM_LAST_ON);
+    }
+
+    /** When foils have to begin to come out, so that water is on in time; while something hurts they come out now. */
+    private void foilsOut(List<Line> lines) {
+        if (head.timing
+                        .rinseBy()
+                        .filter(limit -> limit.why() != Limit.Why.DISCOMFORT)
+                        .isPresent()
+                && new HeadNext(head).areFoilsIn()) {
+            head.timing
+                    .startBy(moment.floor())
+                    .ifPresent(at ->
+                            lines.add(new Line(moment.say("line.foils_out"), moment.clock(at), at, Urgency.CALM)));
+        }
     }
 
     /** The last look; where nothing was said about the strand, what was seen before stays in view. */

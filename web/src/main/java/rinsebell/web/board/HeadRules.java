@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 import rinsebell.floor.ReasonCode;
 import rinsebell.floor.bell.Bell;
 import rinsebell.floor.bell.BellKind;
+import rinsebell.floor.clock.Timing;
 import rinsebell.floor.product.Allowance;
 import rinsebell.floor.product.Cover;
 import rinsebell.floor.product.Heat;
@@ -57,16 +58,52 @@ final class HeadRules {
         }
         var limits = on.limits();
         if (limits.zone() == Zone.OFF_SCALP) {
-            all.add(new Rule(Rule.Kind.FORBIDDEN, moment.say("rule.off_scalp"), ""));
+            all.add(new Rule(Rule.Kind.FORBIDDEN, offScalp(), ""));
         } else if (on.anotherRound()) {
-            all.add(new Rule(
-                    Rule.Kind.FORBIDDEN, moment.say("rule.off_scalp"), moment.say("rule.off_scalp.lightened_today")));
+            all.add(new Rule(Rule.Kind.FORBIDDEN, offScalp(), moment.say("rule.off_scalp.lightened_today")));
         }
         var covers = EnumSet.complementOf(EnumSet.of(Cover.OPEN));
         forbid(all, "rule.heat", EnumSet.allOf(Heat.class), limits::heat);
         forbid(all, "rule.cover", covers, limits::cover);
-        allow(all, "rule.heat", EnumSet.allOf(Heat.class), limits::heat);
+        overHeat(all);
+        allow(all, "rule.heat", stillFine(), limits::heat);
         allow(all, "rule.cover", covers, limits::cover);
+    }
+
+    /** Where something else on this head may stay on the scalp, what may not is named. */
+    private String offScalp() {
+        var off = head.timing.timings().stream().filter(this::isOffScalp).toList();
+        var some = off.size() < head.timing.timings().size();
+        return some && !off.isEmpty()
+                ? moment.say(
+                        "rule.off_scalp.of",
+                        moment.listed(
+                                "list.and",
+                                off.stream()
+                                        .map(timing -> head.brief(timing.application()))
+                                        .toList()))
+                : moment.say("rule.off_scalp");
+    }
+
+    private boolean isOffScalp(Timing timing) {
+        return timing.terms().limits().zone() == Zone.OFF_SCALP
+                || new Restrictions(moment.floor(), head.visit).isAnotherRound(timing.application());
+    }
+
+    /** A heat that is past its allowed time is not fine any more, until it is off. */
+    private void overHeat(List<Rule> all) {
+        var heats = new HeatTelling(head);
+        for (var heat : Heat.values()) {
+            heats.overSince(heat)
+                    .map(since -> moment.say("rule.heat.over", capital(moment.say(heat)), moment.clock(since)))
+                    .ifPresent(words -> all.add(new Rule(Rule.Kind.FORBIDDEN, words, "")));
+        }
+    }
+
+    private Set<Heat> stillFine() {
+        var fine = EnumSet.allOf(Heat.class);
+        fine.removeIf(heat -> new HeatTelling(head).overSince(heat).isPresent());
+        return fine;
     }
 
     /** All that is forbidden of one sort in one line, so that the list can be read at a glance. */
@@ -94,10 +131,14 @@ final class HeadRules {
     }
 
     private String allowed(String key, String what, @Nullable Duration longest) {
-        var sentence = what.substring(0, 1).toUpperCase(Locale.UK) + what.substring(1);
+        var sentence = capital(what);
         return longest == null
                 ? moment.say(key + ".yes", sentence)
                 : moment.say(key + ".up_to", sentence, longest.toMinutes());
+    }
+
+    private static String capital(String words) {
+        return words.substring(0, 1).toUpperCase(Locale.UK) + words.substring(1);
     }
 
     private static boolean isBroken(BellKind kind) {
@@ -133,12 +174,19 @@ final class HeadRules {
                 .orElse(since);
     }
 
+    /** What fits: before anything goes on, what comes first; while it is on, what to mind. */
     private List<String> cautions() {
-        return List.of(
-                moment.say("caution.leaflet"),
-                moment.say("caution.eyes"),
-                moment.say("caution.burning"),
-                moment.say("caution.air"),
-                moment.say("caution.law"));
+        var keys = head.timing.isAnythingOn()
+                ? List.of("caution.leaflet", "caution.eyes", "caution.burning", "caution.air", "caution.law")
+                : List.of(
+                        "caution.leaflet",
+                        "caution.skin_test",
+                        "caution.strand_test",
+                        "caution.scalp",
+                        "caution.heat",
+                        "caution.eyes",
+                        "caution.air",
+                        "caution.law");
+        return keys.stream().map(moment::say).toList();
     }
 }

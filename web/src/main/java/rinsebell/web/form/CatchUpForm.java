@@ -38,7 +38,7 @@ final class CatchUpForm {
         var draft = new FormDraft(ask, "day.caught-up");
         ask.moment().floor().openVisits().forEach(visit -> head(draft, ask, visit));
         return draft.group(ask.say("form.when"))
-                .list("by", Choices.working(ask), "")
+                .list("by", Choices.recording(ask), "")
                 .form(address, "/");
     }
 

@@ -18,10 +18,19 @@ final class Choices {
 
     /** Everybody who works here, and nobody. */
     static List<Choice> working(PageAsk ask) {
-        var staff = ask.salon().working().stream()
+        return Stream.concat(Stream.of(nobody(ask)), staff(ask)).toList();
+    }
+
+    /** Everybody who can have recorded something; it need not be said. */
+    static List<Choice> recording(PageAsk ask) {
+        return Stream.concat(Stream.of(new Choice("", ask.say("choice.not_said"))), staff(ask))
+                .toList();
+    }
+
+    private static Stream<Choice> staff(PageAsk ask) {
+        return ask.salon().working().stream()
                 .map(member ->
                         new Choice(number(member.id().value()), ask.moment().name(member.id())));
-        return Stream.concat(Stream.of(nobody(ask)), staff).toList();
     }
 
     /** Places that are free, and the one where somebody is. */

@@ -46,7 +46,7 @@ final class ClientPages {
         var title = ask.say("sheet.clients");
         var letters = ask.value(LETTERS, "");
         var rows = ask.clients().search(letters, MOST_SHOWN).stream()
-                .map(client -> found(ask, client, welcome(ask, client.id())))
+                .map(client -> found(ask, client, welcome(ask, client.id(), client.label())))
                 .toList();
         return new SheetPage(
                 ask.shell(title, Nav.FLOOR),
@@ -63,13 +63,15 @@ final class ClientPages {
         return new Search(address, ask.say("field.letters"), letters, ask.say("sheet.clients.search"));
     }
 
-    private static Press welcome(PageAsk ask, ClientId client) {
-        return Press.opens(ask.say("form.welcome"), "", "/welcome?client=" + client.value());
+    private static Press welcome(PageAsk ask, ClientId client, String label) {
+        return Press.opens(ask.say("sheet.clients.welcome", label), "", "/welcome?client=" + client.value());
     }
 
     private static Row found(PageAsk ask, KnownClient client, Press press) {
         var open = Press.opens(
-                ask.say("sheet.clients.open"), "", RECORDS + "/" + client.id().value());
+                ask.say("sheet.clients.open", client.label()),
+                "",
+                RECORDS + "/" + client.id().value());
         return new Row("", client.label(), last(ask, client), false, List.of(press, open));
     }
 
@@ -100,7 +102,7 @@ final class ClientPages {
         var rows = ask.clients().search(letters, MOST_SHOWN).stream()
                 .filter(client ->
                         card.filter(known -> known.id().equals(client.id())).isEmpty())
-                .map(client -> found(ask, client, links(ask, client.id())))
+                .map(client -> found(ask, client, links(ask, client)))
                 .toList();
         var parts = new ArrayList<Part>();
         if (!linked.isEmpty()) {
@@ -129,16 +131,18 @@ final class ClientPages {
         var unlink = Press.sends(
                 ask.say("sheet.clients.unlink"), "", VisitPages.at(ask, "client"), new Press.Hidden("client", ""));
         var open = Press.opens(
-                ask.say("sheet.clients.open"), "", RECORDS + "/" + card.id().value());
+                ask.say("sheet.clients.open", card.label()),
+                "",
+                RECORDS + "/" + card.id().value());
         return new Row("", card.label(), told(ask, card), false, List.of(open, unlink));
     }
 
-    private static Press links(PageAsk ask, ClientId client) {
+    private static Press links(PageAsk ask, KnownClient client) {
         return Press.sends(
-                        ask.say("form.visits.client.submit"),
+                        ask.say("sheet.clients.link", client.label()),
                         "",
                         VisitPages.at(ask, "client"),
-                        new Press.Hidden("client", Choices.number(client.value())))
+                        new Press.Hidden("client", Choices.number(client.id().value())))
                 .as(Press.Weight.MAIN);
     }
 
@@ -150,7 +154,7 @@ final class ClientPages {
     private static View card(PageAsk ask) {
         var card = ask.clients().card(new ClientId(ask.id()));
         var title = card.map(ClientCard::label).orElse("");
-        var welcome = card.map(known -> welcome(ask, known.id()).as(Press.Weight.MAIN)).stream()
+        var welcome = card.map(known -> welcome(ask, known.id(), known.label()).as(Press.Weight.MAIN)).stream()
                 .toList();
         var notes = card.stream()
                 .flatMap(known -> known.notes().stream())

@@ -30,7 +30,7 @@ final class FactPages {
                         "at",
                         ask.say("field.at"),
                         stands.map(fact -> clock(ask, fact)).orElse(""))
-                .list("by", Choices.working(ask), "")
+                .list("by", Choices.recording(ask), "")
                 .form(at(ask, "set-back"), DAY);
     }
 
@@ -55,7 +55,7 @@ final class FactPages {
                 .toList();
         var draft = new FormDraft(ask, "facts.withdraw").group(titled(ask, along));
         along.forEach(fact -> draft.hidden("along", Choices.number(fact.seq())));
-        draft.list("by", Choices.working(ask), "");
+        draft.list("by", Choices.recording(ask), "");
         return draft.form(at(ask, "withdraw"), DAY);
     }
 

@@ -158,7 +158,7 @@ final class FormDraft {
     }
 
     FormDraft who() {
-        return list("by", Choices.working(ask), "").plain(Kind.LONG_TEXT, "note", label("note"), "");
+        return list("by", Choices.recording(ask), "").plain(Kind.LONG_TEXT, "note", label("note"), "");
     }
 
     Form form(String action, String back) {

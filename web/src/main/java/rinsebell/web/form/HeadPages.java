@@ -78,18 +78,23 @@ final class HeadPages {
         return draft.some("applications", on, on.stream().map(Choice::value).toList());
     }
 
+    /** What is decided comes first: with the gloves on, that alone is often all that is touched. */
     private static FormDraft strand(PageAsk ask, FormDraft draft) {
         var levels = IntStream.rangeClosed(StrandFinding.LOWEST_LEVEL, StrandFinding.HIGHEST_LEVEL)
                 .mapToObj(String::valueOf)
                 .map(level -> new Choice(level, level))
                 .toList();
-        return decision(
-                ask,
-                which(ask, draft)
-                        .tiles("level", levels, "")
-                        .choice("tone", StrandFinding.Tone.class, null)
-                        .choice("stretch", StrandFinding.Stretch.class, null)
-                        .choice("dryness", StrandFinding.Dryness.class, null));
+        return decision(ask, whichIfSeveral(ask, draft))
+                .tiles("level", levels, "")
+                .choice("tone", StrandFinding.Tone.class, null)
+                .choice("stretch", StrandFinding.Stretch.class, null)
+                .choice("dryness", StrandFinding.Dryness.class, null);
+    }
+
+    /** Nobody is asked which, where only one is on. */
+    private static FormDraft whichIfSeveral(PageAsk ask, FormDraft draft) {
+        var on = Choices.applications(ask);
+        return on.size() == 1 ? draft.hidden("application", on.get(0).value()) : which(ask, draft);
     }
 
     private static FormDraft scalp(PageAsk ask, FormDraft draft) {

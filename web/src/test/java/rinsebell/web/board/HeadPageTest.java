@@ -7,7 +7,10 @@ import static rinsebell.floor.testing.Saturday.minutes;
 import static rinsebell.floor.testing.Scoop.g;
 import static rinsebell.floor.testing.Shelf.DEV10;
 import static rinsebell.floor.testing.Shelf.DEV20;
+import static rinsebell.floor.testing.Shelf.MILD_CREAM;
+import static rinsebell.floor.testing.Shelf.PERMANENT;
 import static rinsebell.floor.testing.Shelf.POWDER;
+import static rinsebell.floor.testing.Shelf.STRONG_CREAM;
 import static rinsebell.floor.testing.Shelf.TONER;
 import static rinsebell.floor.testing.Where.offScalp;
 import static rinsebell.floor.testing.Where.onScalp;
@@ -20,6 +23,7 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import rinsebell.floor.bell.Bells;
 import rinsebell.floor.product.Cover;
+import rinsebell.floor.product.Heat;
 import rinsebell.floor.testing.Gates;
 import rinsebell.floor.testing.Head;
 import rinsebell.floor.testing.Saturday;
@@ -186,5 +190,113 @@ class HeadPageTest {
         story.at("10:20");
         head.rinses(on);
         assertThat(panel(head, "10:21").presses()).extracting(Press::label).doesNotContain("Light enough?");
+    }
+
+    /** Strong cream on the scalp at 10:05 with gentle steam from 10:10, which its directions allow for 15 min. */
+    private Head underSteam() {
+        var head = story.at("09:55").arrivesFine();
+        var bowl = story.at("10:00").mixes(g(60, STRONG_CREAM), g(60, DEV20));
+        story.at("10:05");
+        head.lastOn(head.puts(bowl, onScalp(Area.WHOLE_HEAD)));
+        story.at("10:10");
+        head.heats(Heat.GENTLE_STEAM);
+        return head;
+    }
+
+    @Test
+    void heatCountsToItsEndAndIsFineNoLongerThanThat() {
+        var head = underSteam();
+        var before = panel(head, "10:24:59");
+        assertThat(line(before, "Gentle steam until").counting()).hasValue(at("10:25"));
+        assertThat(before.rules().all()).extracting(Rule::text).contains("Gentle steam is fine, up to 15 min");
+        var after = panel(head, "10:25");
+        assertThat(line(after, "Gentle steam is over: heat off").urgency()).isEqualTo(Urgency.MEDIUM);
+        assertThat(after.rules().all())
+                .extracting(Rule::text)
+                .contains("Gentle steam was fine until 10:25: it is over now")
+                .doesNotContain("Gentle steam is fine, up to 15 min");
+    }
+
+    @Test
+    void anInstantThatHangsOnTheHeatSaysSo() {
+        var head = story.at("09:55").arrivesFine();
+        var bowl = story.at("10:00").mixes(g(60, PERMANENT), g(60, DEV20));
+        story.at("10:05");
+        head.lastOn(head.puts(bowl, onScalp(Area.REGROWTH)));
+        assertThat(line(panel(head, "10:06"), "Rinse by").value()).isEqualTo("10:45 (developed)");
+        story.at("10:07");
+        head.heats(Heat.WARM_AIR);
+        var panel = panel(head, "10:08");
+        assertThat(line(panel, "Rinse by").value()).endsWith("(developed, if the warm air stays on)");
+        assertThat(line(panel, "Ready from").value()).endsWith(", if the warm air stays on");
+    }
+
+    @Test
+    void foilsComeOutBeforeTheRinse() {
+        var head = story.at("09:55").arrivesFine();
+        var on = foils(head);
+        story.at("10:45");
+        head.checks(on);
+        var panel = panel(head, "10:46");
+        assertThat(line(panel, "Foils out by").counting()).hasValue(at("10:50"));
+        assertThat(panel.due().what()).isEqualTo("foils out by");
+        assertThat(panel.due().aside()).isEqualTo("10:50 · rinse by 10:55");
+        assertThat(panel.presses().get(0).sends()).isTrue();
+        head.complains(Complaint.Grade.HOT_FOIL);
+        assertThat(panel(head, "10:46").lines()).extracting(Line::label).doesNotContain("Foils out by");
+    }
+
+    /** Foils off the scalp, ready from 10:20 by 10:55, and colour on the regrowth, ready from 10:45 by 10:55 . */
+    private Head twoProducts(String last) {
+        var head = story.at("09:55").arrivesFine();
+        foils(head);
+        var bowl = story.at("10:16").mixes(g(60, PERMANENT), g(60, DEV20));
+        story.at(last);
+        head.lastOn(head.puts(bowl, onScalp(Area.REGROWTH)));
+        return head;
+    }
+
+    @Test
+    void twoProductsSayWhenTheyAreRinsedTogether() {
+        var head = twoProducts("10:20");
+        assertThat(line(panel(head, "10:21"), "Rinse together").value()).isEqualTo("10:50–10:55");
+        head.complains(Complaint.Grade.BURNING);
+        assertThat(panel(head, "10:21").lines()).extracting(Line::label).doesNotContain("Rinse together");
+    }
+
+    @Test
+    void twoProductsSayThatTheyAreNotRinsedTogether() {
+        assertThat(line(panel(twoProducts("10:26"), "10:27"), "Rinse together").value())
+                .isEqualTo("no time suits all that is on");
+    }
+
+    @Test
+    void whatKeepsOffTheScalpIsNamedWhereSomethingElseMayStayOnIt() {
+        assertThat(panel(twoProducts("10:20"), "10:21").rules().all())
+                .extracting(Rule::text)
+                .contains("Keep it off the scalp: powder · foils, all round");
+    }
+
+    @Test
+    void onlyWhatCountsFromTheLastOfItWaitsForThat() {
+        var head = story.at("09:55").arrivesFine();
+        var powder = story.at("10:00").mixes(g(60, POWDER), g(60, DEV20));
+        story.at("10:05");
+        head.puts(powder, offScalp(Area.LENGTHS));
+        assertThat(panel(head, "10:06").lines()).extracting(Line::label).doesNotContain("Ready from");
+        var other = story.at("10:07").arrivesFine();
+        other.puts(story.mixes(g(60, MILD_CREAM), g(60, DEV20)), onScalp(Area.WHOLE_HEAD));
+        assertThat(line(panel(other, "10:08"), "Ready from").value()).isEqualTo("known once the last of it is on");
+    }
+
+    @Test
+    void whatComesFirstIsSaidBeforeAnythingGoesOn() {
+        var head = story.at("09:55").arrivesFine();
+        assertThat(panel(head, "09:56").rules().cautions())
+                .contains(
+                        "Skin test for dye two days before, each time.",
+                        "Strand test before the first bowl.",
+                        "Nothing on a broken or irritated scalp.",
+                        "No heat and no closed cover unless the directions allow it.");
     }
 }

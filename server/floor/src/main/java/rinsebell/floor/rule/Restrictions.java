@@ -174,7 +174,8 @@ public final class Restrictions {
                 .anyMatch(one -> saysSo || isTakenOffBefore(one, at));
     }
 
-    private boolean isAnotherRound(Application application) {
+    /** Whether this, which is on, is another lightening round: it keeps off the scalp. */
+    public boolean isAnotherRound(Application application) {
         return termsOf(application).isLightener()
                 && isAnotherRound(floor.bowl(application.bowl()), application.firstOn(), ONLY_PLANNED);
     }
