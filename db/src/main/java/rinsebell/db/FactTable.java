@@ -77,6 +77,35 @@ final class FactTable {
                 .list();
     }
 
+    /** The facts of these numbers; one that there is not is left out. */
+    static List<Fact> numbered(Handle handle, Collection<Long> numbers) {
+        return handle.createQuery("""
+                        select %s
+                        from fact
+                        where seq in (<numbers>)
+                        """.formatted(COLUMNS))
+                .bindList("numbers", List.copyOf(numbers))
+                .map(FactTable::fact)
+                .list();
+    }
+
+    /**
+     * The first of the days under which a fact with this number or a higher one was recorded.
+     *
+     * @param seq not above that of some day's fact
+     */
+    static LocalDate firstDaySince(Handle handle, long seq) {
+        return handle.createQuery("""
+                        select min(stream)
+                        from fact
+                        where seq >= :seq
+                          and stream like 'day %'
+                        """)
+                .bind("seq", seq)
+                .map((row, context) -> ((Stream.OfDay) StreamName.parse(row.getString(1))).date())
+                .one();
+    }
+
     /** The visits about which a fact with a higher number than this says something. */
     static List<VisitId> visitsAfter(Handle handle, long seq) {
         return handle.createQuery("""

@@ -9,6 +9,8 @@ import static rinsebell.floor.testing.Shelf.DEV20;
 import static rinsebell.floor.testing.Shelf.MILD_CREAM;
 import static rinsebell.floor.testing.Where.onScalp;
 
+import java.time.Duration;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -16,6 +18,8 @@ import java.util.Set;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import rinsebell.db.codec.EventSamples;
 import rinsebell.floor.Event;
 import rinsebell.floor.Fact;
@@ -23,6 +27,7 @@ import rinsebell.floor.Floor;
 import rinsebell.floor.Ledger.Entry;
 import rinsebell.floor.Stream;
 import rinsebell.floor.TextId;
+import rinsebell.floor.bowl.BowlId;
 import rinsebell.floor.bowl.DayEvent;
 import rinsebell.floor.salon.StaffId;
 import rinsebell.floor.testing.Head;
@@ -197,6 +202,45 @@ abstract class StorageContract {
 
         assertThat(floor.visits()).extracting(Visit::id).containsExactly(came.id());
         assertThat(store.load()).isEqualTo(floor.facts());
+    }
+
+    /** The clock stood a day back until somebody confirmed it, and was put forward too far on another day. */
+    @ParameterizedTest
+    @ValueSource(longs = {14, -14})
+    void whatAnOpenVisitRestsOnIsLoadedWhereverTheClockStoodThen(long hours) throws Exception {
+        Story story = Story.begins();
+        BowlId before = story.at("19:00").mixes(g(60, MILD_CREAM), g(60, DEV20));
+        Head stays = story.at("19:05").arrivesFine();
+        stays.puts(before, onScalp(Area.REGROWTH));
+        story.tells(new DayEvent.ClockShifted(Duration.ofHours(hours)));
+        story.at(Saturday.at("19:06").plus(Duration.ofHours(hours)));
+        LocalDate today = story.floor().salon().dayOf(story.now());
+        story.tells(Stream.day(today), new DayEvent.DayEnded());
+        Floor turned = story.floor().turned(story.now());
+        assertThat(turned.visits()).containsExactlyElementsOf(story.floor().visits());
+        Told.save(store, story.facts());
+        reopen();
+
+        assertThat(store.load()).isEqualTo(turned.facts());
+        assertThat(Floor.of(store.load()).bowl(before)).isPresent();
+    }
+
+    /** Whoever put the clock back goes on in a day that had ended. */
+    @Test
+    void whatIsRecordedSinceTheDaysEndIsLoadedThoughTheClockWasPutBack() throws Exception {
+        Story story = Story.begins();
+        Floor floor = turned(story);
+        story.tells(new DayEvent.ClockShifted(Duration.ofDays(-1)));
+        Head head = story.at("10:00").arrivesFine();
+        BowlId bowl = story.mixes(g(60, MILD_CREAM), g(60, DEV20));
+        head.puts(bowl, onScalp(Area.REGROWTH));
+        Told.save(store, story.facts());
+        reopen();
+
+        Floor running = floor.with(
+                story.facts().subList((int) floor.lastSeq(), story.facts().size()));
+        assertThat(store.load()).isEqualTo(running.facts());
+        assertThat(Floor.of(store.load()).bowl(bowl)).isPresent();
     }
 
     @Test

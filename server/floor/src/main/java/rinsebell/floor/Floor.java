@@ -289,32 +289,50 @@ public final class Floor {
     }
 
     /**
-     * The floor that a new day begins with: without the earlier days' visits that have ended, and without the bowls of
-     * days on which no visit is left open. What a restart loads is the same.
+     * The floor that a new day begins with: without the earlier days' visits that have ended, and without the days that
+     * no other visit rests on. What a restart loads is the same.
      */
     public Floor turned(Instant now) {
         var today = salon.dayOf(now);
-        var left = openVisits();
-        var earliest = left.stream()
-                .map(visit -> salon.dayOf(visit.stay().arrivedAt()))
-                .min(LocalDate::compareTo)
-                .filter(date -> date.isBefore(today))
-                .orElse(today);
-        var kept = facts().stream()
-                .filter(fact -> isKept(fact.stream(), earliest, today))
+        var stay = visits.values().stream()
+                .filter(visit -> visit.isOpen()
+                        || !salon.dayOf(visit.stay().arrivedAt()).isBefore(today))
                 .toList();
-        var next = Floor.of(kept);
+        var streams = stay.stream().map(visit -> Stream.visit(visit.id())).collect(Collectors.toSet());
+        var first = firstDay(stay, today);
+        var next = Floor.of(facts().stream()
+                .filter(fact -> isKept(fact.stream(), streams, first))
+                .toList());
         return new Floor(lastSeq, next.facts, next.standing, next.salon, next.day, next.visits);
     }
 
-    private boolean isKept(Stream stream, LocalDate earliest, LocalDate today) {
-        if (stream instanceof Stream.OfVisit of) {
-            return visit(of.visit())
-                    .filter(visit -> visit.isOpen()
-                            || !salon.dayOf(visit.stay().arrivedAt()).isBefore(today))
-                    .isPresent();
-        }
-        return !(stream instanceof Stream.OfDay of) || !of.date().isBefore(earliest);
+    private static boolean isKept(Stream stream, Set<? extends Stream> visits, LocalDate first) {
+        return stream instanceof Stream.OfVisit
+                ? visits.contains(stream)
+                : !(stream instanceof Stream.OfDay of) || !of.date().isBefore(first);
+    }
+
+    /** The day on which the first of these visits came, or under which the first of what they rest on was recorded. */
+    private LocalDate firstDay(List<Visit> stay, LocalDate today) {
+        var came = stay.stream().map(visit -> salon.dayOf(visit.stay().arrivedAt()));
+        var facts = stay.stream()
+                .flatMap(visit -> facts(Stream.visit(visit.id())).stream())
+                .toList();
+        var lowest = Ground.lowest(
+                facts,
+                numbers -> numbers.stream().flatMap(seq -> fact(seq).stream()).toList());
+        var recorded = lowest.isEmpty() ? java.util.stream.Stream.<LocalDate>empty() : daysSince(lowest.getAsLong());
+        return java.util.stream.Stream.of(came, recorded, java.util.stream.Stream.of(today))
+                .flatMap(dates -> dates)
+                .min(LocalDate::compareTo)
+                .orElse(today);
+    }
+
+    private java.util.stream.Stream<LocalDate> daysSince(long seq) {
+        return facts.entrySet().stream()
+                .filter(day -> day.getKey() instanceof Stream.OfDay)
+                .filter(day -> day.getValue().stream().anyMatch(fact -> fact.seq() >= seq))
+                .map(day -> ((Stream.OfDay) day.getKey()).date());
     }
 
     /** Two floors are the same when they tell the same. */

@@ -21,6 +21,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import rinsebell.floor.bell.BellKey;
 import rinsebell.floor.bell.BellKind;
+import rinsebell.floor.bell.Bells;
 import rinsebell.floor.bell.Priority;
 import rinsebell.floor.bell.Stage;
 import rinsebell.floor.bowl.BowlId;
@@ -291,6 +292,27 @@ class FoldTest {
         assertThat(empty.visits()).isEmpty();
         assertThat(empty.day().bowls()).isEmpty();
         assertThat(empty.salon()).isEqualTo(floor.salon());
+    }
+
+    /**
+     * A machine that lost its time went on at 19:05 of the day before. What was recorded until somebody confirmed the
+     * time lies with that day, and the visit came on the next by the right clock.
+     */
+    @Test
+    void aDayTurnsWithAllThatAnOpenVisitRestsOnWhereverTheClockStoodThen() {
+        var evening = Story.stocked();
+        var before = evening.at("19:00").mixes(g(60, Shelf.POWDER), g(60, Shelf.DEV30));
+        var mia = evening.at("19:05").arrivesFine();
+        var after = evening.at("19:06").mixes(g(60, Shelf.MILD_CREAM), g(60, Shelf.DEV20));
+        evening.at("19:10").puts(mia, before, offScalp(Area.FOILS_ALL).under(Cover.FOIL));
+        evening.puts(mia, after, onScalp(Area.REGROWTH));
+        evening.tells(new DayEvent.ClockShifted(Duration.ofHours(14)));
+        var floor = evening.floor();
+        var turned = floor.turned(Saturday.on(Saturday.DATE.plusDays(1), "09:10"));
+        assertThat(turned.visits()).containsExactlyElementsOf(floor.visits());
+        assertThat(turned.bowl(before)).isEqualTo(floor.bowl(before)).isPresent();
+        assertThat(turned.bowl(after)).isEqualTo(floor.bowl(after)).isPresent();
+        assertThat(Bells.of(turned)).isEqualTo(Bells.of(floor)).isNotEmpty();
     }
 
     /** A day with every kind of fact, corrections of corrections among them, told out of order. */
