@@ -1,9 +1,11 @@
 package rinsebell.db.codec;
 
 import java.util.List;
+import java.util.Set;
 import rinsebell.floor.BellAcknowledged;
 import rinsebell.floor.Correction.SetBack;
 import rinsebell.floor.Correction.Withdrawn;
+import rinsebell.floor.ReasonCode;
 import rinsebell.floor.bell.BellKey;
 import rinsebell.floor.bell.BellKind;
 import rinsebell.floor.bell.Priority;
@@ -28,11 +30,13 @@ final class NoteEventKinds {
                     BellAcknowledged.class,
                     (event, out) -> out.object("bell", event.bell(), NoteEventKinds::writeBell)
                             .constant("step", event.step())
-                            .constant("priority", event.priority()),
+                            .constant("priority", event.priority())
+                            .constants("reasons", event.reasons()),
                     in -> new BellAcknowledged(
                             in.object("bell", NoteEventKinds::readBell),
                             in.constant("step", Stage.Step.class),
-                            in.constant("priority", Priority.class))));
+                            in.constant("priority", Priority.class),
+                            Set.copyOf(in.maybeConstants("reasons", ReasonCode.class)))));
 
     private NoteEventKinds() {}
 

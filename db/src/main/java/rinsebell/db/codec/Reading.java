@@ -114,6 +114,16 @@ final class Reading {
         return elements(name, JsonNode::isTextual, node -> new BigDecimal(node.textValue()));
     }
 
+    /** None where the field is absent. */
+    <E extends Enum<E>> List<E> maybeConstants(String name, Class<E> type) {
+        return object.has(name)
+                ? elements(
+                        name,
+                        JsonNode::isTextual,
+                        node -> parse(name, node.textValue(), text -> Enum.valueOf(type, text)))
+                : List.of();
+    }
+
     <K extends Enum<K>, T> Map<K, T> byConstant(String name, Class<K> type, Function<Reading, T> fields) {
         return object(name, entries -> {
             Map<K, T> map = new EnumMap<>(type);

@@ -93,6 +93,15 @@ final class Writing {
         return this;
     }
 
+    /** Sorted, since a set comes in any order; none at all is left out. */
+    Writing constants(String name, Collection<? extends Enum<?>> values) {
+        if (!values.isEmpty()) {
+            var array = object.putArray(name);
+            values.stream().map(Enum::name).sorted().forEach(array::add);
+        }
+        return this;
+    }
+
     <K extends Enum<K>, T> Writing byConstant(String name, Map<K, T> values, BiConsumer<T, Writing> fields) {
         var entries = new Writing(object.putObject(name));
         new TreeMap<>(values).forEach((key, value) -> entries.object(key.name(), value, fields));

@@ -14,6 +14,7 @@ import java.util.stream.Stream;
 import rinsebell.floor.BellAcknowledged;
 import rinsebell.floor.Correction;
 import rinsebell.floor.Event;
+import rinsebell.floor.ReasonCode;
 import rinsebell.floor.bell.BellKey;
 import rinsebell.floor.bell.BellKind;
 import rinsebell.floor.bell.Priority;
@@ -145,7 +146,12 @@ public final class EventSamples {
     private static final List<Event> NOTES = List.of(
             new Correction.Withdrawn(19),
             new Correction.SetBack(19, TEN),
-            new BellAcknowledged(new BellKey(BellKind.RINSE, 21, 22), Stage.Step.START, Priority.MEDIUM));
+            new BellAcknowledged(new BellKey(BellKind.RINSE, 21, 22), Stage.Step.START, Priority.MEDIUM, Set.of()),
+            new BellAcknowledged(
+                    new BellKey(BellKind.PASSED_GATE, 22, 22),
+                    Stage.Step.DUE,
+                    Priority.HIGH,
+                    Set.of(ReasonCode.SCALP_NOT_SOUND, ReasonCode.METAL_ON_HAIR)));
 
     private EventSamples() {}
 

@@ -6,17 +6,18 @@ import rinsebell.floor.bell.Priority;
 import rinsebell.floor.bell.Stage;
 
 /**
- * Somebody has seen a bell: it is quiet, and stays visible, until it comes to a further stage. What was seen is kept as
- * the stage and not as an instant, so that a set-back neither wakes a bell nor hushes a stage that nobody has seen.
+ * Somebody has seen a bell: it is quiet, and stays visible, until it comes to a further stage or rings for a further
+ * reason. What was seen is kept as the stage, so that a set-back hushes none that nobody has seen.
  *
  * @param bell which
  * @param step how far it had come
  * @param priority how it rang
+ * @param reasons what it rang for, where that is a restriction
  */
-public record BellAcknowledged(BellKey bell, Stage.Step step, Priority priority) implements Event {
-    /** Whether this stage was seen with it: it is no further, and rings no louder. */
-    public boolean covers(Stage stage) {
-        return stage.step().compareTo(step) <= 0 && stage.priority().compareTo(priority) <= 0;
+public record BellAcknowledged(BellKey bell, Stage.Step step, Priority priority, Set<ReasonCode> reasons)
+        implements Event {
+    public BellAcknowledged {
+        reasons = Set.copyOf(reasons);
     }
 
     @Override

@@ -15,6 +15,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import rinsebell.floor.bell.Seen;
 import rinsebell.floor.bowl.Bowl;
 import rinsebell.floor.bowl.BowlId;
 import rinsebell.floor.bowl.Day;
@@ -279,13 +280,17 @@ public final class Floor {
     }
 
     /** What somebody has seen of bells. */
-    public Set<BellAcknowledged> acknowledged() {
+    public Set<Seen> acknowledged() {
         return standing.values().stream()
                 .flatMap(List::stream)
-                .map(Fact::event)
-                .filter(BellAcknowledged.class::isInstance)
-                .map(BellAcknowledged.class::cast)
+                .flatMap(Floor::seen)
                 .collect(Collectors.toUnmodifiableSet());
+    }
+
+    private static java.util.stream.Stream<Seen> seen(Fact fact) {
+        return fact.event() instanceof BellAcknowledged what
+                ? java.util.stream.Stream.of(new Seen(what, fact.happened()))
+                : java.util.stream.Stream.empty();
     }
 
     /**

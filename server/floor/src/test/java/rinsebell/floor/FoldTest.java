@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
@@ -340,7 +341,8 @@ class FoldTest {
                         new BellAcknowledged(
                                 new BellKey(BellKind.STRAND_CHECK, regrowth.value(), check),
                                 Stage.Step.DUE,
-                                Priority.SILENT));
+                                Priority.SILENT,
+                                Set.of()));
         story.at("10:17").fills(unknown, g(40, Shelf.REMOVER));
         story.at("10:18").tells(noa, new WorkEvent.CoverChanged(ends, Cover.FILM));
         story.at("10:19").tells(noa, new StayEvent.Moved(Place.BENCH));

@@ -6,9 +6,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import rinsebell.floor.BellAcknowledged;
 import rinsebell.floor.Reason;
+import rinsebell.floor.ReasonCode;
 import rinsebell.floor.visit.VisitId;
 
 /**
@@ -16,16 +17,15 @@ import rinsebell.floor.visit.VisitId;
  *
  * @param key what makes it the same bell
  * @param visit whose head; null when it is about no head
- * @param reasons what it rings for, where that is a restriction
+ * @param reasons what it rings for, where that is a restriction: the worst first
  * @param seen what somebody has acknowledged of it
  * @param stages in the order of time; never empty
  */
-public record Bell(
-        BellKey key, @Nullable VisitId visit, List<Reason> reasons, Set<BellAcknowledged> seen, List<Stage> stages) {
+public record Bell(BellKey key, @Nullable VisitId visit, List<Reason> reasons, Set<Seen> seen, List<Stage> stages) {
     public Bell {
-        reasons = List.copyOf(reasons);
+        reasons = reasons.stream().distinct().sorted().toList();
         seen = Set.copyOf(seen);
-        stages = stages.stream().sorted().toList();
+        stages = stages.stream().distinct().sorted().toList();
         if (stages.isEmpty()) {
             throw new IllegalArgumentException("a bell without a stage never rings: " + key);
         }
@@ -40,14 +40,28 @@ public record Bell(
         return stages.stream().filter(stage -> !stage.from().isAfter(now)).reduce((first, second) -> second);
     }
 
-    /** Whether somebody acknowledged the stage it is in. A further stage has to be seen again. */
+    /** Whether somebody acknowledged the stage it is in, for all its reasons. A further one has to be seen again. */
     public boolean isSeen(Instant now) {
         return at(now).filter(stage -> seen.stream().anyMatch(one -> one.covers(stage)))
+                .filter(stage -> reasons.stream().allMatch(reason -> isSeen(stage, reason.code())))
                 .isPresent();
     }
 
-    Bell seen(Collection<BellAcknowledged> all) {
-        var ofThis = all.stream().filter(one -> one.bell().equals(key)).collect(Collectors.toUnmodifiableSet());
+    private boolean isSeen(Stage stage, ReasonCode reason) {
+        return seen.stream().anyMatch(one -> one.covers(stage, reason));
+    }
+
+    /** This bell and another of the same key are one: it rings for the reasons and in the stages of both. */
+    Bell and(Bell other) {
+        return new Bell(key, visit, joined(reasons, other.reasons), seen, joined(stages, other.stages));
+    }
+
+    private static <T> List<T> joined(List<T> some, List<T> more) {
+        return Stream.concat(some.stream(), more.stream()).toList();
+    }
+
+    Bell seen(Collection<Seen> all) {
+        var ofThis = all.stream().filter(one -> one.what().bell().equals(key)).collect(Collectors.toUnmodifiableSet());
         return ofThis.isEmpty() ? this : new Bell(key, visit, reasons, ofThis, stages);
     }
 

@@ -1,6 +1,7 @@
 package rinsebell.floor.bell;
 
 import java.time.Instant;
+import java.util.LinkedHashMap;
 import java.util.List;
 import rinsebell.floor.Reason;
 import rinsebell.floor.ReasonCode;
@@ -9,27 +10,25 @@ import rinsebell.floor.unit.Instants;
 import rinsebell.floor.visit.Application;
 import rinsebell.floor.visit.HeatSpan;
 
-/** What is on a head although it is forbidden: it was done anyway, was written down, and rings. */
+/**
+ * What is on a head although it is forbidden: it was done anyway, was written down, and rings. Several reasons of one kind
+ * are one bell; each of them has to be seen.
+ */
 final class ForbiddenBells {
     private ForbiddenBells() {}
 
     static void addTo(List<Bell> found, Head head) {
         var restrictions = new Restrictions(head.floor(), head.visit());
+        var bells = new LinkedHashMap<BellKey, Bell>();
         for (var application : head.visit().onHair()) {
             restrictions.brokenBy(application).stream()
                     .map(reason -> broken(head, application, reason))
-                    .forEach(bell -> addOnce(found, bell));
+                    .forEach(bell -> bells.merge(bell.key(), bell, Bell::and));
             restrictions.gatePassedBy(application).stream()
                     .map(reason -> gate(head, application, reason))
-                    .forEach(bell -> addOnce(found, bell));
+                    .forEach(bell -> bells.merge(bell.key(), bell, Bell::and));
         }
-    }
-
-    /** Several reasons of one kind are one bell: the worst, which comes first, speaks. */
-    private static void addOnce(List<Bell> found, Bell bell) {
-        if (found.stream().noneMatch(other -> other.key().equals(bell.key()))) {
-            found.add(bell);
-        }
+        found.addAll(bells.values());
     }
 
     private static Bell broken(Head head, Application application, Reason reason) {
@@ -66,13 +65,17 @@ final class ForbiddenBells {
     private static Bell gate(Head head, Application application, Reason reason) {
         var id = application.id().value();
         return reason.code() == ReasonCode.GATE_OPEN
-                ? head.bell(
-                        BellKind.GATE_OPEN,
-                        head.subject(),
-                        head.subject(),
-                        reason,
-                        Head.stage(application.firstOn(), Stage.Step.DUE, Priority.LOW))
+                ? head.bell(BellKind.GATE_OPEN, head.subject(), head.subject(), reason, open(head, application))
                 : bell(head, BellKind.PASSED_GATE, id, id, application.firstOn(), reason);
+    }
+
+    /** The questions are the same for all that is on: it rings since the first of it. */
+    private static Stage open(Head head, Application application) {
+        var first = head.visit().onHair().stream()
+                .map(Application::firstOn)
+                .min(Instant::compareTo)
+                .orElse(application.firstOn());
+        return Head.stage(first, Stage.Step.DUE, Priority.LOW);
     }
 
     private static Bell bell(Head head, BellKind kind, long subject, long anchor, Instant from, Reason reason) {

@@ -3,7 +3,6 @@ package rinsebell.floor.bell;
 import java.time.Instant;
 import java.util.List;
 import java.util.Set;
-import rinsebell.floor.BellAcknowledged;
 import rinsebell.floor.Floor;
 import rinsebell.floor.Reason;
 import rinsebell.floor.clock.HeadTiming;
@@ -15,7 +14,7 @@ import rinsebell.floor.visit.Visit;
  *
  * @param seen what somebody has acknowledged, of whatever bell
  */
-record Head(Floor floor, Visit visit, HeadTiming timing, Set<BellAcknowledged> seen) {
+record Head(Floor floor, Visit visit, HeadTiming timing, Set<Seen> seen) {
     static List<Head> all(Floor floor) {
         var seen = floor.acknowledged();
         return floor.openVisits().stream()

@@ -46,7 +46,7 @@ final class RinseBells {
             stages.add(stage(limit.at(), Stage.Step.DUE, Priority.HIGH, Audience.BASINS));
             stages.add(stage(limit.at().plus(PAST), Stage.Step.PAST, Priority.HIGH, Audience.EVERYONE));
         });
-        return stages.stream().distinct().toList();
+        return stages;
     }
 
     private static Optional<Limit> hard(Head head) {

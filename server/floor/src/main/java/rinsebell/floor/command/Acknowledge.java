@@ -1,6 +1,8 @@
 package rinsebell.floor.command;
 
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import rinsebell.floor.Asked;
 import rinsebell.floor.BellAcknowledged;
@@ -17,7 +19,8 @@ import rinsebell.floor.bell.Bells;
 import rinsebell.floor.bell.Stage;
 
 /**
- * Somebody has seen a bell. Seen is not done: it goes quiet and stays visible, until it comes to a further stage.
+ * Somebody has seen a bell. Seen is not done: it goes quiet and stays visible, until it comes to a further stage or rings for a
+ * further reason.
  *
  * @param bell which
  * @param reason why, in free text; null for none
@@ -40,7 +43,14 @@ public record Acknowledge(BellKey bell, @Nullable String reason) implements Comm
                 : Stream.visit(visit);
         return new Decision.Accepted(
                 List.of(new Draft(
-                        stream, asked.now(), new BellAcknowledged(bell, stage.step(), stage.priority()), reason)),
+                        stream,
+                        asked.now(),
+                        new BellAcknowledged(bell, stage.step(), stage.priority(), codes(known)),
+                        reason)),
                 List.of());
+    }
+
+    private static Set<ReasonCode> codes(Bell known) {
+        return known.reasons().stream().map(Reason::code).collect(Collectors.toUnmodifiableSet());
     }
 }

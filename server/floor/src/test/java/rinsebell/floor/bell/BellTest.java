@@ -3,6 +3,7 @@ package rinsebell.floor.bell;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static rinsebell.floor.bell.BellKind.RINSE;
+import static rinsebell.floor.product.Develops.Counted.FROM_FIRST_ON;
 import static rinsebell.floor.testing.Leaflet.leaflet;
 import static rinsebell.floor.testing.Ringing.bell;
 import static rinsebell.floor.testing.Saturday.at;
@@ -16,9 +17,11 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import rinsebell.floor.product.Kind;
 import rinsebell.floor.testing.Head;
 import rinsebell.floor.testing.Story;
+import rinsebell.floor.testing.Where;
 import rinsebell.floor.visit.ApplicationId;
 import rinsebell.floor.visit.Area;
 
@@ -83,9 +86,16 @@ class BellTest {
         assertThat(check.isSeen(at(louder).plusMillis(1))).isFalse();
     }
 
-    // Seen at 10:39 as "work begins"; then first-on is put right.
+    // Seen at 10:39 as "work begins"; then first-on is put right. What begins after that nobody has seen yet.
     @ParameterizedTest
-    @CsvSource({"09:59, 10:39, false", "09:58, 10:39, false", "10:00:30, 10:39:30, true"})
+    @CsvSource({
+        "09:59, 10:39, false",
+        "09:58, 10:39, false",
+        "09:59:30, 10:38:30, true",
+        "10:00:30, 10:39:29.999, true",
+        "10:00:30, 10:39:30, false",
+        "10:20, 11:00, false"
+    })
     void aSetBackKeepsWhatWasSeenAndHushesNothingFurther(String firstOn, String now, boolean seen) {
         story.at("10:39");
         story.acknowledges(bell(story.floor(), RINSE));
@@ -101,6 +111,38 @@ class BellTest {
         assertThat(isSeen("10:38:30")).isTrue();
         assertThat(isSeen("10:39:29.999")).isTrue();
         assertThat(isSeen("10:39:30")).isFalse();
+    }
+
+    /** The planned time was seen; a look at the strand says to wait, so that work begins at 10:44 and ends at 10:45. */
+    @ParameterizedTest
+    @ValueSource(strings = {"10:44", "10:44:59.999", "10:45", "10:45:00.001"})
+    void aRinseThatIsPutOffRingsAgainWhenItIsDue(String due) {
+        var toned = tones(45, offScalp(Area.ENDS).planned(minutes(30)));
+        story.at("10:30");
+        story.acknowledges(bell(story.floor(), RINSE));
+        assertThat(isSeen("10:30")).isTrue();
+        head.looksAgain(toned, minutes(10));
+        assertThat(isSeen(due)).isFalse();
+    }
+
+    @Test
+    void whatIsLeftAfterAPartOfTheHeadWasRinsedRingsAgainWhenItIsDue() {
+        tones(45, offScalp(Area.ENDS));
+        var first = tones(20, offScalp(Area.HAIRLINE));
+        story.at("10:20");
+        story.acknowledges(bell(story.floor(), RINSE));
+        assertThat(isSeen("10:20")).isTrue();
+        head.rinses(first);
+        assertThat(isSeen("10:45")).isFalse();
+    }
+
+    /** Instead of the powder: a toner whose rinse is due after so many minutes, softly. */
+    private ApplicationId tones(long to, Where where) {
+        story.withdraws(on.value() + 1);
+        story.withdraws(on.value());
+        story.at("10:00");
+        var toner = leaflet("toner", Kind.DEPOSIT_COLOUR).develops(FROM_FIRST_ON, minutes(5), minutes(to));
+        return head.puts(story.mixes(g(60, toner.typedIn())), where);
     }
 
     @Test

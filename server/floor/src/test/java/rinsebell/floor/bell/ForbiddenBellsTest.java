@@ -16,6 +16,8 @@ import static rinsebell.floor.testing.Where.offScalp;
 import static rinsebell.floor.testing.Where.onScalp;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import rinsebell.floor.Reason;
 import rinsebell.floor.ReasonCode;
 import rinsebell.floor.bowl.BowlId;
@@ -27,6 +29,8 @@ import rinsebell.floor.testing.Shelf;
 import rinsebell.floor.testing.Story;
 import rinsebell.floor.visit.Area;
 import rinsebell.floor.visit.Complaint;
+import rinsebell.floor.visit.Gate;
+import rinsebell.floor.visit.Gate.Metal;
 import rinsebell.floor.visit.Gate.Scalp;
 import rinsebell.floor.visit.Gate.SkinTest;
 
@@ -101,9 +105,11 @@ class ForbiddenBellsTest {
         head.puts(story.mixes(g(60, Shelf.POWDER), g(7, Shelf.PERMANENT), g(90, Shelf.DEV30)), offScalp(Area.LENGTHS));
         assertRings(story.floor(), FORBIDDEN_MIXTURE, "10:00 DUE HIGH STYLIST");
         assertThat(bell(story.floor(), FORBIDDEN_MIXTURE).reasons())
-                .as("the worst speaks")
+                .as("the worst speaks first")
                 .extracting(Reason::code)
-                .containsExactly(ReasonCode.NEVER_MIXED);
+                .startsWith(ReasonCode.NEVER_MIXED)
+                .hasSizeGreaterThan(1)
+                .isSorted();
     }
 
     @Test
@@ -117,6 +123,38 @@ class ForbiddenBellsTest {
         assertThat(bell(story.floor(), PASSED_GATE).isSeen(story.now())).isTrue();
         head.rinses(on);
         assertQuiet(story.floor(), PASSED_GATE);
+    }
+
+    /** Whether the further answer is the worse one or not. */
+    @ParameterizedTest
+    @ValueSource(booleans = {true, false})
+    void aFurtherAnswerAtTheGateIsToBeSeenToo(boolean soreFirst) {
+        var sore = new Gate(null, Scalp.SORE, null, null, null);
+        var metal = new Gate(null, null, null, Metal.PRESENT, null);
+        head.answers(soreFirst ? sore : metal);
+        head.puts(cream(), onScalp(Area.REGROWTH));
+        story.acknowledges(bell(story.floor(), PASSED_GATE));
+        assertThat(bell(story.floor(), PASSED_GATE).isSeen(story.now())).isTrue();
+        story.at("10:05");
+        head.answers(soreFirst ? metal : sore);
+        assertThat(bell(story.floor(), PASSED_GATE).isSeen(story.now())).isFalse();
+        story.acknowledges(bell(story.floor(), PASSED_GATE));
+        assertThat(bell(story.floor(), PASSED_GATE).isSeen(story.now())).isTrue();
+        head.answers(new Gate(null, Scalp.FINE, null, null, null));
+        assertThat(bell(story.floor(), PASSED_GATE).isSeen(story.now()))
+                .as("what is left of it was seen")
+                .isTrue();
+    }
+
+    @Test
+    void aHeatThatTheNextBowlForbidsTooIsToBeSeenAgain() {
+        head.puts(cream(), offScalp(Area.LENGTHS));
+        head.heats(Heat.DRYER);
+        story.acknowledges(bell(story.floor(), FORBIDDEN_HEAT));
+        story.at("10:05");
+        head.puts(powder(), offScalp(Area.ENDS));
+        assertRings(story.floor(), FORBIDDEN_HEAT, "10:00 DUE HIGH STYLIST", "10:05 DUE HIGH STYLIST");
+        assertThat(bell(story.floor(), FORBIDDEN_HEAT).isSeen(story.now())).isFalse();
     }
 
     @Test

@@ -7,12 +7,16 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import rinsebell.floor.BellAcknowledged;
 import rinsebell.floor.Correction;
 import rinsebell.floor.Event;
 import rinsebell.floor.Fact;
 import rinsebell.floor.Floor;
+import rinsebell.floor.Reason;
+import rinsebell.floor.ReasonCode;
 import rinsebell.floor.Stream;
 import rinsebell.floor.bell.Bell;
 import rinsebell.floor.bowl.BowlId;
@@ -86,8 +90,12 @@ public final class Story {
     public long acknowledges(Bell bell) {
         var stage = bell.at(now).orElseThrow();
         var visit = bell.visit();
-        var event = new BellAcknowledged(bell.key(), stage.step(), stage.priority());
+        var event = new BellAcknowledged(bell.key(), stage.step(), stage.priority(), codes(bell));
         return visit == null ? tells(Stream.day(Saturday.DATE), event) : tells(Stream.visit(visit), event);
+    }
+
+    private static Set<ReasonCode> codes(Bell bell) {
+        return bell.reasons().stream().map(Reason::code).collect(Collectors.toSet());
     }
 
     public Instant now() {
