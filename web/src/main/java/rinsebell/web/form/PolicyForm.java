@@ -49,14 +49,13 @@ final class PolicyForm {
     private static Policy.LateCheck checks(Entries entries, Policy.LateCheck now) {
         var medium = minutes(entries, "checks.medium", 0, now.medium());
         var high = minutes(entries, "checks.high", 0, now.high());
+        var highSooner = minutes(entries, "checks.highSooner", 0, now.highSooner());
         inOrder(entries, "checks.high", medium, high);
-        return new Policy.LateCheck(
-                medium,
-                high,
-                minutes(entries, "checks.highSooner", 0, now.highSooner()),
-                minutes(entries, "checks.round", 0, now.round()));
+        inOrder(entries, "checks.highSooner", medium, highSooner);
+        return new Policy.LateCheck(medium, high, highSooner, minutes(entries, "checks.round", 0, now.round()));
     }
 
+    /** A bell gets louder with time, never quieter. */
     private static void inOrder(Entries entries, String field, Duration first, Duration second) {
         if (second.compareTo(first) < 0) {
             entries.fault(field, Fault.ENDS_BEFORE);

@@ -7,9 +7,11 @@ import static rinsebell.web.form.PressTable.faults;
 
 import java.time.Duration;
 import java.time.LocalDate;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -322,5 +324,28 @@ class PressesTest {
 
     private String product() {
         return "" + table.story.product(Shelf.MILD_CREAM).value();
+    }
+
+    /** Of a late look medium, and high with heat or on scalp; of a waiting bowl the question and low. */
+    @ParameterizedTest
+    @CsvSource({
+        "checks.medium, 2, checks.highSooner, 1",
+        "checks.medium, 5, checks.high, 4",
+        "bowl.question, 6, bowl.low, 5"
+    })
+    void noBellOfTheHouseMayGetQuieter(String first, String minutes, String louder, String sooner) {
+        var house = Map.of("checks.highSooner", "9", "checks.high", "9");
+        assertThat(faults(policy(house, first, minutes, louder, sooner))).isEqualTo(Map.of(louder, Fault.ENDS_BEFORE));
+        assertThat(policy(house, first, minutes, louder, minutes)).isInstanceOf(Reading.Read.class);
+    }
+
+    private Reading policy(Map<String, String> house, String first, String minutes, String louder, String later) {
+        var typed = new LinkedHashMap<>(house);
+        typed.put(first, minutes);
+        typed.put(louder, later);
+        var fields = typed.entrySet().stream()
+                .flatMap(entry -> Stream.of(entry.getKey(), entry.getValue()))
+                .toArray(String[]::new);
+        return table.read("policy", Presses.PLAIN, 0, Fields.of(fields));
     }
 }

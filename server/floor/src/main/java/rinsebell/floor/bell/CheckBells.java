@@ -12,6 +12,7 @@ import rinsebell.floor.Floor;
 import rinsebell.floor.clock.Limit;
 import rinsebell.floor.clock.Looks;
 import rinsebell.floor.salon.StaffId;
+import rinsebell.floor.unit.Durations;
 import rinsebell.floor.unit.Instants;
 import rinsebell.floor.visit.Application;
 
@@ -78,21 +79,24 @@ final class CheckBells {
     }
 
     private static Bell bell(Look look, Instant roundDue) {
-        var house = look.head().policy().checks();
-        var from = hardLimitBefore(look, roundDue.plus(house.medium()))
-                ? look.due().at()
-                : roundDue;
-        var quietUntil = quietUntil(look.head());
         var stages = new ArrayList<Stage>();
         stages.add(Head.stage(look.due().at(), Stage.Step.DUE, Priority.SILENT));
-        var rings = new ArrayList<Stage>();
-        rings.add(Head.stage(Instants.later(from.plus(house.medium()), quietUntil), Stage.Step.LATE, Priority.MEDIUM));
-        var high = look.sooner() ? house.highSooner() : house.high();
-        rings.add(Head.stage(Instants.later(from.plus(high), quietUntil), Stage.Step.LATE, Priority.HIGH));
         if (!rinseRingsInstead(look)) {
-            stages.addAll(rings);
+            stages.addAll(late(look, roundDue));
         }
         return look.head().bell(look.kind(), look.subject(), look.due().anchor(), stages);
+    }
+
+    /** Medium, then high; where the house's numbers have high come first, at once: no look gets quieter. */
+    private static List<Stage> late(Look look, Instant roundDue) {
+        var house = look.head().policy().checks();
+        var high = look.sooner() ? house.highSooner() : house.high();
+        var medium = Durations.shorter(house.medium(), high);
+        var from = hardLimitBefore(look, roundDue.plus(medium)) ? look.due().at() : roundDue;
+        var quietUntil = quietUntil(look.head());
+        return List.of(
+                Head.stage(Instants.later(from.plus(medium), quietUntil), Stage.Step.LATE, Priority.MEDIUM),
+                Head.stage(Instants.later(from.plus(high), quietUntil), Stage.Step.LATE, Priority.HIGH));
     }
 
     private static boolean rinseRingsInstead(Look look) {
@@ -110,13 +114,16 @@ final class CheckBells {
                 .isPresent();
     }
 
-    /** Nothing rings for whoever is still applying that head, for at most the house's application time. */
+    /**
+     * Nothing rings for whoever is still applying that head, for at most the house's application time: from the first of
+     * what is being applied, so that the next part of the head does not keep it quiet for longer.
+     */
     private static Instant quietUntil(Head head) {
         return head.timing().timings().stream()
                 .map(timing -> timing.application())
                 .filter(application -> application.isLive() && application.lastOn() == null)
                 .map(application -> application.firstOn().plus(head.policy().applying()))
-                .max(Comparator.naturalOrder())
+                .min(Comparator.naturalOrder())
                 .orElse(Instant.MIN);
     }
 }

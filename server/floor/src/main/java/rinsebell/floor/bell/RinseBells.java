@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import rinsebell.floor.clock.Limit;
 import rinsebell.floor.clock.Timing;
+import rinsebell.floor.unit.Durations;
 
 /**
  * The rinse of a head: one bell. It is shown before, rings when the work before the basin begins, rings at rinse-by, and
@@ -36,8 +37,8 @@ final class RinseBells {
         var stages = new ArrayList<Stage>();
         var whole = Duration.between(firstOn, rinseBy.at());
         var most = whole.isNegative() ? Duration.ZERO : whole.dividedBy(PART_OF_WHOLE);
-        var start = rinseBy.at().minus(shorter(head.timing().workingTime(head.floor()), most));
-        var soon = start.minus(shorter(head.policy().working().soon(), most));
+        var start = rinseBy.at().minus(Durations.shorter(head.timing().workingTime(head.floor()), most));
+        var soon = start.minus(Durations.shorter(head.policy().working().soon(), most));
         stages.add(stage(soon, Stage.Step.SOON, Priority.SILENT, Audience.BASINS));
         stages.add(stage(start, Stage.Step.START, Priority.MEDIUM, Audience.BASINS));
         stages.add(
@@ -55,9 +56,5 @@ final class RinseBells {
 
     private static Stage stage(Instant from, Stage.Step step, Priority priority, Audience audience) {
         return new Stage(from, step, priority, audience);
-    }
-
-    private static Duration shorter(Duration one, Duration other) {
-        return one.compareTo(other) <= 0 ? one : other;
     }
 }

@@ -2,6 +2,7 @@ package rinsebell.floor.product;
 
 import java.time.Duration;
 import org.jspecify.annotations.Nullable;
+import rinsebell.floor.unit.Durations;
 
 final class Shorter {
     private Shorter() {}
@@ -11,6 +12,6 @@ final class Shorter {
         if (one == null || other == null) {
             return one == null ? other : one;
         }
-        return one.compareTo(other) <= 0 ? one : other;
+        return Durations.shorter(one, other);
     }
 }

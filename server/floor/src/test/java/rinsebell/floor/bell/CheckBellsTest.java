@@ -18,8 +18,10 @@ import java.time.Duration;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import rinsebell.floor.product.Directions;
 import rinsebell.floor.product.Heat;
 import rinsebell.floor.product.Kind;
+import rinsebell.floor.salon.Policy;
 import rinsebell.floor.testing.Head;
 import rinsebell.floor.testing.Leaflet;
 import rinsebell.floor.testing.Ringing;
@@ -229,5 +231,57 @@ class CheckBellsTest {
                 "10:10 DUE SILENT STYLIST",
                 "10:12 LATE MEDIUM STYLIST",
                 "10:15 LATE HIGH STYLIST");
+    }
+
+    /** A house that set its numbers so that high comes before medium. */
+    @ParameterizedTest
+    @CsvSource({"1, 10:11", "2, 10:12"})
+    void noLookGetsQuieterWhateverTheHouseSays(long highSooner, String rings) {
+        story.policy(late(new Policy.LateCheck(minutes(2), minutes(5), minutes(highSooner), minutes(3))));
+        puts(head, "10:00", everyTen(), onScalp(Area.REGROWTH));
+        assertRings(
+                story.floor(),
+                STRAND_CHECK,
+                "10:10 DUE SILENT STYLIST",
+                rings + " LATE MEDIUM STYLIST",
+                rings + " LATE HIGH STYLIST");
+    }
+
+    private static Policy late(Policy.LateCheck checks) {
+        var house = Policy.DEFAULT;
+        return new Policy(
+                house.applying(),
+                house.working(),
+                house.bowl(),
+                checks,
+                house.skinTest(),
+                house.longestOn(),
+                house.weighingSlackGrams());
+    }
+
+    @Test
+    void severalPartsThatAreBeingAppliedKeepItQuietNoLongerThanTheFirstOfThem() {
+        puts(head, "10:00", everyTen(), offScalp(Area.LENGTHS));
+        story.at("10:03");
+        head.puts(story.mixes(g(60, toner())), offScalp(Area.ENDS));
+        story.at("10:18");
+        var later = head.puts(story.mixes(g(60, toner())), offScalp(Area.HAIRLINE));
+        assertRings(
+                story.floor(),
+                STRAND_CHECK,
+                "10:10 DUE SILENT STYLIST",
+                "10:23 LATE MEDIUM STYLIST",
+                "10:23 LATE HIGH STYLIST");
+        head.lastOn(later);
+        assertRings(
+                story.floor(),
+                STRAND_CHECK,
+                "10:10 DUE SILENT STYLIST",
+                "10:23 LATE MEDIUM STYLIST",
+                "10:23 LATE HIGH STYLIST");
+    }
+
+    private static Directions toner() {
+        return leaflet("toner", Kind.DEPOSIT_COLOUR).typedIn();
     }
 }
