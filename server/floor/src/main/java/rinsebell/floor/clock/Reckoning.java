@@ -15,6 +15,7 @@ import rinsebell.floor.product.Span;
 import rinsebell.floor.salon.Policy;
 import rinsebell.floor.visit.Application;
 import rinsebell.floor.visit.CheckDecision;
+import rinsebell.floor.visit.Ending;
 import rinsebell.floor.visit.ScalpCheck;
 import rinsebell.floor.visit.StrandCheck;
 import rinsebell.floor.visit.Visit;
@@ -72,13 +73,28 @@ final class Reckoning {
                 .map(longest -> new Limit(Limit.Why.LONGEST_ON, sectionFirstOn().plus(longest), true));
     }
 
-    /** The section's first first-on since it was last rinsed: what a covered bowl began counts on. */
+    /** The section's first first-on since it was last rinsed: what a bowl began counts on, covered or wiped off. */
     private Instant sectionFirstOn() {
-        return visit.onHair().stream()
-                .filter(one -> one.area() == application.area())
+        return section()
+                .filter(one -> !isRinsed(one))
                 .map(Application::firstOn)
                 .min(Comparator.naturalOrder())
                 .orElse(application.firstOn());
+    }
+
+    /** Water was on it, or on its section since it was wiped off. */
+    private boolean isRinsed(Application one) {
+        var ending = one.ending();
+        return ending != null
+                && ending.isOff()
+                && section()
+                        .flatMap(other -> Stream.ofNullable(other.ending()))
+                        .anyMatch(other ->
+                                other.how() == Ending.How.RINSED && !other.at().isBefore(ending.at()));
+    }
+
+    private Stream<Application> section() {
+        return visit.applications().stream().filter(one -> one.area() == application.area());
     }
 
     private Optional<Limit> planned() {

@@ -114,11 +114,16 @@ public record Terms(
         return any(one -> one.contents().dye());
     }
 
-    /** Whether peroxide is in it: a developer, or anything that is not known to hold none. */
+    /** Whether peroxide is known to be in it: a developer, or a strength above none. */
     public boolean containsPeroxide() {
         return any(one -> one.kind() == Kind.DEVELOPER
                 || (one.contents().peroxide() != null
                         && one.contents().peroxide().value().signum() > 0));
+    }
+
+    /** Whether peroxide may be in it: it is known to be, or nobody knows. */
+    public boolean mayContainPeroxide() {
+        return !known || containsPeroxide() || any(one -> one.contents().peroxide() == null);
     }
 
     private boolean any(Function<Directions, Boolean> what) {

@@ -23,7 +23,23 @@ public final class GateRules {
     private GateRules() {}
 
     /**
-     * What the answers refuse.
+     * What the answers refuse of a plan: besides what is known to be in the bowl, what may be in it.
+     *
+     * @param gate the answers
+     * @param terms of the bowl
+     * @param zone where it would go
+     * @param at when
+     */
+    public static List<Reason> judgePlan(Gate gate, Terms terms, Zone zone, Instant at, Salon salon) {
+        var found = new ArrayList<>(judge(gate, terms, zone, at, salon));
+        if (hasMetal(gate) && terms.mayContainPeroxide()) {
+            found.add(Reason.of(ReasonCode.METAL_ON_HAIR));
+        }
+        return found.stream().distinct().toList();
+    }
+
+    /**
+     * What the answers refuse of what is known to be in a bowl.
      *
      * @param gate the answers
      * @param terms of the bowl

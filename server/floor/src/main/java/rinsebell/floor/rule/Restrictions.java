@@ -68,7 +68,7 @@ public final class Restrictions {
             found.add(Reason.of(ReasonCode.RECIPE_UNKNOWN));
         }
         found.addAll(zone(bowl, terms, putting.zone(), putting.at(), ONLY_PLANNED));
-        found.addAll(GateRules.judge(visit.gate(), terms, putting.zone(), putting.at(), floor.salon()));
+        found.addAll(GateRules.judgePlan(visit.gate(), terms, putting.zone(), putting.at(), floor.salon()));
         cover(terms, putting.cover()).ifPresent(found::add);
         visit.heat().flatMap(span -> heat(terms, span.heat())).ifPresent(found::add);
         pastUse(bowl, terms, putting.at()).ifPresent(found::add);

@@ -111,6 +111,27 @@ class RinseByTest extends OneBowlOn {
         assertThat(first.head().timing().timings()).hasSize(1);
     }
 
+    /** Wiping off is no rinse: what was on since 10:05 counts on, until water was on. */
+    @ParameterizedTest
+    @CsvSource({"true, 11:30", "false, 10:55"})
+    void longestOnCountsOnAfterWipingOff(boolean rinsed, String rinseBy) {
+        var first = on(powder().longestOn(minutes(50)));
+        var bowl = story.mixes(g(60, powder().longestOn(minutes(50)).typedIn()));
+        story.at("10:20");
+        first.head().wipesOff(first.application());
+        story.at("10:22");
+        var second = first.head().puts(bowl, offScalp(Area.LENGTHS));
+        story.at("10:30");
+        if (rinsed) {
+            first.head().rinses(second);
+        } else {
+            first.head().wipesOff(second);
+        }
+        story.at("10:40");
+        var third = first.head().puts(bowl, offScalp(Area.LENGTHS));
+        assertThat(first.head().timing(third).rinseBy()).contains(new Limit(Limit.Why.LONGEST_ON, at(rinseBy), true));
+    }
+
     @Test
     void longestOnOfAnotherSectionDoesNotCount() {
         var first = on(powder().longestOn(minutes(50)));

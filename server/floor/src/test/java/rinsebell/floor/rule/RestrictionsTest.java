@@ -20,14 +20,17 @@ import static rinsebell.floor.testing.Where.offScalp;
 import static rinsebell.floor.testing.Where.onScalp;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import rinsebell.floor.ReasonCode;
 import rinsebell.floor.product.Cover;
 import rinsebell.floor.product.Heat;
+import rinsebell.floor.product.Kind;
 import rinsebell.floor.product.Zone;
 import rinsebell.floor.testing.Gates;
+import rinsebell.floor.testing.Leaflet;
 import rinsebell.floor.visit.Area;
 import rinsebell.floor.visit.Gate.Metal;
 import rinsebell.floor.visit.Gate.Scalp;
@@ -140,6 +143,21 @@ class RestrictionsTest extends AskedHead {
         assertThat(gatePassedBy(unknown)).isEmpty();
         head.answers(Gates.fineBut(Scalp.SORE));
         assertThat(gatePassedBy(unknown)).containsExactly(ReasonCode.SCALP_NOT_SOUND);
+    }
+
+    /** A leaflet that does not say how much peroxide is in the tub: there may be some. */
+    @ParameterizedTest
+    @CsvSource(
+            value = {"null, true, false", "0, false, false", "0.1, true, true"},
+            nullValues = "null")
+    void onMetalPeroxideThatNobodyKnowsOfRefusesThePlanAndRingsNothing(
+            @Nullable String peroxide, boolean refused, boolean rings) {
+        head.answers(Gates.fineBut(Metal.PRESENT));
+        var glaze = Leaflet.leaflet("glaze", Kind.DEPOSIT_COLOUR).peroxide(peroxide);
+        var bowl = story.mixes(g(60, glaze.typedIn()));
+        var expected = List.of(ReasonCode.METAL_ON_HAIR);
+        assertThat(against(bowl, Zone.OFF_SCALP)).isEqualTo(refused ? expected : List.of());
+        assertThat(gatePassedBy(head.puts(bowl, offScalp(Area.LENGTHS)))).isEqualTo(rings ? expected : List.of());
     }
 
     @Test
