@@ -110,16 +110,27 @@ final class Entries {
     }
 
     Optional<String> text(String field, int longest) {
-        return value(field).filter(text -> !Typed.isBlank(text)).map(text -> checked(field, text, longest));
+        return value(field).filter(text -> !Typed.isBlank(text)).map(text -> line(field, text, longest));
     }
 
     String neededText(String field, int longest) {
         return needed(field, text(field, longest), "");
     }
 
+    /** The only text that may have lines. */
     @Nullable
     String note() {
-        return text("note", LONGEST_NOTE).orElse(null);
+        return value("note")
+                .filter(text -> !Typed.isBlank(text))
+                .map(text -> checked("note", text, LONGEST_NOTE))
+                .orElse(null);
+    }
+
+    private String line(String field, String text, int longest) {
+        if (Typed.hasLines(text)) {
+            fault(field, Fault.UNPRINTABLE);
+        }
+        return checked(field, text, longest);
     }
 
     private String checked(String field, String text, int longest) {

@@ -12,6 +12,9 @@ final class Typed {
 
     private static final Pattern NUMBER = Pattern.compile("[+-]?(\\d+([.,]\\d*)?|[.,]\\d+)");
 
+    /** Letters and signs that are drawn as nothing: the Hangul fillers and the blank Braille cell (Unicode 15). */
+    private static final String LOOKS_EMPTY = "\u115F\u1160\u3164\uFFA0\u2800";
+
     private Typed() {}
 
     /** Without white space around it, composed; emoji and every script are fine. */
@@ -26,7 +29,17 @@ final class Typed {
     private static boolean isInvisible(int code) {
         return Character.isWhitespace(code)
                 || Character.isSpaceChar(code)
-                || Character.getType(code) == Character.FORMAT;
+                || Character.getType(code) == Character.FORMAT
+                || LOOKS_EMPTY.indexOf(code) >= 0
+                || (code >= 0xFE00 && code <= 0xFE0F);
+    }
+
+    static boolean hasLines(String tidy) {
+        return tidy.codePoints().anyMatch(Typed::breaksLine);
+    }
+
+    private static boolean breaksLine(int code) {
+        return code == '\n' || code == '\r' || code == '\t';
     }
 
     /** Nothing in it steers a terminal, a line or the direction of what follows; a note may have lines. */
@@ -36,8 +49,7 @@ final class Typed {
 
     private static boolean steers(int code) {
         var type = Character.getType(code);
-        var breaksLine = code == '\n' || code == '\r' || code == '\t';
-        return (type == Character.CONTROL && !breaksLine)
+        return (type == Character.CONTROL && !breaksLine(code))
                 || type == Character.SURROGATE
                 || type == Character.LINE_SEPARATOR
                 || type == Character.PARAGRAPH_SEPARATOR

@@ -24,6 +24,7 @@ import rinsebell.floor.command.FillRecipe;
 import rinsebell.floor.command.Mix;
 import rinsebell.floor.command.PutAlready;
 import rinsebell.floor.command.Report;
+import rinsebell.floor.command.Rinse;
 import rinsebell.floor.command.SetFactBack;
 import rinsebell.floor.command.Welcome;
 import rinsebell.floor.command.WithdrawFact;
@@ -100,10 +101,7 @@ class PressesTest {
     @Test
     void rinsingAtABasinTakesTheClientThere() {
         assertThat(command(table.onVisit("rinse", "basin", "B")))
-                .isEqualTo(Report.of(
-                        table.visit,
-                        new StayEvent.Moved(Place.basin(2)),
-                        new WorkEvent.TakenOff(Set.of(table.on), Ending.How.RINSED)));
+                .isEqualTo(new Rinse(table.visit, Set.of(table.on), (Place.Basin) Place.basin(2), null));
     }
 
     @Test
@@ -315,7 +313,12 @@ class PressesTest {
         for (var label : List.of("a\u0000b", "a\u001bb", "a\u202eb", "a\u2028b", "a\ud800b")) {
             assertThat(faults(table.onVisit("label", "label", label))).isEqualTo(Map.of("label", Fault.UNPRINTABLE));
         }
-        assertThat(faults(table.onVisit("label", "label", " \u200b "))).isEqualTo(Map.of("label", Fault.MISSING));
+        for (var label : List.of("a\nb", "a\rb", "a\tb")) {
+            assertThat(faults(table.onVisit("label", "label", label))).isEqualTo(Map.of("label", Fault.UNPRINTABLE));
+        }
+        for (var label : List.of(" \u200b ", "\u3164", "\u2800", "\ufe0f\ufe0f")) {
+            assertThat(faults(table.onVisit("label", "label", label))).isEqualTo(Map.of("label", Fault.MISSING));
+        }
     }
 
     private String stylist() {

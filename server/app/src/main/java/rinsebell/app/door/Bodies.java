@@ -7,7 +7,10 @@ import java.io.InputStream;
 import java.time.Duration;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.concurrent.Semaphore;
 import org.eclipse.jetty.http.HttpException;
+import org.eclipse.jetty.io.EndPoint;
+import org.eclipse.jetty.server.Request;
 import rinsebell.app.time.MachineTime;
 
 /** Reads the body of a POST once, at the door, and lets in neither more nor other than a form can be. */
@@ -33,8 +36,22 @@ public final class Bodies {
     private static final String FORM = "application/x-www-form-urlencoded";
     private static final String JSON = "application/json";
     private static final String KEPT = "rinsebell.body";
+    private static final String CONNECTION = "rinsebell.connection";
+
+    /**
+     * How many bodies may be waited for at once. A press comes whole with its head; whoever sends one bit by bit holds a
+     * thread meanwhile, and many of them would hold all.
+     */
+    private static final Semaphore AWAITED = new Semaphore(32);
 
     private Bodies() {}
+
+    /** Lets the body be read with the patience that is due here rather than with that of a connection at rest. */
+    static Request knowingItsConnection(Request request) {
+        request.setAttribute(
+                CONNECTION, request.getConnectionMetaData().getConnection().getEndPoint());
+        return request;
+    }
 
     /** The body that came in through the door; empty when there was none. */
     public static byte[] of(Context ctx) {
@@ -52,9 +69,30 @@ public final class Bodies {
     /** Somebody may walk out of reach of the network in the middle of it: that is no bug. */
     private static byte[] arrived(Context ctx) {
         try {
-            return read(ctx.req().getInputStream());
+            InputStream in = ctx.req().getInputStream();
+            return isHere(ctx, in) ? read(in) : awaited(ctx, in);
         } catch (IOException | HttpException.RuntimeException e) {
             throw Problem.of(ProblemCode.TOO_SLOW).thrown();
+        }
+    }
+
+    private static boolean isHere(Context ctx, InputStream in) throws IOException {
+        int length = ctx.req().getContentLength();
+        return length >= 0 ? in.available() >= length : ctx.header("Transfer-Encoding") == null;
+    }
+
+    private static byte[] awaited(Context ctx, InputStream in) throws IOException {
+        if (!AWAITED.tryAcquire()) {
+            throw Problem.of(ProblemCode.TOO_SLOW).thrown();
+        }
+        EndPoint connection = Objects.requireNonNull(ctx.attribute(CONNECTION), "every request knows its connection");
+        long atRest = connection.getIdleTimeout();
+        connection.setIdleTimeout(LONGEST.toMillis());
+        try {
+            return read(in);
+        } finally {
+            connection.setIdleTimeout(atRest);
+            AWAITED.release();
         }
     }
 

@@ -7,6 +7,7 @@ import io.javalin.http.HandlerType;
 import io.javalin.http.HttpResponseException;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.Objects;
 import java.util.Set;
 import org.slf4j.Logger;
@@ -17,6 +18,8 @@ public final class Door {
 
     private static final Logger LOG = LoggerFactory.getLogger(Door.class);
     private static final Set<HandlerType> READING = Set.of(HandlerType.GET, HandlerType.HEAD, HandlerType.OPTIONS);
+    private static final Set<HandlerType> WRITING =
+            Set.of(HandlerType.POST, HandlerType.PUT, HandlerType.PATCH, HandlerType.DELETE);
 
     private final HostNames names;
     private final ProblemText text;
@@ -49,7 +52,11 @@ public final class Door {
         if (!names.allow(host, ctx.req().getLocalPort())) {
             throw Problem.of(ProblemCode.OTHER_HOST).thrown();
         }
-        Origins.Said said = new Origins.Said(ctx.header("Origin"), ctx.header("Sec-Fetch-Site"), needsPreflight(ctx));
+        if (!READING.contains(ctx.method()) && !WRITING.contains(ctx.method())) {
+            return; // No route has such a method, and the router says so.
+        }
+        Origins.Said said = new Origins.Said(
+                ctx.header("Origin"), ctx.header("Sec-Fetch-Site"), ctx.header("Sec-Fetch-Mode"), needsPreflight(ctx));
         boolean reads = READING.contains(ctx.method());
         if (!(reads ? Origins.allowReading(said, host) : Origins.allow(said, host))) {
             throw Problem.of(ProblemCode.OTHER_ORIGIN).thrown();
@@ -67,7 +74,7 @@ public final class Door {
     private void answer(Problem problem, Context ctx) {
         ctx.status(problem.code().status());
         ctx.contentType(ProblemText.typeFor(ctx.path()));
-        ctx.result(text.write(problem, ctx.path()));
+        ctx.result(text.write(problem, ctx.path()).getBytes(StandardCharsets.UTF_8));
     }
 
     private void answerLibrary(HttpResponseException e, Context ctx) {

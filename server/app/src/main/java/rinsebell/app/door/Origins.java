@@ -16,6 +16,8 @@ final class Origins {
 
     private static final Set<String> OUR_OWN_PAGES = Set.of("same-origin", "none");
 
+    private static final String NAVIGATE = "navigate";
+
     private Origins() {}
 
     /**
@@ -34,11 +36,12 @@ final class Origins {
     }
 
     /**
-     * Whether a GET may come in. A link on another site's page may lead here, and says no {@code Origin}; only a script
-     * there says one, which may read nothing and is not to sit in the feed's seats either.
+     * Whether a GET may come in. A link on another site's page may lead here; anything else there, such as a script or
+     * a picture, may read nothing and is not to sit in the feed's seats either.
      */
     static boolean allowReading(Said said, String host) {
-        return said.origin() == null || allow(said, host);
+        boolean follows = said.fetchSite() == null || NAVIGATE.equals(said.fetchMode());
+        return (said.origin() == null && follows) || allow(said, host);
     }
 
     /**
@@ -46,7 +49,12 @@ final class Origins {
      *
      * @param origin the {@code Origin} header
      * @param fetchSite the {@code Sec-Fetch-Site} header
+     * @param fetchMode the {@code Sec-Fetch-Mode} header
      * @param needsPreflight whether another site's page would have to ask first before it sent such a request
      */
-    record Said(@Nullable String origin, @Nullable String fetchSite, boolean needsPreflight) {}
+    record Said(
+            @Nullable String origin,
+            @Nullable String fetchSite,
+            @Nullable String fetchMode,
+            boolean needsPreflight) {}
 }

@@ -1,5 +1,6 @@
 package rinsebell.app.door;
 
+import java.util.Set;
 import org.eclipse.jetty.http.HttpFields;
 import org.eclipse.jetty.http.UriCompliance;
 import org.eclipse.jetty.server.HttpConfiguration;
@@ -10,7 +11,8 @@ final class Protocol {
 
     private static final int MOST_HEADER_BYTES = 8 * 1024;
 
-    private static final String OTHER_METHOD = "X-HTTP-Method-Override";
+    private static final Set<String> UNHEARD =
+            Set.of("X-HTTP-Method-Override", "Upgrade", "Sec-WebSocket-Key", "Sec-WebSocket-Version");
 
     private Protocol() {}
 
@@ -20,20 +22,25 @@ final class Protocol {
         http.setSendServerVersion(false);
         http.setSendXPoweredBy(false);
         http.addCustomizer(new SecureHeaders());
-        http.addCustomizer((request, answer) -> methodAsSent(request));
+        http.addCustomizer((request, answer) -> asPlain(request));
+        http.addCustomizer((request, answer) -> Bodies.knowingItsConnection(request));
     }
 
-    /** The routes believe a header that names another method than the one that was sent; none gets that far. */
-    private static Request methodAsSent(Request request) {
-        if (!request.getHeaders().contains(OTHER_METHOD)) {
+    /**
+     * The routes believe a header that names another method than the one that was sent, and answer whoever asks for
+     * another protocol before the door has looked at them; neither is heard.
+     */
+    private static Request asPlain(Request request) {
+        if (UNHEARD.stream().noneMatch(request.getHeaders()::contains)) {
             return request;
         }
-        HttpFields headers =
-                HttpFields.build(request.getHeaders()).remove(OTHER_METHOD).asImmutable();
+        HttpFields.Mutable headers = HttpFields.build(request.getHeaders());
+        UNHEARD.forEach(headers::remove);
+        HttpFields plain = headers.asImmutable();
         return new Request.Wrapper(request) {
             @Override
             public HttpFields getHeaders() {
-                return headers;
+                return plain;
             }
         };
     }

@@ -137,6 +137,11 @@ public final class Answers {
         return new Answer(Answer.Kind.NOT_SAVED, moment.say("answer.not_known"), List.of(), List.of());
     }
 
+    /** The id of a form was used for something else: a page from the browser's memory that was filled in anew. */
+    public Answer reused(Moment moment) {
+        return new Answer(Answer.Kind.NOT_SAVED, moment.say("answer.reused"), List.of(), List.of());
+    }
+
     /** @param rings whether it rings on every screen all the same */
     public Answer notSaved(boolean rings, Moment moment) {
         var key = rings ? "answer.not_saved_rings" : "answer.not_saved";

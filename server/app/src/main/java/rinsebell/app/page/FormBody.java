@@ -68,7 +68,8 @@ public final class FormBody {
                 throw Problem.of(ProblemCode.UNREADABLE_BODY).thrown();
             }
             return Fields.ofTree(JSON.convertValue(tree, Map.class));
-        } catch (JsonProcessingException e) {
+        } catch (JsonProcessingException | NumberFormatException e) {
+            // A number that has no end of digits is no JSON to the reader, yet it has a name of its own for that.
             throw Problem.of(ProblemCode.UNREADABLE_BODY).thrown();
         } catch (IOException e) {
             throw new IllegalStateException("a body in memory can be read", e);

@@ -89,7 +89,8 @@ public final class PageRoutes implements Routes {
     /** A phone that was told once whose it is, goes on showing that person's clients. */
     private void pocket(Context ctx) {
         var chosen = ctx.queryParam("staff");
-        if (chosen != null) {
+        // A link on another site's page shows somebody's clients once, and changes nothing on this phone.
+        if (chosen != null && !"cross-site".equals(ctx.header("Sec-Fetch-Site"))) {
             keep(ctx, POCKET, Numbered.number(chosen).map(String::valueOf).orElse(""));
         }
         var staff = staff(chosen == null ? ctx.cookie(POCKET) : chosen);
@@ -126,7 +127,7 @@ public final class PageRoutes implements Routes {
     private static String from(Context ctx) {
         return Optional.ofNullable(ctx.header("Referer"))
                 .map(address -> address.replaceFirst("^[a-z]+://[^/]*", "").replaceFirst("[?#].*$", ""))
-                .filter(path -> path.matches("/(?!/).*"))
+                .filter(path -> path.matches("/[A-Za-z0-9/-]*") && !path.startsWith("//"))
                 .orElse("/");
     }
 }

@@ -122,6 +122,10 @@ public final class PressRoutes implements Routes {
     private void answered(Context ctx, Address address, Fields typed, Pressing.Asked asked) {
         var moment = live.moment();
         var answer = asked.answer();
+        if (answer instanceof Answer.OtherPress) {
+            again(ctx, address, typed, 422, answers.reused(moment));
+            return;
+        }
         Pressing.throwProblem(answer);
         if (answer instanceof Answer.NotKnown) {
             answer(askedAgain(ctx), 503, answers.notKnown(moment));
@@ -129,12 +133,12 @@ public final class PressRoutes implements Routes {
         }
         if (!(answer instanceof Answer.Decided decided)) {
             var rings = answer instanceof Answer.NotSaved notSaved && notSaved.rings();
-            answer(ctx, 503, answers.notSaved(rings, moment));
+            again(ctx, address, typed, 503, answers.notSaved(rings, moment));
             return;
         }
         if (!decided.outcome().accepted()) {
             var sent = new Answers.Sent(ctx.path(), typed, asked.happened());
-            answer(ctx, 409, answers.refused(decided.outcome(), sent, moment));
+            again(ctx, address, typed, 409, answers.refused(decided.outcome(), sent, moment));
             return;
         }
         accepted(ctx, address, decided.outcome(), moment);
@@ -143,6 +147,16 @@ public final class PressRoutes implements Routes {
     /** The script sends the same press again, as it does without an answer. */
     static Context askedAgain(Context ctx) {
         return ctx.header("Retry-After", "1");
+    }
+
+    /** A script keeps the form as it stands; for a browser without one it comes back with what was typed. */
+    private void again(Context ctx, Address address, Fields typed, int status, rinsebell.web.view.Answer answer) {
+        var kept = new FormRoutes.Typed(typed, List.of(), answer);
+        var page = wantsPart(ctx)
+                ? Optional.<View>empty()
+                : forms.again(ctx, address.resource(), address.press(), address.id(), kept);
+        page.ifPresentOrElse(
+                view -> ctx.status(status).html(live.page(view, live.moment())), () -> answer(ctx, status, answer));
     }
 
     private void accepted(Context ctx, Address address, Outcome outcome, Moment moment) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.awaitility.Awaitility.await;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.lessThan;
 import static org.hamcrest.Matchers.not;
 import static org.hamcrest.Matchers.nullValue;
 
@@ -14,6 +15,7 @@ import java.net.InetAddress;
 import java.net.Socket;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -46,6 +48,12 @@ class DoorTest {
             routes.get("/bug", ctx -> {
                 throw new StackOverflowError("secret words");
             });
+            routes.get("/api/odd", ctx -> {
+                throw new Problem(
+                                ProblemCode.FIELDS,
+                                List.of(new FieldProblem("日本", "unknown", "There is no such field.")))
+                        .thrown();
+            });
             routes.get("/api/fields", ctx -> {
                 throw new Problem(
                                 ProblemCode.FIELDS,
@@ -69,7 +77,7 @@ class DoorTest {
         assertSecure(ask().get("/bug"), 500);
         assertSecure(ask().get("/press"), 405);
         assertSecure(ask().header("Host", "example.org").get("/"), 421);
-        assertSecure(ask().header("Sec-WebSocket-Version", "13").get("/"), 404);
+        assertSecure(ask().header("Sec-WebSocket-Version", "13").get("/"), 200);
         assertSecure(ask().head("/"), 200);
     }
 
@@ -254,7 +262,79 @@ class DoorTest {
         ask().header("Origin", "http://example.org").get("/").then().statusCode(403);
         ask().header("Origin", "null").get("/").then().statusCode(403);
         ask().header("Origin", server().url("")).get("/").then().statusCode(200);
-        ask().header("Sec-Fetch-Site", "cross-site").get("/").then().statusCode(200);
+        ask().header("Sec-Fetch-Site", "cross-site")
+                .header("Sec-Fetch-Mode", "navigate")
+                .get("/")
+                .then()
+                .statusCode(200);
+        for (String mode : List.of("no-cors", "cors", "websocket")) {
+            ask().header("Sec-Fetch-Site", "cross-site")
+                    .header("Sec-Fetch-Mode", mode)
+                    .get("/")
+                    .then()
+                    .statusCode(403);
+        }
+    }
+
+    /** Whoever asks for another protocol is answered like anybody else, and leaves nothing behind: RFC 6455, section 1.3. */
+    @Test
+    void noOtherProtocolIsSpoken() {
+        RequestSpecification upgrade = ask().header("Connection", "Upgrade")
+                .header("Upgrade", "websocket")
+                .header("Sec-WebSocket-Version", "13")
+                .header("Sec-WebSocket-Key", "dGhlIHNhbXBsZSBub25jZQ==");
+        upgrade.get("/").then().statusCode(200).header("Set-Cookie", nullValue());
+        upgrade.header("Host", "example.org").get("/").then().statusCode(421).header("Set-Cookie", nullValue());
+    }
+
+    /** More senders than the server has threads. */
+    @Test
+    void manySlowBodiesKeepNobodyElseWaiting() throws Exception {
+        List<Socket> slow = new ArrayList<>();
+        try {
+            for (int i = 0; i < 300; i++) {
+                slow.add(withoutItsEnd());
+            }
+            press("/press").body("by=1").post("/press").then().statusCode(200);
+            ask().get("/").then().statusCode(200).time(lessThan(4_000L));
+        } finally {
+            for (Socket one : slow) {
+                one.close();
+            }
+        }
+    }
+
+    /** The few bytes of a press that come in two packets are a press. */
+    @Test
+    void aBodyInTwoPartsIsTaken() throws Exception {
+        try (Socket socket = withoutItsEnd()) {
+            ask().get("/").then().statusCode(200);
+            socket.getOutputStream().write("b".getBytes(StandardCharsets.US_ASCII));
+            byte[] answer = new byte[64];
+            int read = socket.getInputStream().read(answer);
+            assertThat(new String(answer, 0, read, StandardCharsets.US_ASCII)).startsWith("HTTP/1.1 200 ");
+        }
+    }
+
+    private Socket withoutItsEnd() throws Exception {
+        Socket socket = new Socket(InetAddress.getLoopbackAddress(), server().port());
+        String head = "POST /press HTTP/1.1\r\nHost: localhost:" + server().port() + "\r\nContent-Type: " + FORM
+                + "\r\nIdempotency-Key: aaaaaaaa\r\nContent-Length: 2\r\n\r\na";
+        socket.getOutputStream().write(head.getBytes(StandardCharsets.US_ASCII));
+        return socket;
+    }
+
+    @Test
+    void anUnknownMethodIsUnknown() throws Exception {
+        String answer = raw("BREW /press HTTP/1.1\r\nHost: localhost:" + server().port() + "\r\n\r\n");
+        assertThat(RawHttp.status(answer)).isEqualTo(405);
+    }
+
+    /** Problem details are JSON, and JSON is UTF-8 (RFC 8259, section 8.1). */
+    @Test
+    void whatIsWrongIsSaidInUtf8() {
+        byte[] answer = ask().get("/api/odd").asByteArray();
+        assertThat(new String(answer, StandardCharsets.UTF_8)).contains("日本");
     }
 
     @Test

@@ -90,6 +90,7 @@ class BadRequestsTest {
                 "{\"by\":1,}",
                 "{\"by\":\"\u0001\"}",
                 "{\"a\":" + "[".repeat(5_000) + "]".repeat(5_000) + "}",
+                "{\"by\":1e99999999999}",
                 "\u0000")) {
             assertProblem(pressed(press, fresh(""), body), 400, "unreadable-body");
         }

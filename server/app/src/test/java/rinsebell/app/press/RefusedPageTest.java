@@ -43,13 +43,30 @@ class RefusedPageTest {
                     "on-scalp",
                     "note",
                     "a \"b\" <c>");
-            Map<String, String> hidden = second(post(salon, path, plan), path);
+            Response refused = post(salon, path, plan);
+            assertThat(refused.asString()).as("the form").contains(">a \"b\" &lt;c&gt;</textarea>");
+            Map<String, String> hidden = second(refused, path);
             assertThat(hidden.remove("at")).isNotNull();
             Map<String, String> fact = new TreeMap<>(plan);
             fact.put("intent", "fact");
             assertThat(hidden).containsExactlyInAnyOrderEntriesOf(fact);
             assertThat(post(salon, path, hidden).statusCode()).isEqualTo(303);
             given(salon.request()).get("/api/bells").then().body("kind", hasItem("forbidden-zone"));
+        }
+    }
+
+    /** A page from the browser's memory that was filled in anew: what is typed stands there, to be sent once more. */
+    @Test
+    void aFormSentTwiceWithSomethingElseComesBack(@TempDir Path folder) {
+        try (ExampleSalon opened = ExampleSalon.open(folder)) {
+            Map<String, String> typed = new TreeMap<>(Map.of("label", "N. O.", "place", "bench"));
+            typed.put("press", UUID.randomUUID().toString());
+            assertThat(post(opened.salon(), "/visits", typed).statusCode()).isEqualTo(303);
+            typed.put("label", "P. Q.");
+            Response again = post(opened.salon(), "/visits", typed);
+            assertThat(again.statusCode()).isEqualTo(422);
+            assertThat(again.asString()).contains("value=\"P. Q.\"", "press again");
+            assertThat(again.asString()).doesNotContain("value=\"" + typed.get("press") + "\"");
         }
     }
 
@@ -93,7 +110,7 @@ class RefusedPageTest {
     private static Map<String, String> second(Response refused, String path) {
         assertThat(refused.statusCode()).isEqualTo(409);
         String form = refused.asString();
-        form = form.substring(form.indexOf("action=\"" + path + "\""));
+        form = form.substring(form.lastIndexOf("action=\"" + path + "\""));
         Map<String, String> hidden = hidden(form.substring(0, form.indexOf("</form>")));
         hidden.remove("press");
         return hidden;
@@ -147,7 +164,8 @@ class RefusedPageTest {
             RunningSalon salon, String path, Map<String, String> fields, Map<String, String> headers) {
         String body = fields.entrySet().stream()
                 .map(field -> field.getKey() + "=" + URLEncoder.encode(field.getValue(), StandardCharsets.UTF_8))
-                .collect(Collectors.joining("&", "press=" + UUID.randomUUID() + "&", ""));
+                .collect(Collectors.joining(
+                        "&", fields.containsKey("press") ? "" : "press=" + UUID.randomUUID() + "&", ""));
         return given(salon.request())
                 .contentType("application/x-www-form-urlencoded")
                 .header("Origin", salon.url())
