@@ -2,9 +2,13 @@ package rinsebell.db;
 
 import com.zaxxer.hikari.HikariConfig;
 import com.zaxxer.hikari.HikariDataSource;
+import java.io.EOFException;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.sql.SQLException;
+import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
 import org.h2.api.ErrorCode;
@@ -20,6 +24,12 @@ final class Database implements AutoCloseable {
     private static final Set<Integer> DAMAGE = Set.of(
             ErrorCode.FILE_CORRUPTED_1, ErrorCode.IO_EXCEPTION_1, ErrorCode.IO_EXCEPTION_2, ErrorCode.GENERAL_ERROR_1);
 
+    /** What it answers when the machine has run out of something, which says nothing about the file. */
+    private static final Set<Integer> PASSING = Set.of(
+            ErrorCode.OUT_OF_MEMORY,
+            ErrorCode.DATABASE_IS_READ_ONLY,
+            ErrorCode.LOCK_TIMEOUT_1);
+
     private final HikariDataSource connections;
     private final Jdbi jdbi;
 
@@ -34,12 +44,14 @@ final class Database implements AutoCloseable {
      * @param name the file's path without {@code .mv.db}
      * @throws DatabaseUnreadable if the file is no database, or a damaged one
      * @throws StoreBroken if its tables are not of this version of the program and can't be brought up to it
+     * @throws IOException if the disk is full or the file may not be used, which leaves it open whether it is sound
      * @throws RuntimeException if it is in use
      */
-    static Database open(Path name) throws DatabaseUnreadable {
+    static Database open(Path name) throws IOException, DatabaseUnreadable {
         try {
             return migrated(new HikariDataSource(config(name)));
         } catch (RuntimeException e) {
+            refusePassing(e);
             if (isDamage(e)) {
                 throw new DatabaseUnreadable(e);
             }
@@ -62,13 +74,31 @@ final class Database implements AutoCloseable {
         }
     }
 
-    private static boolean isDamage(Throwable thrown) {
-        for (Throwable cause = thrown; cause != null; cause = cause.getCause()) {
-            if (cause instanceof SQLException sql && DAMAGE.contains(sql.getErrorCode())) {
-                return true;
-            }
+    private static boolean isDamage(RuntimeException thrown) {
+        return causes(thrown).anyMatch(cause -> cause instanceof SQLException sql && DAMAGE.contains(sql.getErrorCode()));
+    }
+
+    /** @throws IOException if it was the system that refused something, which says nothing about the file */
+    static void refusePassing(RuntimeException thrown) throws IOException {
+        if (isPassing(thrown)) {
+            throw new IOException("the database file can't be used now: " + innermost(thrown), thrown);
         }
-        return false;
+    }
+
+    /** Whether the system refused something. A file that merely ends too early is damaged. */
+    private static boolean isPassing(RuntimeException thrown) {
+        return causes(thrown)
+                .anyMatch(cause -> (cause instanceof IOException && !(cause instanceof EOFException))
+                        || cause instanceof OutOfMemoryError
+                        || (cause instanceof SQLException sql && PASSING.contains(sql.getErrorCode())));
+    }
+
+    private static Stream<Throwable> causes(Throwable thrown) {
+        return Stream.iterate(thrown, Objects::nonNull, Throwable::getCause);
+    }
+
+    private static Throwable innermost(Throwable thrown) {
+        return causes(thrown).reduce(thrown, (outer, inner) -> inner);
     }
 
     /** WRITE_DELAY=0 hands each commit to the operating system at once; the journal covers what that may still lose. */

@@ -29,7 +29,7 @@ final class Opening {
         try {
             return attempt();
         } catch (DatabaseUnreadable e) {
-            rebuild(new Rebuild(now, e.reason(), setAside()));
+            rebuild(new Rebuild(now, e.reason(), free()));
             return second();
         }
     }
@@ -80,20 +80,32 @@ final class Opening {
         return nothing && Journal.verify(folder.journal()).presses() > 0;
     }
 
-    private Path setAside() throws IOException {
+    /** Where the database will be set aside. */
+    private Path free() throws IOException {
         Files.createDirectories(folder.setAside());
         int number = 1;
         while (Files.exists(folder.setAside(number))) {
             number++;
         }
-        return Files.move(folder.databaseFile(), folder.setAside(number));
+        return folder.setAside(number);
     }
 
-    /** Under another name until it is whole: a start that is broken off begins again. */
+    /**
+     * Beside the old one until it is whole: a start that is broken off begins again, and one that fails leaves
+     * everything as it was.
+     */
     private void rebuild(Rebuild why) throws IOException {
         LOG.error("the database is made again from the journal: {}", why.reason());
         Files.deleteIfExists(folder.newDatabaseFile());
-        fill(why);
+        try {
+            fill(why);
+        } catch (IOException | RuntimeException e) {
+            Files.deleteIfExists(folder.newDatabaseFile());
+            throw e;
+        }
+        if (why.kept().isPresent()) {
+            Files.move(folder.databaseFile(), why.kept().get());
+        }
         Files.deleteIfExists(folder.databaseFile());
         Files.move(folder.newDatabaseFile(), folder.databaseFile());
     }

@@ -1,5 +1,6 @@
 package rinsebell.db;
 
+import java.io.IOException;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -113,8 +114,9 @@ final class Tables {
      *
      * @throws DatabaseUnreadable if that can't be done, or the tables do not hold what they say
      * @throws StoreBroken if they hold facts that this version of the program does not know
+     * @throws IOException if the system refused something
      */
-    void check() throws DatabaseUnreadable {
+    void check() throws IOException, DatabaseUnreadable {
         try {
             long facts = jdbi.withHandle(FactTable::count);
             if (facts != mark().lines()) {
@@ -122,6 +124,7 @@ final class Tables {
             }
             live();
         } catch (JdbiException e) {
+            Database.refusePassing(e);
             throw new DatabaseUnreadable(e);
         } catch (UnreadableFact e) {
             throw new StoreBroken("a fact in the database can't be read: " + e.getMessage(), e);

@@ -158,6 +158,45 @@ final class StoreRecoveryTest {
         }
     }
 
+    /** The journal is needed to make another one; while it can't be read, the damaged file is all that there is. */
+    @Test
+    void aDamagedDatabaseStaysWhereItIsUntilAnotherOneIsWhole() throws Exception {
+        Path file = path.resolve("rinsebell.mv.db");
+        byte[] damaged = "no database".repeat(1000).getBytes(UTF_8);
+        Files.write(file, damaged);
+        Path segment = path.resolve("journal/journal-000000000001.txt");
+        byte[] sound = Files.readAllBytes(segment);
+        byte[] bad = sound.clone();
+        bad[10] ^= 1;
+        Files.write(segment, bad);
+
+        assertThatThrownBy(() -> with(path, store -> {})).isInstanceOf(JournalDamaged.class);
+        assertThat(file).hasBinaryContent(damaged);
+        assertThat(path.resolve("rinsebell-new.mv.db")).doesNotExist();
+        Files.write(segment, sound);
+        with(path, store -> {
+            assertThat(store.load()).isEqualTo(story.facts());
+            assertThat(store.lastRebuild().orElseThrow().kept().orElseThrow()).hasBinaryContent(damaged);
+        });
+    }
+
+    /** A name that leads nowhere: the system refuses to make the file, as a full disk or a wrong owner would. */
+    @Test
+    void aDatabaseThatTheSystemRefusesIsLeftWhereItIs() throws Exception {
+        Path file = path.resolve("rinsebell.mv.db");
+        Path away = Files.move(file, parent.resolve("away"));
+        Files.createDirectory(file);
+        Files.writeString(file.resolve("something"), "in it");
+
+        assertThatThrownBy(() -> with(path, store -> {})).isInstanceOf(IOException.class);
+        assertThat(file).isDirectory();
+        assertThat(path.resolve("set-aside")).doesNotExist();
+        Files.delete(file.resolve("something"));
+        Files.delete(file);
+        Files.move(away, file);
+        with(path, store -> assertThat(store.lastRebuild()).isEmpty());
+    }
+
     @Test
     void aRebuildThatWasBrokenOffBeginsAgain() throws Exception {
         Files.move(path.resolve("rinsebell.mv.db"), path.resolve("rinsebell-new.mv.db"));
