@@ -3,7 +3,6 @@ package rinsebell.db;
 import java.util.List;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
-import org.jdbi.v3.core.Jdbi;
 import rinsebell.floor.client.ClientBook;
 import rinsebell.floor.client.ClientCard;
 import rinsebell.floor.client.ClientNote;
@@ -12,7 +11,8 @@ import rinsebell.floor.visit.ClientId;
 
 /**
  * People who come again: the smallest record, a label, with what their visits left. Records stand beside the facts, so
- * that they can be erased; facts only name their numbers. Any thread may call.
+ * that they can be erased; facts only name their numbers. Any thread may call, and is told {@link DatabaseAway} while
+ * the records can't be reached.
  */
 public final class Clients implements ClientBook {
 
@@ -31,7 +31,7 @@ public final class Clients implements ClientBook {
      * @param press the id of the press that asked for it
      */
     public ClientId add(String label, String press) {
-        ClientId id = jdbi().inTransaction(handle -> ClientTable.add(handle, label, press));
+        ClientId id = database().inTransaction(handle -> ClientTable.add(handle, label, press));
         tables.force();
         return id;
     }
@@ -42,19 +42,19 @@ public final class Clients implements ClientBook {
      * @return whether there is such a client
      */
     public boolean note(ClientId client, ClientNote note) {
-        boolean known = jdbi().inTransaction(handle -> ClientTable.note(handle, client, note));
+        boolean known = database().inTransaction(handle -> ClientTable.note(handle, client, note));
         tables.force();
         return known;
     }
 
     @Override
     public List<KnownClient> search(String letters, int most) {
-        return jdbi().withHandle(handle -> ClientTable.search(handle, letters, most));
+        return database().with(handle -> ClientTable.search(handle, letters, most));
     }
 
     @Override
     public Optional<ClientCard> card(ClientId client) {
-        return jdbi().withHandle(handle -> ClientTable.label(handle, client).map(label -> card(handle, client, label)));
+        return database().with(handle -> ClientTable.label(handle, client).map(label -> card(handle, client, label)));
     }
 
     private static ClientCard card(Handle handle, ClientId client, String label) {
@@ -62,7 +62,7 @@ public final class Clients implements ClientBook {
                 client, label, ClientTable.notes(handle, client), EarlierVisits.of(handle, client, MOST_VISITS));
     }
 
-    private Jdbi jdbi() {
-        return tables.jdbi();
+    private Database database() {
+        return tables.database();
     }
 }

@@ -5,14 +5,17 @@ import com.zaxxer.hikari.HikariDataSource;
 import java.io.EOFException;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.sql.SQLException;
 import java.util.Objects;
 import java.util.Set;
-import java.util.stream.Stream;
+import java.util.function.Supplier;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
 import org.h2.api.ErrorCode;
+import org.jdbi.v3.core.HandleCallback;
 import org.jdbi.v3.core.Jdbi;
+import org.jdbi.v3.core.JdbiException;
+import org.jdbi.v3.core.statement.StatementExceptions;
+import org.jdbi.v3.core.statement.StatementExceptions.MessageRendering;
 
 /** The H2 file, with its tables brought up to this version of the program. */
 final class Database implements AutoCloseable {
@@ -25,10 +28,25 @@ final class Database implements AutoCloseable {
             ErrorCode.FILE_CORRUPTED_1, ErrorCode.IO_EXCEPTION_1, ErrorCode.IO_EXCEPTION_2, ErrorCode.GENERAL_ERROR_1);
 
     /** What it answers when the machine has run out of something, which says nothing about the file. */
-    private static final Set<Integer> PASSING = Set.of(
-            ErrorCode.OUT_OF_MEMORY,
-            ErrorCode.DATABASE_IS_READ_ONLY,
-            ErrorCode.LOCK_TIMEOUT_1);
+    private static final Set<Integer> PASSING =
+            Set.of(ErrorCode.OUT_OF_MEMORY, ErrorCode.DATABASE_IS_READ_ONLY, ErrorCode.LOCK_TIMEOUT_1);
+
+    private static final Set<Integer> IN_USE = Set.of(ErrorCode.DATABASE_ALREADY_OPEN_1);
+
+    /**
+     * What it answers on a connection that was there before H2 closed its file, which it does when a write fails. The
+     * next connection opens the file again, and a pool would not find out for hours that the old ones are dead.
+     */
+    private static final Set<Integer> CLOSED = Set.of(
+            ErrorCode.DATABASE_IS_CLOSED,
+            ErrorCode.DATABASE_CALLED_AT_SHUTDOWN,
+            ErrorCode.CONNECTION_BROKEN_1,
+            ErrorCode.OBJECT_CLOSED);
+
+    /** A file that opens does so at once, and the floor waits meanwhile. */
+    private static final long PATIENCE_MILLIS = 1_000;
+
+    static final String USER = "sa";
 
     private final HikariDataSource connections;
     private final Jdbi jdbi;
@@ -36,6 +54,8 @@ final class Database implements AutoCloseable {
     private Database(HikariDataSource connections) {
         this.connections = connections;
         this.jdbi = Jdbi.create(connections);
+        // A log must not quote what somebody typed.
+        jdbi.getConfig(StatementExceptions.class).setMessageRendering(MessageRendering.NONE);
     }
 
     /**
@@ -45,14 +65,15 @@ final class Database implements AutoCloseable {
      * @throws DatabaseUnreadable if the file is no database, or a damaged one
      * @throws StoreBroken if its tables are not of this version of the program and can't be brought up to it
      * @throws IOException if the disk is full or the file may not be used, which leaves it open whether it is sound
-     * @throws RuntimeException if it is in use
+     * @throws FolderInUse if another process has it open
      */
     static Database open(Path name) throws IOException, DatabaseUnreadable {
         try {
             return migrated(new HikariDataSource(config(name)));
         } catch (RuntimeException e) {
+            refuseInUse(name, e);
             refusePassing(e);
-            if (isDamage(e)) {
+            if (Causes.haveCode(e, DAMAGE)) {
                 throw new DatabaseUnreadable(e);
             }
             throw e instanceof FlywayException ? strange(e) : e;
@@ -74,41 +95,42 @@ final class Database implements AutoCloseable {
         }
     }
 
-    private static boolean isDamage(RuntimeException thrown) {
-        return causes(thrown).anyMatch(cause -> cause instanceof SQLException sql && DAMAGE.contains(sql.getErrorCode()));
+    /** @throws FolderInUse if another process has the file open */
+    static void refuseInUse(Path name, Exception thrown) {
+        if (Causes.haveCode(thrown, IN_USE)) {
+            throw new FolderInUse(Objects.requireNonNullElse(name.getParent(), name), "");
+        }
     }
 
     /** @throws IOException if it was the system that refused something, which says nothing about the file */
-    static void refusePassing(RuntimeException thrown) throws IOException {
+    static void refusePassing(Exception thrown) throws IOException {
         if (isPassing(thrown)) {
-            throw new IOException("the database file can't be used now: " + innermost(thrown), thrown);
+            throw new IOException("the database file can't be used now: " + Causes.innermost(thrown), thrown);
         }
     }
 
     /** Whether the system refused something. A file that merely ends too early is damaged. */
-    private static boolean isPassing(RuntimeException thrown) {
-        return causes(thrown)
-                .anyMatch(cause -> (cause instanceof IOException && !(cause instanceof EOFException))
-                        || cause instanceof OutOfMemoryError
-                        || (cause instanceof SQLException sql && PASSING.contains(sql.getErrorCode())));
+    private static boolean isPassing(Exception thrown) {
+        return Causes.haveCode(thrown, PASSING)
+                || Causes.of(thrown)
+                        .anyMatch(cause -> cause instanceof OutOfMemoryError
+                                || (cause instanceof IOException && !(cause instanceof EOFException)));
     }
 
-    private static Stream<Throwable> causes(Throwable thrown) {
-        return Stream.iterate(thrown, Objects::nonNull, Throwable::getCause);
-    }
-
-    private static Throwable innermost(Throwable thrown) {
-        return causes(thrown).reduce(thrown, (outer, inner) -> inner);
+    /** Without a file of H2's own about what failed: it would quote what was written. */
+    static String address(Path name) {
+        return "jdbc:h2:file:" + name + ";DB_CLOSE_ON_EXIT=FALSE;TRACE_LEVEL_FILE=0";
     }
 
     /** WRITE_DELAY=0 hands each commit to the operating system at once; the journal covers what that may still lose. */
     private static HikariConfig config(Path name) {
         HikariConfig config = new HikariConfig();
         config.setPoolName("database");
-        config.setJdbcUrl("jdbc:h2:file:" + name + ";WRITE_DELAY=0;DB_CLOSE_ON_EXIT=FALSE");
-        config.setUsername("sa");
+        config.setJdbcUrl(address(name) + ";WRITE_DELAY=0");
+        config.setUsername(USER);
         config.setPassword("");
         config.setMaximumPoolSize(CONNECTIONS);
+        config.setConnectionTimeout(PATIENCE_MILLIS);
         return config;
     }
 
@@ -124,6 +146,45 @@ final class Database implements AutoCloseable {
 
     Jdbi jdbi() {
         return jdbi;
+    }
+
+    /**
+     * Asks or writes something.
+     *
+     * @throws DatabaseAway if the database can't be used just now
+     */
+    <T> T with(HandleCallback<T, RuntimeException> act) {
+        return reached(() -> jdbi.withHandle(act));
+    }
+
+    /**
+     * Asks or writes something, whole or not at all.
+     *
+     * @throws DatabaseAway if the database can't be used just now; then nothing was written
+     */
+    <T> T inTransaction(HandleCallback<T, RuntimeException> act) {
+        return reached(() -> jdbi.inTransaction(act));
+    }
+
+    private <T> T reached(Supplier<T> act) {
+        try {
+            return act.get();
+        } catch (JdbiException e) {
+            connections.getHikariPoolMXBean().softEvictConnections();
+            // Only what found the file closed can't have done anything yet.
+            if (Causes.haveCode(e, CLOSED)) {
+                return again(act);
+            }
+            throw new DatabaseAway(e);
+        }
+    }
+
+    private static <T> T again(Supplier<T> act) {
+        try {
+            return act.get();
+        } catch (JdbiException e) {
+            throw new DatabaseAway(e);
+        }
     }
 
     /** Writes what is still in memory and forces the file to disk. */

@@ -73,8 +73,8 @@ final class Live {
 
     /** Who came after the day's end rests on what was recorded since, or on what the floor had kept for others. */
     private static long lowest(Handle handle, Collection<VisitId> stayed, Fact dayEnded) {
-        OptionalLong ground = Ground.lowest(
-                FactTable.in(handle, streams(stayed)), numbers -> FactTable.numbered(handle, numbers));
+        OptionalLong ground =
+                Ground.lowest(FactTable.in(handle, streams(stayed)), numbers -> FactTable.numbered(handle, numbers));
         return Math.min(ground.orElse(dayEnded.seq()), dayEnded.seq());
     }
 }

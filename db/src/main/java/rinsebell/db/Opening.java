@@ -1,6 +1,7 @@
 package rinsebell.db;
 
 import java.io.IOException;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -27,10 +28,22 @@ final class Opening {
             rebuild(new Rebuild(now, "the database file was missing or empty", null));
         }
         try {
+            probe();
             return attempt();
         } catch (DatabaseUnreadable e) {
             rebuild(new Rebuild(now, e.reason(), free()));
             return second();
+        }
+    }
+
+    /** A damaged file is set aside as it is: opening it would change it. */
+    private void probe() throws IOException, DatabaseUnreadable {
+        Path file = folder.databaseFile();
+        if (Files.isRegularFile(file) && Files.size(file) > 0) {
+            if (!Files.isWritable(file)) {
+                throw new AccessDeniedException(file.toString());
+            }
+            Probe.read(folder.database());
         }
     }
 
@@ -45,7 +58,7 @@ final class Opening {
     private SalonStore attempt() throws IOException, DatabaseUnreadable {
         Database database = Database.open(folder.database());
         try {
-            Tables tables = new Tables(database.jdbi());
+            Tables tables = new Tables(database);
             tables.check();
             return new SalonStore(folder, database, tables, caughtUp(tables));
         } catch (IOException | RuntimeException | DatabaseUnreadable e) {
@@ -112,7 +125,7 @@ final class Opening {
 
     private void fill(Rebuild why) throws IOException {
         try (Database database = Database.open(folder.newDatabase())) {
-            Tables tables = new Tables(database.jdbi());
+            Tables tables = new Tables(database);
             tables.note(why);
             caughtUp(tables).close();
         } catch (DatabaseUnreadable e) {

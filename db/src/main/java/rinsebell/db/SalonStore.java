@@ -119,7 +119,10 @@ public final class SalonStore implements Ledger, AutoCloseable {
                 emptyWaitingTexts();
             }
         } catch (IOException | RuntimeException e) {
-            LOG.error("{} presses are saved and not yet in the database; it is tried again", behind.size(), e);
+            LOG.error(
+                    "{} presses are saved and not yet in the database, and it is tried again: {}",
+                    behind.size(),
+                    e.getMessage());
         }
     }
 
@@ -145,7 +148,11 @@ public final class SalonStore implements Ledger, AutoCloseable {
         return tables.facts(List.of(stream));
     }
 
-    /** What a press was answered. */
+    /**
+     * What a press was answered.
+     *
+     * @throws DatabaseAway if that can't be told just now
+     */
     public Optional<AnsweredPress> press(String id) {
         return waiting(id).or(() -> tables.press(id));
     }

@@ -6,8 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
-import org.jdbi.v3.core.Jdbi;
-import org.jdbi.v3.core.JdbiException;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import rinsebell.db.codec.UnreadableFact;
@@ -23,18 +21,18 @@ final class Tables {
     private static final Logger LOG = LoggerFactory.getLogger(Tables.class);
     private static final String BEFORE_HISTORY = "before_history";
 
-    private final Jdbi jdbi;
+    private final Database database;
 
-    Tables(Jdbi jdbi) {
-        this.jdbi = jdbi;
+    Tables(Database database) {
+        this.database = database;
     }
 
-    Jdbi jdbi() {
-        return jdbi;
+    Database database() {
+        return database;
     }
 
     JournalMark mark() {
-        return jdbi.withHandle(MarkTable::read);
+        return database.with(MarkTable::read);
     }
 
     /**
@@ -44,12 +42,13 @@ final class Tables {
      * @param after the place in the journal behind the last of them
      */
     void apply(List<Entry> entries, JournalMark after) {
-        jdbi.useTransaction(handle -> {
+        database.inTransaction(handle -> {
             long reached = MarkTable.read(handle).lines();
             write(
                     handle,
                     entries.stream().filter(entry -> isNew(entry, reached)).toList());
             MarkTable.write(handle, after);
+            return after;
         });
     }
 
@@ -82,31 +81,37 @@ final class Tables {
     }
 
     Optional<AnsweredPress> press(String id) {
-        return jdbi.withHandle(handle -> PressTable.find(handle, id));
+        return database.with(handle -> PressTable.find(handle, id));
     }
 
     Map<TextId, String> texts(Collection<TextId> ids) {
-        return jdbi.withHandle(handle -> TextTable.find(handle, ids));
+        return database.with(handle -> TextTable.find(handle, ids));
     }
 
     void addMissing(Collection<WaitingTexts.Line> texts) {
-        jdbi.useTransaction(handle -> texts.forEach(text -> TextTable.addMissing(handle, text)));
+        database.inTransaction(handle -> {
+            texts.forEach(text -> TextTable.addMissing(handle, text));
+            return texts;
+        });
     }
 
     List<Fact> live() {
-        return jdbi.withHandle(Live::facts);
+        return database.with(Live::facts);
     }
 
     List<Fact> facts(Collection<? extends Stream> streams) {
-        return jdbi.withHandle(handle -> FactTable.in(handle, streams));
+        return database.with(handle -> FactTable.in(handle, streams));
     }
 
     Optional<Rebuild> lastRebuild() {
-        return jdbi.withHandle(RebuildTable::last);
+        return database.with(RebuildTable::last);
     }
 
     void note(Rebuild rebuild) {
-        jdbi.useHandle(handle -> RebuildTable.write(handle, rebuild));
+        database.with(handle -> {
+            RebuildTable.write(handle, rebuild);
+            return rebuild;
+        });
     }
 
     /**
@@ -118,12 +123,12 @@ final class Tables {
      */
     void check() throws IOException, DatabaseUnreadable {
         try {
-            long facts = jdbi.withHandle(FactTable::count);
+            long facts = database.with(FactTable::count);
             if (facts != mark().lines()) {
                 throw new DatabaseUnreadable("the database says " + mark().lines() + " facts and holds " + facts);
             }
             live();
-        } catch (JdbiException e) {
+        } catch (DatabaseAway e) {
             Database.refusePassing(e);
             throw new DatabaseUnreadable(e);
         } catch (UnreadableFact e) {
@@ -133,6 +138,6 @@ final class Tables {
 
     /** Returns when everything written so far would survive the power going. */
     void force() {
-        jdbi.useHandle(handle -> handle.execute("checkpoint sync"));
+        database.with(handle -> handle.execute("checkpoint sync"));
     }
 }

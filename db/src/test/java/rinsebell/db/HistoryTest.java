@@ -223,12 +223,18 @@ final class HistoryTest {
     @Test
     void rowsThatCannotBeWrittenKeepNoFactOut() throws Exception {
         with(path, store -> {
-            store.tables().jdbi().useHandle(handle -> handle.execute("alter table complaint rename to hidden"));
+            store.tables()
+                    .database()
+                    .jdbi()
+                    .useHandle(handle -> handle.execute("alter table complaint rename to hidden"));
             Told.save(store, story.facts());
 
             assertThat(store.load()).isEqualTo(story.facts());
             assertThat(store.tables().mark().lines()).isEqualTo(story.facts().size());
-            store.tables().jdbi().useHandle(handle -> handle.execute("alter table hidden rename to complaint"));
+            store.tables()
+                    .database()
+                    .jdbi()
+                    .useHandle(handle -> handle.execute("alter table hidden rename to complaint"));
         });
     }
 
@@ -238,6 +244,7 @@ final class HistoryTest {
 
     private static List<Map<String, Object>> rows(SalonStore store, String table) {
         return store.tables()
+                .database()
                 .jdbi()
                 .withHandle(handle ->
                         handle.createQuery("select * from " + table + " order by 1, 2").mapToMap().list().stream()

@@ -32,6 +32,7 @@ import rinsebell.floor.TextId;
 import rinsebell.floor.testing.Head;
 import rinsebell.floor.testing.Story;
 import rinsebell.floor.visit.Area;
+import rinsebell.floor.visit.ClientId;
 
 /** What a start makes of a folder that a kill, a power cut or a broken disk left behind. */
 final class StoreRecoveryTest {
@@ -197,6 +198,37 @@ final class StoreRecoveryTest {
         with(path, store -> assertThat(store.lastRebuild()).isEmpty());
     }
 
+    /** H2 takes what it finds at the beginning of a file for all there is, and begins anew where that is nothing. */
+    @Test
+    void aDatabaseThatWasCutIsNotReplacedInSilence() throws Exception {
+        ClientId client = new ClientId(1);
+        with(
+                path,
+                store -> assertThat(store.clients().add("M. A.", "press-of-client"))
+                        .isEqualTo(client));
+        Path file = path.resolve("rinsebell.mv.db");
+        byte[] whole = Files.readAllBytes(file);
+        for (int length : List.of(4096, 8192, 12_288, 40_000, whole.length / 2, whole.length - 4096)) {
+            byte[] cut = Arrays.copyOf(whole, length);
+            Files.write(file, cut);
+
+            with(path, store -> {
+                assertThat(store.load()).as("cut at byte %d", length).isEqualTo(story.facts());
+                if (store.lastRebuild().isEmpty()) {
+                    assertThat(store.clients().card(client))
+                            .as("cut at byte %d", length)
+                            .isPresent();
+                } else {
+                    assertThat(store.lastRebuild().orElseThrow().kept().orElseThrow())
+                            .hasBinaryContent(cut);
+                }
+            });
+        }
+        assertThat(path.resolve("set-aside/rinsebell-4.mv.db"))
+                .as("of those cut most")
+                .exists();
+    }
+
     @Test
     void aRebuildThatWasBrokenOffBeginsAgain() throws Exception {
         Files.move(path.resolve("rinsebell.mv.db"), path.resolve("rinsebell-new.mv.db"));
@@ -212,7 +244,10 @@ final class StoreRecoveryTest {
     void aDatabaseThatHoldsLessThanItSaysIsMadeAgain() throws Exception {
         with(
                 path,
-                store -> store.tables().jdbi().useHandle(handle -> handle.execute("delete from fact where seq = 3")));
+                store -> store.tables()
+                        .database()
+                        .jdbi()
+                        .useHandle(handle -> handle.execute("delete from fact where seq = 3")));
 
         with(path, store -> {
             assertThat(store.load()).isEqualTo(story.facts());
@@ -345,7 +380,7 @@ final class StoreRecoveryTest {
 
     @Test
     void aDatabaseOfALaterVersionStopsTheStartAndIsLeftAsItIs() throws Exception {
-        with(path, store -> store.tables().jdbi().useHandle(handle -> handle.execute("""
+        with(path, store -> store.tables().database().jdbi().useHandle(handle -> handle.execute("""
                 insert into "flyway_schema_history"
                     ("installed_rank", "version", "description", "type", "script", "installed_by", "execution_time", "success")
                 values (99, '99', 'later', 'SQL', 'V99__later.sql', 'sa', 1, true)
@@ -371,6 +406,7 @@ final class StoreRecoveryTest {
         List<String> rows = new ArrayList<>();
         for (String table : List.of("press", "fact", "visit", "bowl", "portion", "application", "journal_mark")) {
             store.tables()
+                    .database()
                     .jdbi()
                     .useHandle(handle -> handle.createQuery("select * from " + table + " order by 1, 2")
                             .mapToMap()
@@ -381,11 +417,17 @@ final class StoreRecoveryTest {
 
     /** Takes a table out of the database's reach, as a broken disk might. */
     private static void hide(SalonStore store) {
-        store.tables().jdbi().useHandle(handle -> handle.execute("alter table journal_mark rename to hidden"));
+        store.tables()
+                .database()
+                .jdbi()
+                .useHandle(handle -> handle.execute("alter table journal_mark rename to hidden"));
     }
 
     private static void show(SalonStore store) {
-        store.tables().jdbi().useHandle(handle -> handle.execute("alter table hidden rename to journal_mark"));
+        store.tables()
+                .database()
+                .jdbi()
+                .useHandle(handle -> handle.execute("alter table hidden rename to journal_mark"));
     }
 
     /** The process was killed between the journal and the database. */

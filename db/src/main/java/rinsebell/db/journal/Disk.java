@@ -25,6 +25,9 @@ interface Disk {
 
         boolean isOpen();
 
+        /** Whether its name still leads to it: what is written to a deleted file is gone when the process ends. */
+        boolean isInPlace() throws IOException;
+
         @Override
         void close() throws IOException;
     }

@@ -148,6 +148,9 @@ public final class Journal implements AutoCloseable {
     private void write(byte[] bytes) throws IOException {
         open.write(bytes, length);
         open.force();
+        if (!open.isInPlace()) {
+            throw new IOException(file + " was deleted, moved or replaced while it was in use");
+        }
     }
 
     private void beginNextFileIfFull() throws IOException {

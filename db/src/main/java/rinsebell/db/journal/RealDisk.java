@@ -4,9 +4,12 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.FileSystems;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /** The disk of this computer. */
 final class RealDisk implements Disk {
@@ -16,7 +19,7 @@ final class RealDisk implements Disk {
         FileChannel channel = FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
         try {
             forceFolder(Objects.requireNonNull(file.getParent(), "a journal file lies in a folder"));
-            return new ChannelFile(channel);
+            return new ChannelFile(file, key(file), channel);
         } catch (IOException e) {
             channel.close();
             throw e;
@@ -32,7 +35,12 @@ final class RealDisk implements Disk {
         }
     }
 
-    private record ChannelFile(FileChannel channel) implements OpenFile {
+    /** What tells a file from another one of the same name; null where the system does not say. */
+    private static @Nullable Object key(Path file) throws IOException {
+        return Files.readAttributes(file, BasicFileAttributes.class).fileKey();
+    }
+
+    private record ChannelFile(Path path, @Nullable Object key, FileChannel channel) implements OpenFile {
 
         @Override
         public void write(byte[] bytes, long at) throws IOException {
@@ -55,6 +63,11 @@ final class RealDisk implements Disk {
         @Override
         public long length() throws IOException {
             return channel.size();
+        }
+
+        @Override
+        public boolean isInPlace() throws IOException {
+            return Files.exists(path) && Objects.equals(key, RealDisk.key(path));
         }
 
         @Override

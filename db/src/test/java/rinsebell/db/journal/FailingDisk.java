@@ -63,6 +63,11 @@ final class FailingDisk implements Disk {
         }
 
         @Override
+        public boolean isInPlace() throws IOException {
+            return file.isInPlace();
+        }
+
+        @Override
         public boolean isOpen() {
             return file.isOpen();
         }

@@ -10,6 +10,7 @@ import static rinsebell.db.journal.JournalSample.reopened;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.AfterEach;
@@ -105,6 +106,23 @@ final class JournalDiskTest {
         assertThatThrownBy(() -> journal.append(List.of(LOST))).isInstanceOf(NotSaved.class);
         assertThat(Thread.interrupted()).isTrue();
 
+        journal.append(List.of(LATER));
+        journal.close();
+        assertThat(reopened(folder)).containsExactly(SAVED, LATER);
+    }
+
+    /** What is written to a deleted file is read back as long as it is open, and never again. */
+    @Test
+    void nothingIsSavedInAFileThatWasDeletedOrMoved() throws Exception {
+        Path file = onlyFile(folder);
+        Path away = Files.move(file, folder.resolve("away"));
+        assertThatThrownBy(() -> journal.append(List.of(LOST)))
+                .isInstanceOf(NotSaved.class)
+                .hasMessageContaining("was deleted, moved or replaced");
+        Files.copy(away, file);
+        assertThatThrownBy(() -> journal.append(List.of(LOST))).isInstanceOf(NotSaved.class);
+
+        Files.move(away, file, StandardCopyOption.REPLACE_EXISTING);
         journal.append(List.of(LATER));
         journal.close();
         assertThat(reopened(folder)).containsExactly(SAVED, LATER);
