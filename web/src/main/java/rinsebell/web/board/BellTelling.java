@@ -78,9 +78,18 @@ final class BellTelling {
         if (bell.kind() == BellKind.PASSED_GATE) {
             return passedGate(bell);
         }
+        if (!wall && isOffAndUnseen(bell)) {
+            return moment.say("bell.off_at_once.off");
+        }
         var step = bell.at(moment.now()).map(Stage::step).orElse(Stage.Step.SOON);
         var withStep = "bell." + kind + "." + step.name().toLowerCase(Locale.ROOT);
         return moment.words().knows(withStep) ? moment.say(withStep) : moment.say("bell." + kind);
+    }
+
+    /** What hurt is off by now; what is left to do is to look at the scalp. */
+    private boolean isOffAndUnseen(Bell bell) {
+        return (bell.kind() == BellKind.BURNING || bell.kind() == BellKind.HOT_FOIL)
+                && visit(bell).filter(visit -> visit.onHair().isEmpty()).isPresent();
     }
 
     private String passedGate(Bell bell) {

@@ -26,7 +26,7 @@ final class HeadActs {
 
     List<Act> all() {
         var acts = new LinkedHashSet<Act>();
-        if (new HeadFindings(head.visit).isBad()) {
+        if (new HeadFindings(head.visit).bad().isPresent()) {
             acts.add(Act.RINSE);
         }
         next.asking().forEach(bell -> answer(bell).ifPresent(acts::add));

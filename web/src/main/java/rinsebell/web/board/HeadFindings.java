@@ -1,5 +1,6 @@
 package rinsebell.web.board;
 
+import java.time.Instant;
 import java.util.Optional;
 import java.util.stream.Stream;
 import rinsebell.floor.visit.Application;
@@ -16,9 +17,20 @@ final class HeadFindings {
         this.visit = visit;
     }
 
-    /** Whether what was seen last asks for what is on to come off. */
-    boolean isBad() {
-        return snapped().findAny().isPresent() || sore().isPresent();
+    /**
+     * Something seen that asks for what is on to come off.
+     *
+     * @param key of its words
+     */
+    record Bad(String key, Instant at) {}
+
+    /** What was seen last, where it asks for what is on to come off. */
+    Optional<Bad> bad() {
+        return snapped()
+                .flatMap(application -> stretched(application).stream())
+                .findFirst()
+                .map(check -> new Bad("line.snaps", check.at()))
+                .or(() -> sore().map(check -> new Bad("line.sore", check.at())));
     }
 
     /** What is on hair that snapped when it was last stretched. */

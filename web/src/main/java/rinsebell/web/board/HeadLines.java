@@ -29,10 +29,10 @@ final class HeadLines {
         var lines = new ArrayList<Line>();
         var many = head.timing.timings().size() > 1;
         alarms(many, lines);
-        head.timing.timings().forEach(timing -> application(timing, many, lines));
-        foilsOut(lines);
         together().ifPresent(lines::add);
+        foilsOut(lines);
         new HeatTelling(head).line().ifPresent(lines::add);
+        head.timing.timings().forEach(timing -> application(timing, many, lines));
         Dispatch.of(moment.floor()).stream()
                 .filter(turn -> turn.visit().equals(head.visit.id()) && turn.isBroughtForward())
                 .map(Turn::startBy)

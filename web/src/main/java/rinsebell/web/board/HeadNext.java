@@ -56,7 +56,7 @@ final class HeadNext {
     }
 
     /** When foils have to begin to come out, so that water is on in time; empty once that has come, or once they are out. */
-    private Optional<Instant> foilsOut() {
+    Optional<Instant> foilsOut() {
         return areFoilsIn()
                 ? head.timing.startBy(moment.floor()).filter(at -> at.isAfter(moment.now()))
                 : Optional.empty();

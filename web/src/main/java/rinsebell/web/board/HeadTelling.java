@@ -4,6 +4,8 @@ import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import rinsebell.floor.bell.Bell;
 import rinsebell.floor.bell.BellKind;
@@ -35,12 +37,26 @@ final class HeadTelling {
     /** What comes next: the loudest bell; else what is asked; else what is coming; else where the client is. */
     Due due() {
         var next = new HeadNext(this);
-        return next.asking().stream()
-                .findFirst()
-                .map(bell -> new Due(
-                        bells.what(bell), bells.counts(bell), bells.urgency(bell), aside(bell), bells.alone(own())))
+        var loudest = next.asking().stream().findFirst();
+        return bad(loudest)
+                .or(() -> loudest.map(bell -> new Due(
+                        bells.what(bell), bells.counts(bell), bells.urgency(bell), aside(bell), bells.alone(own()))))
                 .or(() -> next.coming().stream().findFirst().map(this::due))
                 .orElseGet(() -> new Due(restingOrIdle(), null, Urgency.CALM, "", bells.alone(own())));
+    }
+
+    /** Staff read what was seen and must come off before all but what hurts already. */
+    private Optional<Due> bad(Optional<Bell> loudest) {
+        return wall || loudest.filter(bell -> hurts(bell.kind())).isPresent()
+                ? Optional.empty()
+                : new HeadFindings(visit)
+                        .bad()
+                        .map(seen -> new Due(
+                                moment.say("due.off_now", moment.say(seen.key())),
+                                seen.at(),
+                                Urgency.HIGH,
+                                aside(seen.at()),
+                                bells.alone(own())));
     }
 
     private Due due(HeadNext.Coming coming) {
@@ -71,7 +87,11 @@ final class HeadTelling {
     }
 
     private static boolean isRinse(BellKind kind) {
-        return kind == BellKind.RINSE || kind == BellKind.BURNING || kind == BellKind.HOT_FOIL;
+        return kind == BellKind.RINSE || hurts(kind);
+    }
+
+    private static boolean hurts(BellKind kind) {
+        return kind == BellKind.BURNING || kind == BellKind.HOT_FOIL;
     }
 
     private String asideOf(Due due) {
@@ -91,12 +111,27 @@ final class HeadTelling {
 
     /** Clock times beside the count, so that people can copy them to paper when the power goes. */
     private String aside(Instant due) {
-        var clock = moment.clock(due);
-        return timing.rinseBy()
-                .map(limit -> limit.at().equals(due)
-                        ? moment.say("due.aside", clock)
-                        : moment.say("due.aside.both", clock, moment.clock(limit.at())))
-                .orElse(clock);
+        var clocks = Stream.concat(
+                timing.rinseBy().filter(limit -> limit.at().equals(due)).isPresent()
+                        ? Stream.of()
+                        : Stream.of(moment.clock(due)),
+                Stream.concat(foilsBefore(due), rinseByClock()));
+        return clocks.collect(Collectors.joining(" · "));
+    }
+
+    private Stream<String> rinseByClock() {
+        return timing.rinseBy().map(limit -> moment.say("due.aside", moment.clock(limit.at()))).stream();
+    }
+
+    /** Staff read beside the rinse when its work begins; the wall has no room for it. */
+    private Stream<String> foilsBefore(Instant due) {
+        return wall
+                ? Stream.of()
+                : new HeadNext(this)
+                                .foilsOut()
+                                .filter(at -> !at.equals(due))
+                                .map(at -> moment.say("due.aside.foils", moment.clock(at)))
+                                .stream();
     }
 
     private String idle() {

@@ -49,10 +49,13 @@ import rinsebell.web.view.Urgency;
 class HeadPageTest {
     private final Story story = Story.stocked();
 
-    private ChairPanel panel(Head head, String clock) {
+    private Moment moment(String clock) {
         var floor = story.floor();
-        var moment = new Moment(floor, id -> "L. " + id.seq(), Bells.of(floor), at(clock), Words.british());
-        return new ChairBoard(moment, head.visit()).panel();
+        return new Moment(floor, id -> "L. " + id.seq(), Bells.of(floor), at(clock), Words.british());
+    }
+
+    private ChairPanel panel(Head head, String clock) {
+        return new ChairBoard(moment(clock), head.visit()).panel();
     }
 
     /** Powder in foils, mixed at 10:00, on at 10:05: rinse by 10:55. */
@@ -133,6 +136,7 @@ class HeadPageTest {
         head.complains(Complaint.Grade.BURNING);
         story.at("10:18");
         head.rinses(on);
+        assertThat(panel(head, "10:18").due().what()).isEqualTo("it is off: look at the scalp now");
         head.scalpIs(ScalpCheck.Finding.PINK);
         var panel = panel(head, "11:30");
         assertThat(panel.firstAid()).isEmpty();
@@ -151,6 +155,11 @@ class HeadPageTest {
         var panel = panel(head, "10:16");
         assertThat(panel.lines().get(0))
                 .isEqualTo(new Line("The strand snaps", "seen 10:15: off now", null, Urgency.HIGH));
+        assertThat(panel.due().what()).isEqualTo("The strand snaps: off now");
+        assertThat(panel.due().urgency()).isEqualTo(Urgency.HIGH);
+        assertThat(new FloorBoard(moment("10:16")).chairs().get(0).due().what())
+                .as("clients read the wall")
+                .isEqualTo("strand check");
         assertThat(panel.presses()).extracting(Press::label).startsWith("Water is on", "Strand looks …");
     }
 
@@ -235,6 +244,7 @@ class HeadPageTest {
     void foilsComeOutBeforeTheRinse() {
         var head = story.at("09:55").arrivesFine();
         var on = foils(head);
+        assertThat(panel(head, "10:16").due().aside()).isEqualTo("10:15 · foils out by 10:50 · rinse by 10:55");
         story.at("10:45");
         head.checks(on);
         var panel = panel(head, "10:46");
