@@ -38,7 +38,7 @@ final class VisitTable {
                 .bind("helper", Columns.number(stay.helper()))
                 .bind("chair", chair(stay.chair()))
                 .bind("arrived_ms", stay.arrivedAt().toEpochMilli())
-                .bind("left_ms", Columns.ms(stay.leftAt()))
+                .bind("left_ms", Columns.ms(visit.isOpen() ? null : stay.leftAt()))
                 .bind(
                         "skin_test",
                         gate.skinTest() == null

@@ -300,8 +300,8 @@ public final class Floor {
     public Floor turned(Instant now) {
         var today = salon.dayOf(now);
         var stay = visits.values().stream()
-                .filter(visit -> visit.isOpen()
-                        || !salon.dayOf(visit.stay().arrivedAt()).isBefore(today))
+                .filter(visit ->
+                        visit.isOpen() || !salon.dayOf(visit.stay().arrivedAt()).isBefore(today))
                 .toList();
         var streams = stay.stream().map(visit -> Stream.visit(visit.id())).collect(Collectors.toSet());
         var first = firstDay(stay, today);

@@ -40,6 +40,7 @@ public enum ReasonCode {
     PLACE_TAKEN(Basis.SENSE),
     NO_SUCH_PLACE(Basis.SENSE),
     BASIN_CLOSED(Basis.SENSE),
+    DAY_WOULD_TURN(Basis.SENSE),
     NOT_ON(Basis.SENSE),
     BOWL_GONE(Basis.SENSE),
     BOWL_IN_USE(Basis.SENSE),

@@ -42,7 +42,13 @@ final class BellTelling {
     private static int harm(BellKind kind) {
         return switch (kind) {
             case BURNING, HOT_FOIL -> 0;
-            case RINSE, FORBIDDEN_HEAT, FORBIDDEN_COVER, FORBIDDEN_ZONE, FORBIDDEN_MIXTURE, PASSED_GATE -> 1;
+            case RINSE,
+                    LEFT_WITH_IT_ON,
+                    FORBIDDEN_HEAT,
+                    FORBIDDEN_COVER,
+                    FORBIDDEN_ZONE,
+                    FORBIDDEN_MIXTURE,
+                    PASSED_GATE -> 1;
             default -> 2;
         };
     }

@@ -44,7 +44,7 @@ final class HeadActs {
         return switch (bell.kind()) {
             case RINSE -> Optional.of(isDue(bell) || !next.areFoilsIn() ? Act.RINSE : Act.FOILS_OUT);
             case BURNING, HOT_FOIL -> Optional.of(isAnythingOn() ? Act.RINSE : Act.SCALP);
-            case FORBIDDEN_ZONE, FORBIDDEN_MIXTURE, PASSED_GATE -> Optional.of(Act.RINSE);
+            case FORBIDDEN_ZONE, FORBIDDEN_MIXTURE, PASSED_GATE, LEFT_WITH_IT_ON -> Optional.of(Act.RINSE);
             case TINGLING, SCALP_CHECK, SCALP_AFTER_RINSE -> Optional.of(Act.SCALP);
             case STRAND_CHECK, READY -> Optional.of(Act.STRAND);
             case FORBIDDEN_HEAT, HEAT_END -> Optional.of(Act.HEAT_OFF);

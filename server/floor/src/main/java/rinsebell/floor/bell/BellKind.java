@@ -15,6 +15,7 @@ public enum BellKind {
     FORBIDDEN_MIXTURE,
     PASSED_GATE,
     GATE_OPEN,
+    LEFT_WITH_IT_ON,
     RINSE,
     TINGLING,
     BURNING,

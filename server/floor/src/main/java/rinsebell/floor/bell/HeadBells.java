@@ -11,7 +11,8 @@ import rinsebell.floor.visit.Application;
 import rinsebell.floor.visit.Ending;
 import rinsebell.floor.visit.HeatSpan;
 
-/** Last-on missing, ready, heat and cover at their end, a scalp to look at after the rinse, a round that is over. */
+/** Last-on missing, ready, heat and cover at their end, a scalp to look at after the rinse, a round that is
+ * over, somebody who left with something on. */
 final class HeadBells {
     private static final Duration SCALP_AFTER_RINSE = Duration.ofMinutes(5);
 
@@ -28,6 +29,17 @@ final class HeadBells {
         head.visit().heat().flatMap(heat -> heatEnd(head, heat)).ifPresent(found::add);
         scalpAfterRinse(head).ifPresent(found::add);
         roundOver(head).ifPresent(found::add);
+        leftWithItOn(head).ifPresent(found::add);
+    }
+
+    /** Whoever is said to have left with something on either has not left, or must be called back. */
+    private static Optional<Bell> leftWithItOn(Head head) {
+        return Optional.ofNullable(head.visit().stay().leftAt())
+                .map(left -> head.bell(
+                        BellKind.LEFT_WITH_IT_ON,
+                        head.subject(),
+                        head.subject(),
+                        List.of(new Stage(left, Stage.Step.DUE, Priority.HIGH, Audience.EVERYONE))));
     }
 
     private static Optional<Bell> lastOn(Head head, Application application) {

@@ -20,7 +20,7 @@ public record Arrange(SalonEvent event, @Nullable String text) implements Comman
     @Override
     public Decision decide(Floor floor, Asked asked) {
         return new Verdict(asked)
-                .objections(event.objections(floor))
+                .objections(event.objections(floor, asked.now()))
                 .decide(() -> List.of(new Draft(Stream.SALON, asked.now(), event, text)));
     }
 }

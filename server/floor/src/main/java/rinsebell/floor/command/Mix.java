@@ -17,7 +17,11 @@ import rinsebell.floor.bowl.Bowl;
 import rinsebell.floor.bowl.BowlReason;
 import rinsebell.floor.bowl.DayEvent;
 import rinsebell.floor.bowl.Portion;
+import rinsebell.floor.clock.Terms;
+import rinsebell.floor.product.Zone;
+import rinsebell.floor.rule.GateRules;
 import rinsebell.floor.rule.MixtureRules;
+import rinsebell.floor.visit.Visit;
 import rinsebell.floor.visit.VisitId;
 
 /**
@@ -43,15 +47,19 @@ public record Mix(
 
     private List<Reason> restrictions(Floor floor, List<Portion> portions, Instant at) {
         var all = new ArrayList<>(MixtureRules.judge(portions, floor.salon()));
-        all.addAll(forecast(floor, portions, at));
+        Optional.ofNullable(forVisit).flatMap(floor::visit).ifPresent(visit -> {
+            all.addAll(gate(floor, visit, portions, at));
+            all.addAll(Forecast.of(floor, visit, portions, at));
+        });
         return all;
     }
 
-    private List<Reason> forecast(Floor floor, List<Portion> portions, Instant at) {
-        return Optional.ofNullable(forVisit)
-                .flatMap(floor::visit)
-                .map(visit -> Forecast.of(floor, visit, portions, at))
-                .orElse(List.of());
+    /** Who must not get what is weighed, wherever it would go; a question still open can be answered meanwhile. */
+    private static List<Reason> gate(Floor floor, Visit visit, List<Portion> portions, Instant at) {
+        var terms = Terms.of(portions, floor.salon());
+        return GateRules.judgePlan(visit.gate(), terms, Zone.OFF_SCALP, at, floor.salon()).stream()
+                .filter(reason -> reason.code() != ReasonCode.GATE_OPEN)
+                .toList();
     }
 
     @Override

@@ -51,11 +51,15 @@ public record SetFactBack(long seq, Instant to) implements Command {
                 .orElse(longestBack);
     }
 
+    private boolean isOfTheVisitThatThisBegins(Fact fact) {
+        return fact.stream() instanceof Stream.OfVisit of && of.visit().value() == seq;
+    }
+
     /** What directly came of it did not happen before it. */
     private Instant latest(Floor floor, Asked asked) {
         return floor.hangingOn(seq).stream()
                 .flatMap(on -> floor.standing(on).stream())
-                .filter(fact -> fact.event().hangsOn().contains(seq))
+                .filter(fact -> fact.event().hangsOn().contains(seq) || isOfTheVisitThatThisBegins(fact))
                 .map(Fact::happened)
                 .min(Instant::compareTo)
                 .orElse(asked.now());

@@ -49,7 +49,7 @@ final class Verdict {
     /** What happened before a client left can still be written down. */
     Verdict whileHere(Visit head) {
         var left = head.stay().leftAt();
-        if (left != null) {
+        if (left != null && !head.isOpen()) {
             unless(!asked.happened().isAfter(left), ReasonCode.VISIT_OVER, left);
         }
         return this;

@@ -1,7 +1,10 @@
 package rinsebell.floor.salon;
 
+import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import rinsebell.floor.Event;
 import rinsebell.floor.Fact;
 import rinsebell.floor.Floor;
@@ -16,7 +19,7 @@ public sealed interface SalonEvent extends Event {
     Salon applyTo(Salon salon, Fact fact);
 
     /** What makes this impossible on this floor; empty when nothing does. */
-    default List<Reason> objections(Floor floor) {
+    default List<Reason> objections(Floor floor, Instant now) {
         return List.of();
     }
 
@@ -28,11 +31,23 @@ public sealed interface SalonEvent extends Event {
         }
 
         @Override
-        public List<Reason> objections(Floor floor) {
-            return floor.openVisits().stream()
-                    .filter(visit -> !house.has(visit.place()))
-                    .map(visit -> Reason.of(ReasonCode.PLACE_TAKEN, visit.place()))
+        public List<Reason> objections(Floor floor, Instant now) {
+            return Stream.concat(
+                            floor.openVisits().stream()
+                                    .filter(visit -> !house.has(visit.place()))
+                                    .map(visit -> Reason.of(ReasonCode.PLACE_TAKEN, visit.place())),
+                            turn(floor, now).stream())
                     .toList();
+        }
+
+        /** Another time zone may make today another day, and would end the visits of those who are here. */
+        private Optional<Reason> turn(Floor floor, Instant now) {
+            var salon = floor.salon();
+            var turns = salon.isSetUp()
+                    && !salon.dayOf(now).equals(salon.withHouse(house, 0).dayOf(now));
+            return turns && !floor.openVisits().isEmpty()
+                    ? Optional.of(Reason.of(ReasonCode.DAY_WOULD_TURN))
+                    : Optional.empty();
         }
     }
 
@@ -52,7 +67,7 @@ public sealed interface SalonEvent extends Event {
         }
 
         @Override
-        public List<Reason> objections(Floor floor) {
+        public List<Reason> objections(Floor floor, Instant now) {
             return Reason.unless(floor.salon().staffMember(staff).isPresent(), ReasonCode.NOT_KNOWN);
         }
 
@@ -78,7 +93,7 @@ public sealed interface SalonEvent extends Event {
         }
 
         @Override
-        public List<Reason> objections(Floor floor) {
+        public List<Reason> objections(Floor floor, Instant now) {
             return Reason.unless(floor.salon().product(product).isPresent(), ReasonCode.NOT_KNOWN);
         }
 
@@ -96,7 +111,7 @@ public sealed interface SalonEvent extends Event {
         }
 
         @Override
-        public List<Reason> objections(Floor floor) {
+        public List<Reason> objections(Floor floor, Instant now) {
             return Reason.unless(floor.salon().product(product).isPresent(), ReasonCode.NOT_KNOWN);
         }
 

@@ -1,5 +1,6 @@
 package rinsebell.floor.visit;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -101,6 +102,18 @@ public sealed interface StayEvent extends VisitEvent {
         @Override
         public List<Reason> restrictions(Situation situation) {
             return Reason.unless(situation.visit().onHair().isEmpty(), ReasonCode.STILL_ON);
+        }
+
+        /** Whatever was put on or came off was before. */
+        @Override
+        public Instant notBefore(Situation situation) {
+            var applications = situation.visit().applications().stream();
+            return applications
+                    .flatMap(one -> Stream.concat(
+                            Stream.of(one.firstOn()),
+                            Stream.ofNullable(one.ending()).map(Ending::at)))
+                    .max(Instant::compareTo)
+                    .orElse(situation.visit().begin());
         }
     }
 }

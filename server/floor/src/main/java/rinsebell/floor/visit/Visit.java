@@ -72,8 +72,9 @@ public record Visit(
                 .orElse(stay.arrivedAt());
     }
 
+    /** Until they left and nothing is on them: whoever is said to have left with something on still has clocks. */
     public boolean isOpen() {
-        return stay.leftAt() == null;
+        return stay.leftAt() == null || !onHair().isEmpty();
     }
 
     public Optional<Application> application(ApplicationId which) {

@@ -1,8 +1,10 @@
 package rinsebell.floor.bell;
 
+import static org.assertj.core.api.Assertions.assertThat;
 import static rinsebell.floor.bell.BellKind.COVER_END;
 import static rinsebell.floor.bell.BellKind.HEAT_END;
 import static rinsebell.floor.bell.BellKind.LAST_ON_MISSING;
+import static rinsebell.floor.bell.BellKind.LEFT_WITH_IT_ON;
 import static rinsebell.floor.bell.BellKind.READY;
 import static rinsebell.floor.bell.BellKind.ROUND_OVER;
 import static rinsebell.floor.bell.BellKind.SCALP_AFTER_RINSE;
@@ -55,6 +57,20 @@ class HeadBellsTest {
         story.at("10:25");
         head.lastOn(on);
         assertQuiet(story.floor(), LAST_ON_MISSING);
+    }
+
+    /** Pressed at the wrong head, or really gone: either way somebody has lightener on. */
+    @Test
+    void whoLeavesWithSomethingOnRingsUntilItIsOff() {
+        var on = puts(toner(), offScalp(Area.LENGTHS));
+        story.at("10:20");
+        head.leaves();
+        assertRings(story.floor(), LEFT_WITH_IT_ON, "10:20 DUE HIGH EVERYONE");
+        assertThat(head.visit().isOpen()).isTrue();
+        story.at("10:25");
+        head.rinses(on);
+        assertQuiet(story.floor(), LEFT_WITH_IT_ON);
+        assertThat(head.visit().isOpen()).isFalse();
     }
 
     @Test
@@ -220,10 +236,12 @@ class HeadBellsTest {
 
     @Test
     void aClosedVisitRingsNothing() {
-        puts(cream().longestOn(minutes(30)).strandEvery(minutes(5), null), onScalp(Area.REGROWTH));
+        var on = puts(cream().longestOn(minutes(30)).strandEvery(minutes(5), null), onScalp(Area.REGROWTH));
         story.at("10:10");
+        head.rinses(on);
         head.tells(new LookEvent.LiftJudged(false));
+        assertRings(story.floor(), ROUND_OVER, "10:10 DUE LOW STYLIST");
         head.leaves();
-        org.assertj.core.api.Assertions.assertThat(Bells.of(story.floor())).isEmpty();
+        assertThat(Bells.of(story.floor())).isEmpty();
     }
 }

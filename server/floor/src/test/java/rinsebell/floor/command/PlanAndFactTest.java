@@ -150,6 +150,16 @@ class PlanAndFactTest {
                         ReasonCode.COVER_NOT_ALLOWED);
     }
 
+    /** Said before anything is weighed, rather than when the bowl stands there; what is still open is asked later. */
+    @Test
+    void aMixtureIsRefusedForWhomItHasHurt() {
+        var colour = new Mix(story.weighed(g(40, Shelf.PERMANENT), g(40, Shelf.DEV20)), BowlReason.FIRST, head.id());
+        assertThat(refusal(desk.plans(colour))).isEmpty();
+        desk.reports(Report.of(head.id(), new StayEvent.GateAnswered(Gates.reactedEarlier())));
+        assertThat(refusal(desk.plans(colour))).contains(ReasonCode.DYE_REACTION);
+        assertThat(isAccepted(desk.reports(colour))).isTrue();
+    }
+
     @Test
     void whatWasDoneAnywayRings() {
         desk.reports(put(powder, Area.HAIRLINE, Zone.ON_SCALP, Cover.OPEN));

@@ -102,6 +102,33 @@ class RinseTest {
         assertThat(((Decision.Refused) again).reasons()).containsExactly(Reason.of(ReasonCode.NOT_ON));
     }
 
+    @Test
+    void whoLeftWithSomethingOnIsRinsedAllTheSame() {
+        story.at("10:20");
+        head.leaves();
+        var desk = Desk.after(story).at("10:40");
+        assertThat(visit(desk).isOpen()).isTrue();
+        assertThat(cautions(desk.plans(rinse(null)))).isEmpty();
+        assertThat(visit(desk).isOpen()).isFalse();
+    }
+
+    @Test
+    void nobodyLeftBeforeWhatWasPutOnAndTakenOff() {
+        var desk = Desk.after(story).at("10:40");
+        desk.plans(rinse(null));
+        var early = desk.at("10:50").reports(Report.of(head.id(), new StayEvent.Left()), at("10:39"));
+        assertThat(((Decision.Refused) early).reasons())
+                .extracting(Reason::code)
+                .containsExactly(ReasonCode.TOO_EARLY);
+    }
+
+    @Test
+    void nobodyCameAfterWhatWasPutOn() {
+        var desk = Desk.after(story).at("10:40");
+        var late = desk.plans(new SetFactBack(head.id().value(), at("10:01")));
+        assertThat(((Decision.Refused) late).reasons()).extracting(Reason::code).containsExactly(ReasonCode.TOO_LATE);
+    }
+
     /** A dryer that nobody switched off in the book would warm the next bowl there. */
     @Test
     void waterEndsHeatAndTakingItBackBringsHeatBack() {

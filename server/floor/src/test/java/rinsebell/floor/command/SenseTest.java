@@ -6,6 +6,7 @@ import static rinsebell.floor.ReasonCode.BELL_NOT_RINGING;
 import static rinsebell.floor.ReasonCode.BOWL_EMPTY;
 import static rinsebell.floor.ReasonCode.BOWL_GONE;
 import static rinsebell.floor.ReasonCode.BOWL_IN_USE;
+import static rinsebell.floor.ReasonCode.DAY_WOULD_TURN;
 import static rinsebell.floor.ReasonCode.HEAT_NOT_ON;
 import static rinsebell.floor.ReasonCode.NOT_KNOWN;
 import static rinsebell.floor.ReasonCode.NOT_ON;
@@ -21,6 +22,7 @@ import static rinsebell.floor.testing.Saturday.minutes;
 import static rinsebell.floor.testing.Scoop.g;
 import static rinsebell.floor.testing.Where.offScalp;
 
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
@@ -195,6 +197,13 @@ class SenseTest {
                         "change nobody",
                         test -> new Arrange(new SalonEvent.StaffChanged(new StaffId(NOBODY), Role.DESK, true), null),
                         NOT_KNOWN),
+                // On a Saturday morning in Berlin it is still Friday in Pago Pago: IANA time zone database.
+                new Row(
+                        "make it yesterday for those who are here",
+                        test -> new Arrange(
+                                new SalonEvent.HouseSet(new House(8, 2, 4, ZoneId.of("Pacific/Pago_Pago"), true)),
+                                null),
+                        DAY_WOULD_TURN),
                 new Row(
                         "take a chair out under somebody",
                         test -> new Arrange(new SalonEvent.HouseSet(new House(1, 2, 4, ZONE, true)), null),

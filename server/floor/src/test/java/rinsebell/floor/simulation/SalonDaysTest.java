@@ -26,8 +26,11 @@ class SalonDaysTest {
     private static final long FRESH = Long.getLong("rinsebell.days", 100);
 
     /** What cannot be in these days: the shelf keeps within the law, and their floor is set up from the beginning. */
-    private static final Set<ReasonCode> NEVER_REFUSED =
-            Set.of(ReasonCode.PEROXIDE_OVER_LAW, ReasonCode.AMMONIA_OVER_LAW, ReasonCode.SALON_NOT_SET_UP);
+    private static final Set<ReasonCode> NEVER_REFUSED = Set.of(
+            ReasonCode.PEROXIDE_OVER_LAW,
+            ReasonCode.AMMONIA_OVER_LAW,
+            ReasonCode.SALON_NOT_SET_UP,
+            ReasonCode.DAY_WOULD_TURN);
 
     private final ConcurrentLinkedQueue<Tally> tallies = new ConcurrentLinkedQueue<>();
 
