@@ -95,7 +95,7 @@ public final class BasinBoard {
                         aside(turn),
                         due.alone()))
                 .orElseGet(() -> new Due(
-                        moment.say("basins.to", basin),
+                        moment.say("basins.to", basin, moment.clock(turn.startBy())),
                         turn.startBy(),
                         Urgency.CALM,
                         aside(turn),

@@ -99,11 +99,33 @@ final class BasinRows {
     }
 
     private BasinRow row(Place.Basin basin) {
-        var bars = new ArrayList<Bar>();
-        moment.floor().at(basin).forEach(visit -> bars.addAll(there(visit)));
-        turnsAt(basin).forEach(turn -> bars.add(kept(turn)));
-        var ribbon = new Ribbon("", moment.epoch(), null, List.of(new Lane(0, 1, bars, List.of(), List.of())));
+        var ribbon = new Ribbon("", moment.epoch(), null, lanes(basin));
         return new BasinRow(basin.letter(), state(basin), Urgency.CALM, ribbon);
+    }
+
+    /** Turns that lie over each other stand one below the other: none hides another. */
+    private List<Lane> lanes(Place.Basin basin) {
+        var lanes = new ArrayList<List<Bar>>();
+        moment.floor().at(basin).forEach(visit -> lay(there(visit), lanes));
+        turnsAt(basin).forEach(turn -> lay(List.of(kept(turn)), lanes));
+        return IntStream.range(0, lanes.size())
+                .mapToObj(i -> new Lane(i, lanes.size(), lanes.get(i), List.of(), List.of()))
+                .toList();
+    }
+
+    private static void lay(List<Bar> bars, List<List<Bar>> lanes) {
+        lanes.stream()
+                .filter(lane -> lane.stream().noneMatch(laid -> bars.stream().anyMatch(bar -> overlap(laid, bar))))
+                .findFirst()
+                .ifPresentOrElse(lane -> lane.addAll(bars), () -> lanes.add(new ArrayList<>(bars)));
+    }
+
+    /** Whoever stays longer than a rinse takes is drawn until now, and nobody knows for how long. */
+    private static boolean overlap(Bar one, Bar other) {
+        return one.kind() != BarKind.LINGERING
+                && other.kind() != BarKind.LINGERING
+                && one.from() < other.until()
+                && other.from() < one.until();
     }
 
     private String state(Place.Basin basin) {

@@ -53,13 +53,25 @@ final class RibbonDrawing {
         for (var timing : timings) {
             lanes.add(new LaneDrawing(head, timing, times).lane(lanes.size(), timings.size()));
         }
-        var extra = besides(lanes.isEmpty());
-        if (lanes.isEmpty() && !extra.bars().isEmpty()) {
-            lanes.add(extra);
-        } else if (!lanes.isEmpty()) {
-            lanes.set(0, both(lanes.get(0), extra));
+        return timings.isEmpty() ? waitingLanes() : with(lanes, List.of(over(), waiting(waiting(), false)));
+    }
+
+    /** Nothing is on: each bowl that waits has a lane, so that their names stand apart. */
+    private List<Lane> waitingLanes() {
+        var bowls = waiting();
+        var lanes = new ArrayList<Lane>();
+        for (var bowl : bowls) {
+            var lane = waiting(List.of(bowl), true);
+            lanes.add(new Lane(lanes.size(), bowls.size(), lane.bars(), lane.marks(), lane.notes()));
         }
-        return List.copyOf(lanes);
+        var over = over();
+        return lanes.isEmpty() ? over.bars().isEmpty() ? List.of() : List.of(over) : with(lanes, List.of(over));
+    }
+
+    private static List<Lane> with(List<Lane> lanes, List<Lane> more) {
+        var all = new ArrayList<>(lanes);
+        more.forEach(lane -> all.set(0, both(all.get(0), lane)));
+        return List.copyOf(all);
     }
 
     private static Lane both(Lane lane, Lane more) {
@@ -71,11 +83,10 @@ final class RibbonDrawing {
                 lane.notes());
     }
 
-    /** What is on no hair any more, and what is on none yet. */
-    private Lane besides(boolean named) {
+    /** What is on no hair any more. */
+    private Lane over() {
         var bars = new ArrayList<Bar>();
         var marks = new ArrayList<Mark>();
-        var notes = new ArrayList<Note>();
         for (var application : head.visit.applications()) {
             var ending = application.ending();
             if (ending != null && ending.isOff()) {
@@ -83,19 +94,27 @@ final class RibbonDrawing {
                 marks.add(new Mark(MarkKind.RINSED, moment.second(ending.at()), Urgency.CALM));
             }
         }
-        waiting().forEach(bowl -> {
+        return new Lane(0, 1, bars, marks, List.of());
+    }
+
+    /** What is on no hair yet. */
+    private Lane waiting(List<Bowl> bowls, boolean named) {
+        var bars = new ArrayList<Bar>();
+        var notes = new ArrayList<Note>();
+        bowls.forEach(bowl -> {
             bars.add(bar(BarKind.MIXED, bowl.mixedAt(), usableUntil(bowl)));
             if (named) {
                 var text = moment.say("ribbon.waiting", moment.bowl(Optional.of(bowl)));
                 notes.add(new Note(moment.second(bowl.mixedAt()), NotePlace.ABOVE, text));
             }
         });
-        return new Lane(0, 1, bars, marks, notes);
+        return new Lane(0, 1, bars, List.of(), notes);
     }
 
-    private Stream<Bowl> waiting() {
+    private List<Bowl> waiting() {
         return moment.floor().waitingBowls().stream()
-                .filter(bowl -> head.visit.id().equals(bowl.forVisit()));
+                .filter(bowl -> head.visit.id().equals(bowl.forVisit()))
+                .toList();
     }
 
     private Instant usableUntil(Bowl bowl) {

@@ -16,6 +16,8 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import rinsebell.floor.bell.Bells;
+import rinsebell.floor.bowl.BowlReason;
+import rinsebell.floor.bowl.DayEvent;
 import rinsebell.floor.product.Cover;
 import rinsebell.floor.product.Heat;
 import rinsebell.floor.salon.Place;
@@ -102,6 +104,19 @@ class BoardsTest {
         assertThat(rows.get(without).href()).isEqualTo(href(head));
         assertThat(rows.get(without).tile()).isEqualTo(ChairRow.Tile.bench("bench"));
         assertThat(rows.get(0).free()).isTrue();
+    }
+
+    /** Mixed for one head at the same minute: each has its name. */
+    @Test
+    void bowlsThatWaitForOneHeadStandApart() {
+        var head = story.at("09:55").arrivesFine();
+        story.tells(new DayEvent.Mixed(story.portions(g(60, POWDER), g(60, DEV20)), BowlReason.FIRST, head.id()));
+        story.tells(new DayEvent.Mixed(story.portions(g(40, MILD_CREAM), g(40, DEV20)), BowlReason.FIRST, head.id()));
+        var lanes = row("10:00").ribbon().lanes();
+        assertThat(lanes)
+                .hasSize(2)
+                .allMatch(lane -> lane.of() == 2 && lane.notes().size() == 1);
+        assertThat(lanes).extracting(lane -> lane.place()).containsExactly(0, 1);
     }
 
     private static String href(Head head) {
@@ -247,7 +262,7 @@ class BoardsTest {
         story.at("10:20");
         head.scalpIs(ScalpCheck.Finding.PINK);
         var card = new BasinBoard(moment("10:21")).next().cards().get(0);
-        assertThat(card.due().what()).isEqualTo("to basin A");
+        assertThat(card.due().what()).isEqualTo("to basin A by 10:55");
         assertThat(card.due().instant()).hasValue(at("10:55"));
         assertThat(card.forbidden())
                 .containsExactly("keep it off the scalp", "foils out first", "scalp is pink: go gently, tell L. 2");
@@ -263,7 +278,7 @@ class BoardsTest {
         var bowl = story.mixes(g(60, POWDER), g(60, DEV20));
         next.puts(bowl, offScalp(Area.LENGTHS));
         var cards = new BasinBoard(moment("10:20")).next().cards();
-        assertThat(cards).extracting(card -> card.due().what()).containsExactly("rinse by", "to basin B");
+        assertThat(cards).extracting(card -> card.due().what()).containsExactly("rinse by", "to basin B by 11:09");
         assertThat(cards.get(1).presses().get(0).fields()).containsExactly(new Press.Hidden("basin", "B"));
     }
 
@@ -272,7 +287,7 @@ class BoardsTest {
     void aLateLookDoesNotRingAtTheBasin() {
         foils();
         assertThat(new BasinBoard(moment("10:31")).next().cards().get(0).due().what())
-                .isEqualTo("to basin A");
+                .isEqualTo("to basin A by 10:55");
         assertThat(new BasinBoard(moment("10:55")).next().cards().get(0).due().what())
                 .isEqualTo("rinse now · basin A");
     }
