@@ -8,7 +8,8 @@ public final class DatabaseAway extends RuntimeException {
 
     private static final long serialVersionUID = 1;
 
-    DatabaseAway(Throwable cause) {
+    /** @param cause why it can't */
+    public DatabaseAway(Throwable cause) {
         super("the database can't be used just now (" + Causes.told(cause) + ")", cause);
     }
 }

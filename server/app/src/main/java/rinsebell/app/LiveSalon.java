@@ -22,6 +22,7 @@ import rinsebell.app.press.ClientRoutes;
 import rinsebell.app.press.ClockRoutes;
 import rinsebell.app.press.PressRoutes;
 import rinsebell.app.press.Pressing;
+import rinsebell.app.time.AliveMarker;
 import rinsebell.app.time.SalonClock;
 import rinsebell.db.Clients;
 import rinsebell.floor.Fact;
@@ -51,7 +52,7 @@ final class LiveSalon implements AutoCloseable {
     record Kept(Snapshot loaded, Ledger ledger, PressMemory memory, Clients clients) {}
 
     /** When this returns every bell has been evaluated, and those that are due ring. */
-    LiveSalon(Kept kept, SalonClock clock, LiveFloor.Paper paper) {
+    LiveSalon(Kept kept, SalonClock clock, LiveFloor.Paper paper, AliveMarker marker) {
         live = new LiveFloor(kept.loaded(), clock, paper);
         feed = new Feed(live, FeedLimits.usual());
         feedRoutes = new FeedRoutes(feed, live);
@@ -69,7 +70,7 @@ final class LiveSalon implements AutoCloseable {
                                         List.of(),
                                         clock.now(),
                                         paper.words())),
-                        facts -> followClock(facts, clock),
+                        facts -> followClock(facts, clock, marker),
                         this::show,
                         LiveSalon::stopAtOnce));
         routes = routes(clock, paper, kept.clients());
@@ -95,12 +96,17 @@ final class LiveSalon implements AutoCloseable {
                 new DescriptionRoutes());
     }
 
-    /** The clock moves in the same breath as the facts do, so that no countdown jumps. */
-    private static void followClock(List<Fact> facts, SalonClock clock) {
-        facts.stream()
+    /** The clock moves in the same breath as the facts do, so that no countdown jumps, after a restart neither. */
+    private static void followClock(List<Fact> facts, SalonClock clock, AliveMarker marker) {
+        List<DayEvent.ClockShifted> shifts = facts.stream()
                 .map(Fact::event)
                 .filter(DayEvent.ClockShifted.class::isInstance)
-                .forEach(event -> clock.confirm(((DayEvent.ClockShifted) event).by()));
+                .map(DayEvent.ClockShifted.class::cast)
+                .toList();
+        shifts.forEach(shift -> clock.confirm(shift.by()));
+        if (!shifts.isEmpty()) {
+            marker.writeForCertain(clock.mark());
+        }
     }
 
     private void ring() {

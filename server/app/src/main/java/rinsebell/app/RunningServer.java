@@ -16,6 +16,7 @@ import rinsebell.app.door.WebServer;
 import rinsebell.app.page.LiveFloor;
 import rinsebell.app.time.AliveMarker;
 import rinsebell.app.time.ClockMark;
+import rinsebell.app.time.ClockProof;
 import rinsebell.app.time.MachineTime;
 import rinsebell.app.time.SalonClock;
 import rinsebell.db.SalonStore;
@@ -40,11 +41,14 @@ public final class RunningServer implements AutoCloseable {
 
     private RunningServer(OpenStore kept, Settings settings, int speed) throws CannotStart {
         this.kept = kept;
+        LiveSalon.Kept loaded = kept(kept.store());
+        MachineTime machine = new MachineTime();
         AliveMarker marker = new AliveMarker(kept.folder().path());
-        Optional<ClockMark> mark = marker.last();
-        SalonClock clock = clock(mark, speed);
+        Optional<ClockMark> mark =
+                marker.last(ClockProof.of(loaded.loaded().floor(), Instant.ofEpochMilli(machine.wallMillis())));
+        SalonClock clock = clock(mark, machine, speed);
         LiveFloor.Paper paper = new LiveFloor.Paper(new Pages(), Words.british(), Assets.under(AssetRoutes.PREFIX));
-        this.salon = new LiveSalon(kept(kept.store()), clock, paper);
+        this.salon = new LiveSalon(loaded, clock, paper, marker);
         this.caretaker = new Caretaker(salon.desk(), clock, marker);
         caretaker.begin(mark.map(ClockMark::salon).orElse(clock.now()));
         this.web = new WebServer(new Door(HostNames.loopbackAnd(settings.names()), problemText(paper)), salon.routes());
@@ -67,8 +71,7 @@ public final class RunningServer implements AutoCloseable {
         }
     }
 
-    private static SalonClock clock(Optional<ClockMark> mark, int speed) {
-        MachineTime machine = new MachineTime();
+    private static SalonClock clock(Optional<ClockMark> mark, MachineTime machine, int speed) {
         return mark.map(last -> SalonClock.goingOnFrom(last, machine, speed))
                 .orElseGet(() -> SalonClock.startingAtTheWall(machine, speed));
     }

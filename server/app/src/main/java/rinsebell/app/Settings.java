@@ -76,6 +76,9 @@ public final class Settings {
      * @throws ParameterException with the sentence that the person reads
      */
     public void check() {
+        if (data.toString().isBlank()) {
+            throw wrong("--data needs the name of a folder.");
+        }
         if (reachesNetwork() && !openToNetwork) {
             throw wrong("--host " + host + " can be reached from other machines, and devices and staff cannot sign in "
                     + "yet. If that is what you want, add --open-to-network.");

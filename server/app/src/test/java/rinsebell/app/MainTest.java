@@ -13,6 +13,7 @@ import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
@@ -90,6 +91,49 @@ class MainTest {
         assertCannotStart(start("--port", "0", "--data", data()), "Another Rinsebell already works in");
     }
 
+    /** The lock file is only a file: the database's own lock is the one that counts then. */
+    @Test
+    void aFolderWhoseLockWasDeletedIsStillHeld() throws Exception {
+        Process first = start("--port", "0", "--data", data());
+        assertThat(first.inputReader().readLine()).startsWith("ready on ");
+        Files.delete(folder.resolve("data/in-use.lock"));
+        assertCannotStart(start("--port", "0", "--data", data()), "Another Rinsebell already works in");
+    }
+
+    @Test
+    void aDatabaseThatMayNotBeWrittenIsExplained() throws Exception {
+        Process first = start("--port", "0", "--data", data());
+        assertThat(first.inputReader().readLine()).startsWith("ready on ");
+        first.destroy();
+        assertThat(first.waitFor(10, TimeUnit.SECONDS)).isTrue();
+        Files.setPosixFilePermissions(
+                folder.resolve("data/rinsebell.mv.db"), PosixFilePermissions.fromString("r--r--r--"));
+        assertCannotStart(startAs(ordinaryUser(), "--port", "0", "--data", data()), "this user may not read and write");
+    }
+
+    /** Who may do anything is not stopped by a file's permissions, so that right is given up. */
+    private static List<String> ordinaryUser() {
+        return System.getProperty("user.name").equals("root")
+                ? List.of("setpriv", "--bounding-set=-dac_override")
+                : List.of();
+    }
+
+    @Test
+    void aDamagedJournalIsExplainedAndLeft() throws Exception {
+        Path journal = Files.createDirectories(folder.resolve("data/journal")).resolve("journal-000000000001.txt");
+        Files.writeString(journal, "no line of a journal\r\n");
+        assertCannotStart(start("--port", "0", "--data", data()), "The journal was left as it is");
+        assertThat(journal).hasContent("no line of a journal\r\n");
+    }
+
+    @Test
+    void aFolderWithoutANameIsNone() throws Exception {
+        Process server = start("--port", "0", "--data", "");
+        assertThat(server.waitFor(20, TimeUnit.SECONDS)).isTrue();
+        assertThat(server.exitValue()).isEqualTo(2);
+        assertThat(said(server)).contains("--data needs the name of a folder").doesNotContain("\tat ");
+    }
+
     @Test
     void anOpenNetworkIsAllowedAndWarnedOf() throws Exception {
         Process server = start("--port", "0", "--data", data(), "--host", "0.0.0.0", "--open-to-network");
@@ -118,7 +162,12 @@ class MainTest {
     }
 
     private Process start(String... arguments) throws IOException {
-        List<String> command = new ArrayList<>(List.of(
+        return startAs(List.of(), arguments);
+    }
+
+    private Process startAs(List<String> before, String... arguments) throws IOException {
+        List<String> command = new ArrayList<>(before);
+        command.addAll(List.of(
                 ProcessHandle.current().info().command().orElseThrow(),
                 "-cp",
                 System.getProperty("java.class.path"),

@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import rinsebell.app.desk.PressMemory;
 import rinsebell.app.desk.Snapshot;
 import rinsebell.app.page.LiveFloor;
+import rinsebell.app.time.AliveMarker;
 import rinsebell.app.time.MachineTime;
 import rinsebell.app.time.SalonClock;
 import rinsebell.db.DataFolder;
@@ -31,7 +32,7 @@ final class RegisteredRoutes {
         LiveFloor.Paper paper = new LiveFloor.Paper(new Pages(), Words.british(), Assets.under("/assets"));
         try (DataFolder data = DataFolder.open(path);
                 SalonStore store = SalonStore.open(data, clock.now());
-                LiveSalon salon = new LiveSalon(kept(store), clock, paper)) {
+                LiveSalon salon = new LiveSalon(kept(store), clock, paper, new AliveMarker(path))) {
             return registered(salon);
         }
     }

@@ -9,6 +9,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import rinsebell.floor.Command;
 import rinsebell.floor.Decision;
 import rinsebell.floor.Fact;
@@ -21,6 +24,7 @@ import rinsebell.floor.command.Acknowledge;
 
 /** Presses that are decided one after the other on a provisional floor, and made durable together. */
 final class Batch {
+    private static final Logger LOG = LoggerFactory.getLogger(Batch.class);
     private static final ObjectMapper JSON = new ObjectMapper();
 
     private final Snapshot before;
@@ -29,6 +33,8 @@ final class Batch {
     private final List<Ledger.Entry> entries = new ArrayList<>();
     private final Map<String, KnownPress> answered = new LinkedHashMap<>();
     private final Map<TextId, String> texts = new HashMap<>();
+    private final List<Fact> lost = new ArrayList<>();
+    private PressMemory.@Nullable OutOfReach away;
     private Floor floor;
 
     Batch(Snapshot before, PressMemory memory, Wording wording) {
@@ -39,10 +45,39 @@ final class Batch {
     }
 
     Answer decide(Press press) {
-        var known = Optional.ofNullable(answered.get(press.id())).or(() -> memory.find(press.id()));
-        if (known.isPresent()) {
-            return known.get().again(press.payloadHash(), floor);
+        Optional<KnownPress> known;
+        try {
+            known = known(press.id());
+        } catch (PressMemory.OutOfReach e) {
+            LOG.error("a press can't be taken, since nobody can say whether it came before: {}", e.getMessage());
+            away = e;
+            return lost(press);
         }
+        return known.map(before -> before.again(press.payloadHash(), floor)).orElseGet(() -> decideNew(press));
+    }
+
+    /** A memory that can't be asked lets whoever asks wait, so a batch asks it once. */
+    private Optional<KnownPress> known(String id) {
+        if (away != null) {
+            throw away;
+        }
+        return Optional.ofNullable(answered.get(id)).or(() -> memory.find(id));
+    }
+
+    /** It may have counted before, and counting twice is worse than not being saved; but burning rings. */
+    private Answer lost(Press press) {
+        var alarms =
+                press.command().decide(seenBy(press.command()), press.asked()) instanceof Decision.Accepted accepted
+                        ? accepted.drafts().stream()
+                                .map(draft -> draft.numbered(floor.lastSeq() + 1, press.asked()))
+                                .filter(Alarms::isAlarm)
+                                .toList()
+                        : List.<Fact>of();
+        lost.addAll(alarms);
+        return new Answer.NotSaved(!alarms.isEmpty());
+    }
+
+    private Answer decideNew(Press press) {
         var decision = press.command().decide(seenBy(press.command()), press.asked());
         return decision instanceof Decision.Accepted accepted
                 ? accept(press, accepted)
@@ -101,6 +136,11 @@ final class Batch {
 
     List<Ledger.Entry> entries() {
         return List.copyOf(entries);
+    }
+
+    /** The alarms among presses that could not even be tried to be saved. */
+    List<Fact> lost() {
+        return List.copyOf(lost);
     }
 
     /** Whether a press was decided here, rather than answered from before. */

@@ -75,7 +75,12 @@ public final class FloorDesk implements AutoCloseable {
      * sense on it now, and yet the answer stands.
      */
     public Optional<Answer> answered(String id, String payloadHash) {
-        return memory.find(id).map(known -> known.again(payloadHash, snapshot.floor()));
+        try {
+            return memory.find(id).map(known -> known.again(payloadHash, snapshot.floor()));
+        } catch (PressMemory.OutOfReach e) {
+            LOG.error("nobody can say what a press was answered before: {}", e.getMessage());
+            return Optional.empty();
+        }
     }
 
     /** Hands a press in; its answer comes when it is durable. */
@@ -110,7 +115,9 @@ public final class FloorDesk implements AutoCloseable {
         var batch = new Batch(snapshot, memory, wording);
         var answer = decided(batch, press);
         ring(Alarms.among(batch.entries()));
-        return underWay && batch.holds(press.id()) ? new Answer.NotKnown() : unsaved(batch, press, answer);
+        ring(batch.lost());
+        var open = batch.holds(press.id()) || answer instanceof Answer.NotSaved;
+        return underWay && open ? new Answer.NotKnown() : unsaved(batch, press, answer);
     }
 
     /** Closing waits for a press that is just being handed in, so that none is left without an answer. */
@@ -142,6 +149,7 @@ public final class FloorDesk implements AutoCloseable {
     private void decide(List<Line.Waiting> waiting) {
         var batch = new Batch(snapshot, memory, wording);
         var answers = waiting.stream().map(one -> decided(batch, one.press())).toList();
+        ring(batch.lost());
         var saved = savedAndShown(batch);
         for (var i = 0; i < waiting.size(); i++) {
             var one = waiting.get(i);

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import rinsebell.db.DatabaseAway;
 
 /**
  * Presses that were answered before: the latest ones at hand, older ones from the store. The desk's thread writes, any
@@ -39,8 +40,27 @@ public final class PressMemory {
         this.store = store;
     }
 
+    /** Nobody can say just now whether a press came before. */
+    static final class OutOfReach extends RuntimeException {
+
+        private static final long serialVersionUID = 1L;
+
+        OutOfReach(DatabaseAway cause) {
+            super(cause.getMessage(), cause);
+        }
+    }
+
+    /** @throws OutOfReach when it is none of the latest and the store can't be asked */
     Optional<KnownPress> find(String id) {
-        return Optional.ofNullable(latest.get(id)).or(() -> store.apply(id).map(PressMemory::read));
+        return Optional.ofNullable(latest.get(id)).or(() -> stored(id).map(PressMemory::read));
+    }
+
+    private Optional<Stored> stored(String id) {
+        try {
+            return store.apply(id);
+        } catch (DatabaseAway e) {
+            throw new OutOfReach(e);
+        }
     }
 
     void keep(String id, KnownPress press) {

@@ -12,6 +12,7 @@ import java.util.Objects;
 import java.util.Set;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import rinsebell.db.DatabaseAway;
 
 /** The checks that every request passes, and the answers to those that do not or that fail later. */
 public final class Door {
@@ -43,6 +44,7 @@ public final class Door {
     private void addTo(RoutesConfig routes) {
         routes.before(this::check);
         routes.exception(ProblemException.class, (e, ctx) -> answer(e.problem(), ctx));
+        routes.exception(DatabaseAway.class, this::answerAway);
         routes.exception(HttpResponseException.class, this::answerLibrary);
         routes.exception(Exception.class, this::answerBug);
     }
@@ -83,6 +85,11 @@ public final class Door {
             ctx.header("Allow", allowed);
         }
         answer(Problem.of(ProblemCode.ofStatus(e.getStatus())), ctx);
+    }
+
+    private void answerAway(DatabaseAway e, Context ctx) {
+        LOG.error("{} {} found {}", ctx.method(), route(ctx), e.getMessage());
+        answer(Problem.of(ProblemCode.RECORDS_AWAY), ctx);
     }
 
     private void answerBug(Exception e, Context ctx) {

@@ -24,6 +24,8 @@ public enum ProblemCode {
     TOO_SLOW(408),
     /** The wall clock was not set: there is nothing to confirm. */
     CLOCK_AGREES(409),
+    /** The wall clock shows a time that no salon's clock can show. */
+    CLOCK_ABSURD(409),
     /** The body is larger than the door lets in. */
     TOO_LARGE(413),
     /** The address is longer than the door lets in. */
@@ -40,6 +42,8 @@ public enum ProblemCode {
     HEADERS_TOO_LARGE(431),
     /** A bug. */
     BUG(500),
+    /** What stands beside the floor, such as records of clients, can't be read just now. */
+    RECORDS_AWAY(503),
     /** The press could not be made durable; the floor is as before. */
     NOT_SAVED(503),
     /** The same, but somebody is hurt, so it rings on every screen although it is not on disk. */

@@ -3,6 +3,8 @@ package rinsebell.app.press;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.function.Consumer;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import rinsebell.app.door.Numbered;
 import rinsebell.app.door.Problem;
 import rinsebell.app.door.ProblemCode;
@@ -10,6 +12,7 @@ import rinsebell.app.door.Routes;
 import rinsebell.app.page.FormBody;
 import rinsebell.app.page.LiveFloor;
 import rinsebell.db.Clients;
+import rinsebell.db.DatabaseAway;
 import rinsebell.floor.client.ClientNote;
 import rinsebell.floor.visit.ClientId;
 import rinsebell.web.form.Checked;
@@ -19,6 +22,8 @@ import rinsebell.web.form.Target;
 
 /** What is written into the records of people who come again; it is no press of the floor, and goes by no desk. */
 public final class ClientRoutes implements Routes {
+    private static final Logger LOG = LoggerFactory.getLogger(ClientRoutes.class);
+
     private final Clients clients;
     private final LiveFloor live;
     private final PressRoutes pages;
@@ -44,17 +49,31 @@ public final class ClientRoutes implements Routes {
         var typed = FormBody.read(ctx);
         var begun = ClientForms.begun(target(0), typed);
         if (begun.errors().isEmpty()) {
-            var press = PressRoutes.pressId(typed);
-            var client = begin(begun.entry().label(), press);
-            var visit = begun.entry().visit();
-            if (visit == null) {
-                PressRoutes.go(ctx, "/clients/" + client.value());
-            } else {
-                var link = Fields.of("client", String.valueOf(client.value()));
-                pages.press(ctx, new Address("visits", visit.value(), "client"), link, press);
-            }
+            kept(ctx, new Address(ClientForms.CLIENTS, 0, ""), typed, () -> begin(ctx, begun.entry(), typed));
         } else {
             pages.wrong(ctx, new Address(ClientForms.CLIENTS, 0, ""), typed, begun.errors());
+        }
+    }
+
+    private void begin(Context ctx, ClientForms.Begun begun, Fields typed) {
+        var press = PressRoutes.pressId(typed);
+        var client = begin(begun.label(), press);
+        var visit = begun.visit();
+        if (visit == null) {
+            PressRoutes.go(ctx, "/clients/" + client.value());
+        } else {
+            var link = Fields.of("client", String.valueOf(client.value()));
+            pages.press(ctx, new Address("visits", visit.value(), "client"), link, press);
+        }
+    }
+
+    /** Does what a page asked for, or gives back what was typed. */
+    private void kept(Context ctx, Address address, Fields typed, Runnable act) {
+        try {
+            act.run();
+        } catch (DatabaseAway e) {
+            LOG.error("a record could not be written: {}", e.getMessage());
+            pages.notSaved(ctx, address, typed, false);
         }
     }
 
@@ -72,8 +91,10 @@ public final class ClientRoutes implements Routes {
         var id = id(ctx);
         var note = ClientForms.note(target(id.value()), typed);
         if (note.errors().isEmpty()) {
-            keep(id, note.entry());
-            PressRoutes.go(ctx, "/clients/" + id.value());
+            kept(ctx, new Address(ClientForms.CLIENTS, id.value(), ClientForms.NOTE), typed, () -> {
+                keep(id, note.entry());
+                PressRoutes.go(ctx, "/clients/" + id.value());
+            });
         } else {
             pages.wrong(ctx, new Address(ClientForms.CLIENTS, id.value(), ClientForms.NOTE), typed, note.errors());
         }
@@ -102,7 +123,12 @@ public final class ClientRoutes implements Routes {
         if (!checked.errors().isEmpty()) {
             throw programs.wrong(checked.errors());
         }
-        then.accept(checked.entry());
+        try {
+            then.accept(checked.entry());
+        } catch (DatabaseAway e) {
+            LOG.error("a record could not be written: {}", e.getMessage());
+            throw Problem.of(ProblemCode.NOT_SAVED).thrown();
+        }
     }
 
     private void keep(ClientId client, ClientNote note) {

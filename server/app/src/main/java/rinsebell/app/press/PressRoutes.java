@@ -7,6 +7,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.regex.Pattern;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import rinsebell.app.desk.Answer;
 import rinsebell.app.desk.Outcome;
 import rinsebell.app.door.Routes;
@@ -14,6 +16,7 @@ import rinsebell.app.page.Answers;
 import rinsebell.app.page.FormBody;
 import rinsebell.app.page.FormRoutes;
 import rinsebell.app.page.LiveFloor;
+import rinsebell.db.DatabaseAway;
 import rinsebell.floor.bowl.BowlId;
 import rinsebell.web.board.LivePages;
 import rinsebell.web.board.Moment;
@@ -29,6 +32,8 @@ import rinsebell.web.view.View;
 
 /** Presses from pages: with script a part comes back, or where to go next; without it a page. */
 public final class PressRoutes implements Routes {
+    private static final Logger LOG = LoggerFactory.getLogger(PressRoutes.class);
+
     /** The script asks for parts by this header. */
     private static final String PART = "Rinsebell-Part";
 
@@ -88,7 +93,14 @@ public final class PressRoutes implements Routes {
     }
 
     void press(Context ctx, Address address, Fields typed, String id) {
-        var result = pressing.press(address, typed, id, "");
+        Pressing.Result result;
+        try {
+            result = pressing.press(address, typed, id, "");
+        } catch (DatabaseAway e) {
+            LOG.error("a press names a record that can't be read: {}", e.getMessage());
+            notSaved(ctx, address, typed, false);
+            return;
+        }
         if (result instanceof Pressing.Wrong wrong) {
             wrong(ctx, address, typed, wrong.errors());
         } else if (result instanceof Pressing.Asked asked) {
@@ -133,7 +145,7 @@ public final class PressRoutes implements Routes {
         }
         if (!(answer instanceof Answer.Decided decided)) {
             var rings = answer instanceof Answer.NotSaved notSaved && notSaved.rings();
-            again(ctx, address, typed, 503, answers.notSaved(rings, moment));
+            notSaved(ctx, address, typed, rings);
             return;
         }
         if (!decided.outcome().accepted()) {
@@ -144,6 +156,11 @@ public final class PressRoutes implements Routes {
         accepted(ctx, address, decided.outcome(), moment);
     }
 
+    /** Whoever typed something finds it again, and can send it when there is room. */
+    void notSaved(Context ctx, Address address, Fields typed, boolean rings) {
+        again(ctx, address, typed, 503, answers.notSaved(rings, live.moment()));
+    }
+
     /** The script sends the same press again, as it does without an answer. */
     static Context askedAgain(Context ctx) {
         return ctx.header("Retry-After", "1");
@@ -151,12 +168,19 @@ public final class PressRoutes implements Routes {
 
     /** A script keeps the form as it stands; for a browser without one it comes back with what was typed. */
     private void again(Context ctx, Address address, Fields typed, int status, rinsebell.web.view.Answer answer) {
-        var kept = new FormRoutes.Typed(typed, List.of(), answer);
-        var page = wantsPart(ctx)
-                ? Optional.<View>empty()
-                : forms.again(ctx, address.resource(), address.press(), address.id(), kept);
+        var page = wantsPart(ctx) ? Optional.<View>empty() : page(ctx, address, typed, answer);
         page.ifPresentOrElse(
                 view -> ctx.status(status).html(live.page(view, live.moment())), () -> answer(ctx, status, answer));
+    }
+
+    /** Empty also when it shows records that can't be read just now. */
+    private Optional<View> page(Context ctx, Address address, Fields typed, rinsebell.web.view.Answer answer) {
+        var kept = new FormRoutes.Typed(typed, List.of(), answer);
+        try {
+            return forms.again(ctx, address.resource(), address.press(), address.id(), kept);
+        } catch (DatabaseAway e) {
+            return Optional.empty();
+        }
     }
 
     private void accepted(Context ctx, Address address, Outcome outcome, Moment moment) {

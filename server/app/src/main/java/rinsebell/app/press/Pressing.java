@@ -130,6 +130,7 @@ public final class Pressing {
      * would be of the clock before, and its fact would be numbered after the shift.
      *
      * @return empty when the wall clock agrees with the salon's
+     * @throws rinsebell.app.door.ProblemException when the wall clock shows what can't be true
      */
     Optional<Answer> confirmClock(String id, String device) {
         if (!takes(clockStands.writeLock())) {
@@ -152,6 +153,9 @@ public final class Pressing {
     }
 
     private Press shift(Duration step, String id, String device) {
+        if (!clock.isWallPossible()) {
+            throw Problem.of(ProblemCode.CLOCK_ABSURD).thrown();
+        }
         var command = new OnDay(new DayEvent.ClockShifted(step));
         return new Press(id, device, CLOCK, command, rinsebell.floor.Asked.at(clock.now()));
     }

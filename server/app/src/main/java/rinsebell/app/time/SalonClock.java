@@ -103,6 +103,11 @@ public final class SalonClock {
         shownMillis += step.toMillis();
     }
 
+    /** Whether the wall clock shows a time that can be true. */
+    public boolean isWallPossible() {
+        return ClockProof.isPossible(Instant.ofEpochMilli(sources.wallMillis()));
+    }
+
     /** How many salon seconds pass in a real one: 1 outside the demo. */
     public int speed() {
         return speed;

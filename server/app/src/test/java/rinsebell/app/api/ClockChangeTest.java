@@ -1,6 +1,7 @@
 package rinsebell.app.api;
 
 import static io.restassured.RestAssured.given;
+import static org.assertj.core.api.Assertions.assertThat;
 import static org.hamcrest.Matchers.endsWith;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasSize;
@@ -63,6 +64,35 @@ class ClockChangeTest {
             program.read("/api/floor").body("clockStepped", equalTo(false)).body("now", startsWith("202"));
             confirm(program, id).statusCode(201).body("facts", equalTo(first));
             confirm(program, Program.freshId()).statusCode(409).body("code", equalTo("clock-agrees"));
+        }
+    }
+
+    /** A mark of the clock before, which is written every few seconds, would bring that clock back. */
+    @Test
+    void aClockThatWasConfirmedIsTheClockOfTheNextStartWhenThisOneIsKilledAtOnce() throws IOException {
+        try (RunningSalon salon = salonAt("2027-10-31T01:15:00Z")) {
+            assertArrived(salon, "02:10", "2027-10-31T01:10:00Z");
+            confirm(new Program(salon), Program.freshId()).statusCode(201);
+            assertThat(Files.readAllLines(folder.resolve("alive")).get(2)).isLessThan("2027-10-31T01:15:00Z");
+        }
+    }
+
+    /** What tells of the time then is the floor itself. */
+    @Test
+    void aMarkThatCannotBeTrueIsPassedOver() throws IOException {
+        long visit;
+        try (RunningSalon salon = new RunningSalon(folder)) {
+            Program program = new Program(salon);
+            program.press("/api/salon", ApiDayTest.house());
+            visit = program.press("/api/visits", Map.of("label", "M. A.", "place", "bench"));
+        }
+        for (String instant : List.of("+1000000000-12-31T23:59:59Z", "2199-01-01T00:00:00Z", "2099-01-01T00:00:00Z")) {
+            Files.writeString(folder.resolve("alive"), "another start of the machine\n0\n" + instant + "\n");
+            try (RunningSalon salon = new RunningSalon(folder)) {
+                Program program = new Program(salon);
+                program.read("/api/visits/" + visit).body("label", equalTo("M. A."));
+                program.read("/api/floor").body("now", startsWith("202")).body("clockStepped", equalTo(false));
+            }
         }
     }
 

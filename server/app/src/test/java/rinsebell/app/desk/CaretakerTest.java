@@ -21,6 +21,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import rinsebell.app.time.AliveMarker;
 import rinsebell.app.time.ClockMark;
+import rinsebell.app.time.ClockProof;
 import rinsebell.app.time.SalonClock;
 import rinsebell.app.time.TimeByHand;
 import rinsebell.floor.Event;
@@ -65,7 +66,8 @@ class CaretakerTest {
         try (Caretaker caretaker = new Caretaker(opened, clock, new AliveMarker(folder))) {
             caretaker.begin(lastAlive);
             // A round begins with the mark, and going waits for its end.
-            await().until(() -> new AliveMarker(folder).last().isPresent());
+            await().until(() ->
+                    new AliveMarker(folder).last(new ClockProof(null, TEN)).isPresent());
         }
         return clock;
     }
@@ -113,7 +115,7 @@ class CaretakerTest {
     @Test
     void theLastThingSaidIsThatItRanUntilNow() {
         SalonClock clock = beginsAt(TEN, TEN);
-        ClockMark mark = new AliveMarker(folder).last().orElseThrow();
+        ClockMark mark = new AliveMarker(folder).last(new ClockProof(null, TEN)).orElseThrow();
         assertThat(mark).isEqualTo(clock.mark());
         assertThat(mark.salon()).isEqualTo(TEN);
         assertThat(mark.bootId()).isEqualTo("boot-1");

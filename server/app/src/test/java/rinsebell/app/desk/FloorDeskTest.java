@@ -3,6 +3,7 @@ package rinsebell.app.desk;
 import static org.assertj.core.api.Assertions.assertThat;
 import static rinsebell.floor.testing.Saturday.TEN;
 
+import java.io.IOException;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
@@ -11,7 +12,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
+import rinsebell.db.DatabaseAway;
 import rinsebell.floor.Asked;
 import rinsebell.floor.bowl.DayEvent;
 import rinsebell.floor.command.EndDay;
@@ -183,6 +186,28 @@ class FloorDeskTest extends DeskAtWork {
         assertThat(again.facts()).containsExactly(ledger.facts().get(0).seq());
         assertThat(ledger.facts()).hasSize(1);
         next.close();
+    }
+
+    /** It may have counted before: nothing is decided, and burning is heard all the same. */
+    @Test
+    void whatCannotBeLookedUpIsNotSavedAndRings() throws Exception {
+        AtomicInteger asked = new AtomicInteger();
+        PressMemory memory = new PressMemory(id -> {
+            asked.incrementAndGet();
+            throw new DatabaseAway(new IOException("no space left on device"));
+        });
+        FloorDesk forgetful = new FloorDesk(
+                desk.snapshot(),
+                new FloorDesk.Tools(
+                        ledger, memory, (r, f, t) -> "", facts -> {}, published::add, stops::incrementAndGet));
+        assertThat(got(forgetful.press(press("p1", mix())))).isEqualTo(new Answer.NotSaved(false));
+        assertThat(got(forgetful.press(press("p2", complains(BURNING))))).isEqualTo(new Answer.NotSaved(true));
+        assertThat(burning(forgetful.snapshot())).hasSize(1);
+        assertThat(published).hasSize(1);
+        assertThat(forgetful.answered("p1", "hash of p1")).isEmpty();
+        assertThat(asked).hasValue(3);
+        assertThat(ledger.facts()).isEmpty();
+        forgetful.close();
     }
 
     @Test

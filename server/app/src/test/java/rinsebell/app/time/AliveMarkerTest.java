@@ -5,10 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.Instant;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class AliveMarkerTest {
@@ -16,16 +18,18 @@ class AliveMarkerTest {
     private static final ClockMark MARK =
             new ClockMark("3f6c0b1e-boot", 70_123, Instant.parse("2026-05-16T08:00:00.123Z"));
 
+    private static final ClockProof NOTHING = new ClockProof(null, MARK.salon());
+
     @TempDir
     private Path folder = Path.of("");
 
     @Test
     void theLastMarkIsRead() {
         AliveMarker marker = new AliveMarker(folder);
-        assertThat(marker.last()).isEmpty();
+        assertThat(marker.last(NOTHING)).isEmpty();
         marker.write(MARK);
         marker.write(new ClockMark("3f6c0b1e-boot", 75_123, MARK.salon().plusSeconds(5)));
-        assertThat(new AliveMarker(folder).last())
+        assertThat(new AliveMarker(folder).last(NOTHING))
                 .contains(new ClockMark("3f6c0b1e-boot", 75_123, MARK.salon().plusSeconds(5)));
     }
 
@@ -33,7 +37,7 @@ class AliveMarkerTest {
     void aSystemThatTellsNothingLeavesABlankId() {
         AliveMarker marker = new AliveMarker(folder);
         marker.write(new ClockMark("", 0, MARK.salon()));
-        assertThat(marker.last()).contains(new ClockMark("", 0, MARK.salon()));
+        assertThat(marker.last(NOTHING)).contains(new ClockMark("", 0, MARK.salon()));
     }
 
     /** A mark is replaced whole: what a killed server had begun to write beside it is never read. */
@@ -42,7 +46,7 @@ class AliveMarkerTest {
         AliveMarker marker = new AliveMarker(folder);
         marker.write(MARK);
         Files.writeString(folder.resolve("alive.next"), "3f6c0b1e-bo");
-        assertThat(marker.last()).contains(MARK);
+        assertThat(marker.last(NOTHING)).contains(MARK);
         marker.write(MARK);
         try (var files = Files.list(folder)) {
             assertThat(files).containsExactly(folder.resolve("alive"));
@@ -58,17 +62,60 @@ class AliveMarkerTest {
                 "boot\nx\n2026-05-16T08:00:00Z\n",
                 "boot\n70123\nyesterday\n",
                 "boot\n70123\n2026-05-16T08:00:00Z\nmore\n",
-                "boot\n99999999999999999999\n2026-05-16T08:00:00Z\n"
+                "boot\n99999999999999999999\n2026-05-16T08:00:00Z\n",
+                "boot\n70123\n+1000000000-12-31T23:59:59Z\n",
+                "boot\n70123\n-1000000000-01-01T00:00:00Z\n",
+                "boot\n70123\n2100-01-01T00:00:00Z\n",
+                "boot\n70123\n2019-12-31T23:59:59Z\n"
             })
     void whatIsNoMarkIsPassedOver(String text) throws IOException {
         Files.writeString(folder.resolve("alive"), text);
-        assertThat(new AliveMarker(folder).last()).isEmpty();
+        assertThat(new AliveMarker(folder).last(NOTHING)).isEmpty();
+    }
+
+    @Test
+    void whatCannotBeTrueIsSetAside() throws IOException {
+        Files.writeString(folder.resolve("alive"), "yesterday");
+        assertThat(new AliveMarker(folder).last(NOTHING)).isEmpty();
+        assertThat(folder.resolve("alive")).doesNotExist();
+        assertThat(folder.resolve("alive.set-aside")).hasContent("yesterday");
+    }
+
+    /** The newest fact is an hour older than the mark, and the machine's clock a day. */
+    @ParameterizedTest
+    @CsvSource({"P31DT-1H,true", "P31DT-1H0.001S,false"})
+    void aMarkLongAfterEverythingElseIsNotBelieved(Duration after, boolean isBelieved) {
+        Instant newest = MARK.salon();
+        ClockMark late = new ClockMark("boot", 0, newest.plus(after).plusSeconds(3600));
+        AliveMarker marker = new AliveMarker(folder);
+        marker.write(late);
+        assertThat(marker.last(new ClockProof(newest, newest.minusSeconds(86_400))))
+                .contains(isBelieved ? late : new ClockMark("", 0, newest));
+    }
+
+    @Test
+    void aMarkThatTheMachinesClockBearsOutNeedsNoFacts() {
+        ClockMark late = new ClockMark("boot", 0, MARK.salon().plus(Duration.ofDays(400)));
+        AliveMarker marker = new AliveMarker(folder);
+        marker.write(late);
+        assertThat(marker.last(new ClockProof(MARK.salon(), late.salon()))).contains(late);
+    }
+
+    /** A mark is written every few seconds, so facts are not much newer but by a clock that was put right. */
+    @ParameterizedTest
+    @CsvSource({"PT60S,false", "PT60.001S,true"})
+    void factsAfterTheMarkDecide(Duration after, boolean decide) {
+        AliveMarker marker = new AliveMarker(folder);
+        marker.write(MARK);
+        Instant newest = MARK.salon().plus(after);
+        assertThat(marker.last(new ClockProof(newest, MARK.salon())))
+                .contains(decide ? new ClockMark("", 0, newest) : MARK);
     }
 
     @Test
     void bytesThatAreNoTextArePassedOver() throws IOException {
         Files.write(folder.resolve("alive"), new byte[] {(byte) 0xff, (byte) 0xfe, 0, 10, 10});
-        assertThat(new AliveMarker(folder).last()).isEmpty();
+        assertThat(new AliveMarker(folder).last(NOTHING)).isEmpty();
     }
 
     /** A full or vanished disk must not stop the bells. */
@@ -76,6 +123,6 @@ class AliveMarkerTest {
     void aMarkThatCannotBeWrittenStopsNothing() {
         AliveMarker marker = new AliveMarker(folder.resolve("gone"));
         marker.write(MARK);
-        assertThat(marker.last()).isEmpty();
+        assertThat(marker.last(NOTHING)).isEmpty();
     }
 }
