@@ -12,15 +12,18 @@
  *       nobody can say what counts, and the process has to stop.
  *   <li><b>The database</b> gets facts, presses, texts, the rows of visits and the place in the journal it has reached,
  *       in one transaction. If this fails the presses still count: they are kept at hand and written with the next
- *       batch, or at the next start.
+ *       batch, or at the next start. H2 closes its file when a write fails; it is opened again each time somebody asks,
+ *       so all is well by itself as soon as there is room, and until then {@link rinsebell.db.DatabaseAway} says what
+ *       can't be asked.
  *   <li><b>The file of texts</b> is emptied now and then, after the database was forced to disk. H2 hands a commit to
  *       the operating system and no further, so a power cut may take its last transactions back.
  * </ol>
  *
  * <p>So the journal is never behind the database, and the two can be compared: the database knows how many lines it has
  * taken in and the hash of the last. At a start the journal is read from end to end, what the database lacks is written
- * into it, and a journal that is shorter or another one stops the start with a message. A database that does not open is
- * set aside and made again from the journal, under another name until it is whole; then labels, notes and client
+ * into it, and a journal that is shorter or another one stops the start with a message, before anything is cut off it. A
+ * database is read from end to end, without changing it, before it is opened: one that lacks a part is set aside as it
+ * is and made again from the journal, under another name until it is whole; then labels, notes and client
  * records from before may be missing, and {@link rinsebell.db.SalonStore#lastRebuild} says so.
  *
  * <h2>What is a row</h2>
