@@ -46,7 +46,7 @@ final class BasinRows {
 
     private List<Place.Basin> open() {
         return IntStream.rangeClosed(1, moment.floor().salon().rooms().basins())
-                .filter(number -> !moment.floor().day().closedBasins().contains(number))
+                .filter(number -> !moment.floor().day().closedBasins().containsKey(number))
                 .mapToObj(Place.Basin::new)
                 .toList();
     }

@@ -43,7 +43,7 @@ final class Choices {
 
     private static boolean isOpenFor(PageAsk ask, Place place) {
         var closed = place instanceof Place.Basin basin
-                && ask.moment().floor().day().closedBasins().contains(basin.number());
+                && ask.moment().floor().day().closedBasins().containsKey(basin.number());
         return !closed
                 && (place instanceof Place.Bench
                         || ask.moment().floor().at(place).isEmpty());

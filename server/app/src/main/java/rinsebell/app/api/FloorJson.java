@@ -73,7 +73,7 @@ record FloorJson(
         var place = Place.basin(number);
         return new BasinJson(
                 Codes.of(place),
-                moment.floor().day().closedBasins().contains(number),
+                moment.floor().day().closedBasins().containsKey(number),
                 moment.floor().at(place).stream()
                         .map(visit -> visit.id().value())
                         .toList());

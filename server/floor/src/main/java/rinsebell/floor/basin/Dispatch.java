@@ -6,37 +6,78 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import rinsebell.floor.Floor;
 import rinsebell.floor.clock.HeadTiming;
 import rinsebell.floor.clock.Timing;
 import rinsebell.floor.salon.Place;
 import rinsebell.floor.unit.Instants;
 import rinsebell.floor.visit.Application;
+import rinsebell.floor.visit.Complaint;
+import rinsebell.floor.visit.ScalpCheck;
+import rinsebell.floor.visit.StrandCheck;
 import rinsebell.floor.visit.Visit;
 
 /**
  * The dispatch rule: rinses in the order of their rinse-by, every one as late as the ones behind it allow. With m basins
  * and rinses of one length, the i-th of n must have water on by the earlier of its own rinse-by, and one rinse before the
- * (i + m)-th; where that is before it is ready, the basins clash. The same facts give the same turns: no clock, no
- * solver.
+ * (i + m)-th. The basins clash where a head cannot have water in time although everybody before it is rinsed as soon as
+ * they may be: basins that are taken or out of order count. The same facts give the same turns: no clock, no solver.
  */
 public final class Dispatch {
     private Dispatch() {}
 
+    /** A turn by itself, and when the last fact that it depends on happened. */
+    private record Waiting(Turn turn, Instant since) {}
+
     /** The turns of every head that has a rinse-by and is not at a basin yet, the earliest rinse-by first. */
     public static List<Turn> of(Floor floor) {
-        var turns = floor.openVisits().stream()
+        var waiting = floor.openVisits().stream()
                 .filter(visit -> !(visit.place() instanceof Place.Basin))
                 .map(visit -> alone(floor, visit))
                 .flatMap(Optional::stream)
-                .sorted(Comparator.comparing(Turn::rinseBy)
-                        .thenComparing(turn -> turn.visit().value()))
+                .sorted(Comparator.comparing((Waiting one) -> one.turn().rinseBy())
+                        .thenComparing(one -> one.turn().visit().value()))
                 .toList();
-        var rooms = floor.salon().rooms();
-        var basins = rooms.basins() - floor.day().closedBasins().size();
-        return basins <= 0
+        var free = Free.basins(floor);
+        var turns = clashes(waiting, free, floor);
+        return free.isEmpty()
                 ? turns
-                : together(turns, basins, floor.salon().policy().working().rinsing());
+                : together(turns, free.size(), floor.salon().policy().working().rinsing());
+    }
+
+    private static List<Turn> clashes(List<Waiting> waiting, List<Free> basins, Floor floor) {
+        if (floor.salon().rooms().basins() == 0) {
+            return waiting.stream().map(Waiting::turn).toList();
+        }
+        if (basins.isEmpty()) {
+            return waiting.stream()
+                    .map(one -> one.turn().clashing(Instants.later(one.since(), closedSince(floor))))
+                    .toList();
+        }
+        var rinsing = floor.salon().policy().working().rinsing();
+        var free = new ArrayList<>(basins);
+        var turns = new ArrayList<Turn>();
+        for (var next : waiting) {
+            free.sort(Comparator.comparing(Free::from));
+            var turn = next.turn();
+            var water = Instants.later(free.get(0).from(), turn.earliest());
+            var since = water.isAfter(turn.earliest()) ? since(next, free, floor) : next.since();
+            free.set(0, new Free(water.plus(rinsing), since));
+            turns.add(water.isAfter(turn.rinseBy()) ? turn.clashing(since) : turn);
+        }
+        return turns;
+    }
+
+    /** A head that waits for a basin depends on all that are taken or closed. */
+    private static Instant since(Waiting next, List<Free> basins, Floor floor) {
+        return basins.stream()
+                .map(Free::since)
+                .reduce(Instants.later(next.since(), closedSince(floor)), Instants::later);
+    }
+
+    private static Instant closedSince(Floor floor) {
+        return floor.day().closedBasins().values().stream().reduce(Instant.MIN, Instants::later);
     }
 
     private static List<Turn> together(List<Turn> turns, int basins, Duration rinsing) {
@@ -44,21 +85,17 @@ public final class Dispatch {
         for (var i = turns.size() - 1 - basins; i >= 0; i--) {
             var turn = turns.get(i);
             var before = planned.get(i + basins).startBy().minus(rinsing);
-            planned.set(i, startingBy(turn, Instants.earlier(turn.rinseBy(), before)));
+            planned.set(i, turn.startingBy(Instants.earlier(turn.rinseBy(), before)));
         }
         return List.copyOf(planned);
     }
 
-    private static Turn startingBy(Turn turn, Instant startBy) {
-        return new Turn(turn.visit(), turn.anchor(), turn.knownSince(), turn.earliest(), startBy, turn.rinseBy());
-    }
-
-    private static Optional<Turn> alone(Floor floor, Visit visit) {
+    private static Optional<Waiting> alone(Floor floor, Visit visit) {
         var timing = HeadTiming.of(floor, visit);
-        return timing.rinseBy().map(limit -> turn(timing, limit.at()));
+        return timing.rinseBy().map(limit -> waiting(timing, limit.at()));
     }
 
-    private static Turn turn(HeadTiming timing, Instant rinseBy) {
+    private static Waiting waiting(HeadTiming timing, Instant rinseBy) {
         var applications = timing.timings().stream().map(Timing::application).toList();
         var first = applications.stream()
                 .min(Comparator.comparing(Application::firstOn))
@@ -68,6 +105,21 @@ public final class Dispatch {
                 .orElseThrow();
         // Where rinse-by comes before ready-from, rinse-by wins: that is no clash of basins.
         var earliest = Instants.earlier(timing.readyFrom().orElse(first.firstOn()), rinseBy);
-        return new Turn(timing.visit().id(), first.id().value(), last.firstOn(), earliest, rinseBy, rinseBy);
+        var turn = new Turn(timing.visit().id(), first.id().value(), last.firstOn(), earliest, rinseBy, rinseBy, null);
+        return new Waiting(turn, Instants.later(last.firstOn(), broughtForward(timing.visit(), applications)));
+    }
+
+    /** When somebody last decided to rinse at once, or the client had to ask for it. */
+    private static Instant broughtForward(Visit visit, List<Application> applications) {
+        var strands = applications.stream()
+                .flatMap(application -> application.lastCheck().stream())
+                .filter(StrandCheck::saysRinse)
+                .map(StrandCheck::at);
+        var scalp =
+                visit.lastScalpCheck().stream().filter(ScalpCheck::saysRinse).map(ScalpCheck::at);
+        var complaints = visit.severeComplaints().map(Complaint::at);
+        return Stream.of(strands, scalp, complaints)
+                .flatMap(instants -> instants)
+                .reduce(Instant.MIN, Instants::later);
     }
 }

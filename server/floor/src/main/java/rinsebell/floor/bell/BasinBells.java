@@ -1,6 +1,8 @@
 package rinsebell.floor.bell;
 
+import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import rinsebell.floor.Floor;
 import rinsebell.floor.basin.Dispatch;
@@ -11,12 +13,16 @@ final class BasinBells {
     private BasinBells() {}
 
     static void addTo(List<Bell> found, Floor floor) {
-        Dispatch.of(floor).stream().filter(Turn::isClash).map(BasinBells::bell).forEach(found::add);
+        for (var turn : Dispatch.of(floor)) {
+            Optional.ofNullable(turn.clashSince())
+                    .map(since -> bell(turn, since))
+                    .ifPresent(found::add);
+        }
     }
 
-    private static Bell bell(Turn turn) {
+    private static Bell bell(Turn turn, Instant since) {
         var visit = turn.visit();
-        var stage = new Stage(turn.knownSince(), Stage.Step.DUE, Priority.MEDIUM, Audience.DESK);
+        var stage = new Stage(since, Stage.Step.DUE, Priority.MEDIUM, Audience.DESK);
         var key = new BellKey(BellKind.BASINS_CLASH, visit.value(), turn.anchor());
         return new Bell(key, visit, List.of(), Set.of(), List.of(stage));
     }

@@ -17,11 +17,11 @@ import rinsebell.floor.salon.StaffId;
  *
  * @param bowlsById every bowl, by number
  * @param onBreak who is on a break
- * @param closedBasins basins out of order
+ * @param closedBasins basins out of order, and since when
  * @param gaps outages that nobody has caught up on yet
  */
-public record Day(Map<Long, Bowl> bowlsById, Set<StaffId> onBreak, Set<Integer> closedBasins, List<Gap> gaps) {
-    public static final Day EMPTY = new Day(Map.of(), Set.of(), Set.of(), List.of());
+public record Day(Map<Long, Bowl> bowlsById, Set<StaffId> onBreak, Map<Integer, Instant> closedBasins, List<Gap> gaps) {
+    public static final Day EMPTY = new Day(Map.of(), Set.of(), Map.of(), List.of());
 
     /**
      * A time in which no server ran.
@@ -54,8 +54,16 @@ public record Day(Map<Long, Bowl> bowlsById, Set<StaffId> onBreak, Set<Integer> 
         return new Day(bowlsById, changed(onBreak, staff, away), closedBasins, gaps);
     }
 
-    Day basinClosed(int basin, boolean closed) {
-        return new Day(bowlsById, onBreak, changed(closedBasins, basin, closed), gaps);
+    Day basinClosed(int basin, Instant at) {
+        var next = new TreeMap<>(closedBasins);
+        next.putIfAbsent(basin, at);
+        return new Day(bowlsById, onBreak, Collections.unmodifiableMap(next), gaps);
+    }
+
+    Day basinOpened(int basin) {
+        var next = new TreeMap<>(closedBasins);
+        next.remove(basin);
+        return new Day(bowlsById, onBreak, Collections.unmodifiableMap(next), gaps);
     }
 
     Day with(Gap gap) {

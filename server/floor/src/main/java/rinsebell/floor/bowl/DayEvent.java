@@ -123,7 +123,7 @@ public sealed interface DayEvent extends Event {
 
         @Override
         public Day applyTo(Day day, Fact fact) {
-            return day.basinClosed(basin, true);
+            return day.basinClosed(basin, fact.happened());
         }
     }
 
@@ -131,7 +131,7 @@ public sealed interface DayEvent extends Event {
     record BasinOpened(int basin) implements DayEvent {
         @Override
         public Day applyTo(Day day, Fact fact) {
-            return day.basinClosed(basin, false);
+            return day.basinOpened(basin);
         }
     }
 

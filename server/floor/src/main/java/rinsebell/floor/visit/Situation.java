@@ -40,7 +40,7 @@ public record Situation(Floor floor, Visit visit, Instant at) {
         if (!floor.salon().rooms().has(place)) {
             return List.of(Reason.of(ReasonCode.NO_SUCH_PLACE, place));
         }
-        if (place instanceof Place.Basin basin && floor.day().closedBasins().contains(basin.number())) {
+        if (place instanceof Place.Basin basin && floor.day().closedBasins().containsKey(basin.number())) {
             return List.of(Reason.of(ReasonCode.BASIN_CLOSED, place));
         }
         return inTheWay(place)

@@ -99,11 +99,64 @@ class DispatchTest {
     @Test
     void whoIsAtABasinHasHadTheirTurn() {
         oneBasinOnly();
-        var first = mayFromMustBy("10:40", "10:40");
+        var first = mayFromMustBy("10:30", "10:40");
         mayFromMustBy("10:40", "10:40");
-        first.tells(new StayEvent.Moved(Place.basin(1)));
+        story.at("10:32").tells(first, new StayEvent.Moved(Place.basin(1)));
         assertQuiet(story.floor(), BASINS_CLASH);
         assertThat(Dispatch.of(story.floor())).hasSize(1);
+    }
+
+    // The basin is taken from 10:00 until 10:08.
+    @ParameterizedTest
+    @CsvSource({"10:03, true", "10:07:59.999, true", "10:08, false", "10:08:00.001, false"})
+    void aBasinThatIsTakenServesNobodyElseBefore(String rinseBy, boolean clash) {
+        oneBasinOnly();
+        var there = story.at("09:52").arrivesFine();
+        mayFromMustBy("10:01", rinseBy);
+        story.at("10:00").tells(there, new StayEvent.Moved(Place.basin(1)));
+        if (clash) {
+            assertRings(story.floor(), BASINS_CLASH, "10:00 DUE MEDIUM DESK");
+        } else {
+            assertQuiet(story.floor(), BASINS_CLASH);
+        }
+        story.tells(new DayEvent.BasinOpened(2));
+        assertQuiet(story.floor(), BASINS_CLASH);
+    }
+
+    @Test
+    void whatDevelopsAtTheBasinTakesItUntilItIsRinsed() {
+        oneBasinOnly();
+        var there = mayFromMustBy("10:20", "10:30");
+        mayFromMustBy("10:01", "10:27");
+        story.at("10:05").tells(there, new StayEvent.Moved(Place.basin(1)));
+        assertRings(story.floor(), BASINS_CLASH, "10:05 DUE MEDIUM DESK");
+        story.at("10:12");
+        there.rinses(there.visit().onHair().get(0).id());
+        assertQuiet(story.floor(), BASINS_CLASH);
+    }
+
+    @Test
+    void withEveryBasinOutOfOrderNobodyCanBeRinsedInTime() {
+        mayFromMustBy("10:30", "10:40");
+        story.at("10:10").tells(new DayEvent.BasinClosed(1));
+        assertQuiet(story.floor(), BASINS_CLASH);
+        story.at("10:12").tells(new DayEvent.BasinClosed(2));
+        assertRings(story.floor(), BASINS_CLASH, "10:12 DUE MEDIUM DESK");
+    }
+
+    @Test
+    void aClashIsKnownSinceTheLastFactThatMadeIt() {
+        mayFromMustBy("10:40", "10:40");
+        var second = mayFromMustBy("10:40", "10:42");
+        story.at("10:20").tells(new DayEvent.BasinClosed(2));
+        assertRings(story.floor(), BASINS_CLASH, "10:20 DUE MEDIUM DESK");
+        story.tells(new DayEvent.BasinOpened(2));
+        story.at("10:25");
+        second.saysRinse(second.visit().onHair().get(0).id());
+        assertQuiet(story.floor(), BASINS_CLASH);
+        mayFromMustBy("10:26", "10:26");
+        mayFromMustBy("10:26", "10:26");
+        assertRings(story.floor(), BASINS_CLASH, "10:25 DUE MEDIUM DESK");
     }
 
     @Test
