@@ -200,7 +200,10 @@ public final class Floor {
         return touchedBowls().contains(bowl);
     }
 
-    /** Bowls that were mixed, and still stand about untouched. */
+    /**
+     * Bowls that were mixed and still stand about: untouched, not thrown away, and not divided. What is left of a divided
+     * one is asked for no more; what was taken from it is a bowl of its own, and waits.
+     */
     public List<Bowl> waitingBowls() {
         var touched = touchedBowls();
         return day.bowls().stream()

@@ -20,13 +20,11 @@ final class BowlBells {
         var stages = new ArrayList<Stage>();
         stages.add(Head.stage(bowl.mixedAt().plus(house.question()), Stage.Step.SOON, Priority.SILENT));
         stages.add(Head.stage(bowl.mixedAt().plus(house.low()), Stage.Step.DUE, Priority.LOW));
-        var active = Terms.of(bowl, floor.salon()).active();
-        if (active != null) {
-            var end = bowl.mixedAt().plus(active.usableFor());
+        Terms.of(bowl, floor.salon()).usableUntil(bowl.mixedAt()).ifPresent(end -> {
             // A bowl that is usable for a very short time is past before the house would ask about it.
             stages.removeIf(stage -> !stage.from().isBefore(end));
             stages.add(Head.stage(end, Stage.Step.PAST, Priority.MEDIUM));
-        }
+        });
         var key =
                 new BellKey(BellKind.BOWL_WAITING, bowl.id().value(), bowl.id().value());
         return new Bell(key, bowl.forVisit(), List.of(), Set.of(), stages);

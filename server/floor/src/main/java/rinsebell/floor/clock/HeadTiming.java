@@ -84,15 +84,9 @@ public record HeadTiming(Visit visit, List<Timing> timings) {
 
     /** What has to be done before the basin: foils out, and the walk. */
     public Duration workingTime(Floor floor) {
-        var working = floor.salon().policy().working();
         var foils =
                 timings.stream().anyMatch(timing -> timing.application().area().isFoils());
-        return foils ? working.walk().plus(working.foilsOut()) : working.walk();
-    }
-
-    /** When work has to begin so that water is on by {@link #rinseBy()}. */
-    public Optional<Instant> startBy(Floor floor) {
-        return rinseBy().map(limit -> limit.at().minus(workingTime(floor)));
+        return floor.salon().policy().working().before(foils);
     }
 
     /** The next look at a strand, of whichever application comes first. */

@@ -56,9 +56,8 @@ final class Reckoning {
     }
 
     private Optional<Limit> usableEnd() {
-        return Optional.ofNullable(terms.active())
-                .filter(active -> active.atEnd() == Active.AtEnd.RINSE)
-                .map(active -> new Limit(Limit.Why.USABLE_END, mixedAt.plus(active.usableFor()), true));
+        var rinses = terms.active() != null && terms.active().atEnd() == Active.AtEnd.RINSE;
+        return terms.usableUntil(mixedAt).filter(end -> rinses).map(end -> new Limit(Limit.Why.USABLE_END, end, true));
     }
 
     private Optional<Limit> developed() {
@@ -116,12 +115,10 @@ final class Reckoning {
                 .map(ScalpCheck::at);
         return Stream.concat(strand.stream(), scalp.stream())
                 .min(Comparator.naturalOrder())
-                .map(at -> new Limit(Limit.Why.DECIDED, at.plus(workingTime()), terms.hasHardDevelopment()));
-    }
-
-    private Duration workingTime() {
-        var walk = policy.working().walk();
-        return application.area().isFoils() ? walk.plus(policy.working().foilsOut()) : walk;
+                .map(at -> new Limit(
+                        Limit.Why.DECIDED,
+                        at.plus(policy.working().before(application.area().isFoils())),
+                        terms.hasHardDevelopment()));
     }
 
     private Optional<Limit> discomfort() {

@@ -1,6 +1,7 @@
 package rinsebell.floor.clock;
 
 import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -99,6 +100,11 @@ public record Terms(
 
     private static Optional<Duration> shortestDevelopment(List<Develops> develops) {
         return develops.stream().map(one -> one.plain().to()).min(Comparator.naturalOrder());
+    }
+
+    /** Until when more of a bowl may be put on; what that end means is said with {@link #active}. Empty for no limit. */
+    public Optional<Instant> usableUntil(Instant mixedAt) {
+        return Optional.ofNullable(active).map(one -> mixedAt.plus(one.usableFor()));
     }
 
     public boolean isLightener() {

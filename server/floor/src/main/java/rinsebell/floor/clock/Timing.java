@@ -62,9 +62,4 @@ public record Timing(
                 .toList();
         return new Timing(application, terms, mixedAt, readyFrom, left);
     }
-
-    /** Until when more of the bowl may be put on, and what that end means; empty for no limit. */
-    public Optional<Instant> usableUntil() {
-        return Optional.ofNullable(terms.active()).map(active -> mixedAt.plus(active.usableFor()));
-    }
 }

@@ -144,8 +144,8 @@ public final class MixtureRules {
         }
         var tooMuch = mixtures.stream().allMatch(mixture -> share.compareTo(most(mixture, part, whole)) > 0);
         var code = tooMuch ? ReasonCode.TOO_MUCH_DEVELOPER : ReasonCode.TOO_LITTLE_DEVELOPER;
-        var nearest = mixtures.get(0);
-        return Optional.of(Reason.of(code, part.directions.name(), nearest.developerPer60(), nearest.extraPer60()));
+        var first = mixtures.get(0);
+        return Optional.of(Reason.of(code, part.directions.name(), first.developerPer60(), first.extraPer60()));
     }
 
     private boolean fits(Mixture mixture, Part part, BigDecimal share, BigDecimal whole) {

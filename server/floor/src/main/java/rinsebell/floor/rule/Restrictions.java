@@ -224,8 +224,7 @@ public final class Restrictions {
     }
 
     private static Optional<Reason> pastUse(Optional<Bowl> bowl, Terms terms, Instant at) {
-        return bowl.flatMap(known -> Optional.ofNullable(terms.active())
-                .map(active -> known.mixedAt().plus(active.usableFor()))
+        return bowl.flatMap(known -> terms.usableUntil(known.mixedAt())
                 .filter(end -> !at.isBefore(end))
                 .map(end -> Reason.of(ReasonCode.BOWL_PAST_USE, end)));
     }

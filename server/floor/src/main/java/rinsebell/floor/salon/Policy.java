@@ -33,7 +33,12 @@ public record Policy(
      * @param rinsing at the basin, for one head
      * @param soon how long before the working time the coming rinse is shown
      */
-    public record WorkingTime(Duration walk, Duration foilsOut, Duration rinsing, Duration soon) {}
+    public record WorkingTime(Duration walk, Duration foilsOut, Duration rinsing, Duration soon) {
+        /** What comes before the basin for a head with foils in it, or without. */
+        public Duration before(boolean foils) {
+            return foils ? walk.plus(foilsOut) : walk;
+        }
+    }
 
     /**
      * @param question from mixing, the quiet "is it on?"

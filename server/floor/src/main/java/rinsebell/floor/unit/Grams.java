@@ -29,10 +29,6 @@ public record Grams(BigDecimal amount) implements Comparable<Grams> {
         return new Grams(amount.add(other.amount));
     }
 
-    public boolean isNone() {
-        return amount.signum() == 0;
-    }
-
     @Override
     public int compareTo(Grams other) {
         return amount.compareTo(other.amount);
