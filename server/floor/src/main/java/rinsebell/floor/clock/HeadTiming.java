@@ -89,6 +89,11 @@ public record HeadTiming(Visit visit, List<Timing> timings) {
         return floor.salon().policy().working().before(foils);
     }
 
+    /** When work has to begin so that water is on by {@link #rinseBy()}. */
+    public Optional<Instant> startBy(Floor floor) {
+        return rinseBy().map(limit -> limit.at().minus(workingTime(floor)));
+    }
+
     /** The next look at a strand, of whichever application comes first. */
     public Optional<Looks.Due> nextStrand() {
         return timings.stream()

@@ -97,9 +97,7 @@ class HeadTimingTest {
     @CsvSource({"LENGTHS, 10:39", "FOILS_ALL, 10:35"})
     void workBeginsSoThatWaterIsOnInTime(Area area, String start) {
         puts("10:00", powder(20, 40), area);
-        var timing = head.timing();
-        assertThat(timing.rinseBy().map(limit -> limit.at().minus(timing.workingTime(story.floor()))))
-                .contains(at(start));
+        assertThat(head.timing().startBy(story.floor())).contains(at(start));
     }
 
     @Test
