@@ -62,4 +62,9 @@ public record Timing(
                 .toList();
         return new Timing(application, terms, mixedAt, readyFrom, left);
     }
+
+    /** Until when more of the bowl may be put on; what that end means is said with its terms. Empty for no limit. */
+    public Optional<Instant> usableUntil() {
+        return terms.usableUntil(mixedAt);
+    }
 }

@@ -35,7 +35,7 @@ class RinseByTest extends OneBowlOn {
     void usableForThatMeansRinseIsAHardLimitFromMixing() {
         var timing = on(powder().usableThenRinse(minutes(60))).timing();
         assertThat(timing.limits()).containsExactly(new Limit(Limit.Why.USABLE_END, at("11:00"), true));
-        assertThat(timing.terms().usableUntil(timing.mixedAt())).contains(at("11:00"));
+        assertThat(timing.usableUntil()).contains(at("11:00"));
     }
 
     @Test
@@ -43,7 +43,7 @@ class RinseByTest extends OneBowlOn {
         var timing = on(leaflet("permanent", PERMANENT_COLOUR).usableThenPutNoMoreOn(minutes(30)))
                 .timing();
         assertThat(timing.limits()).isEmpty();
-        assertThat(timing.terms().usableUntil(timing.mixedAt())).contains(at("10:30"));
+        assertThat(timing.usableUntil()).contains(at("10:30"));
     }
 
     @ParameterizedTest
@@ -217,7 +217,7 @@ class RinseByTest extends OneBowlOn {
         var timing = head.timing(application);
         assertThat(timing.ready()).contains(at("10:50"));
         assertThat(timing.rinseBy()).contains(new Limit(Limit.Why.DEVELOPED, at("10:55"), true));
-        assertThat(timing.terms().usableUntil(timing.mixedAt())).contains(at("10:30"));
+        assertThat(timing.usableUntil()).contains(at("10:30"));
     }
 
     @Test
