@@ -61,7 +61,7 @@ final class BowlPages {
             draft.group(ask.moment().say(kind));
             for (var product : ask.salon().offered()) {
                 if (product.directions().kind() == kind) {
-                    portion(draft, row, product);
+                    portion(ask, draft, row, product);
                     row++;
                 }
             }
@@ -69,10 +69,13 @@ final class BowlPages {
         return draft;
     }
 
-    private static void portion(FormDraft draft, int row, Product product) {
+    private static void portion(PageAsk ask, FormDraft draft, int row, Product product) {
         var name = "portions." + row;
         draft.hidden(name + ".product", Choices.number(product.id().value()))
-                .number(name + ".grams", product.directions().name(), "");
+                .number(
+                        name + ".grams",
+                        ask.say("form.grams", product.directions().name()),
+                        "");
     }
 
     private static Form divide(PageAsk ask) {
