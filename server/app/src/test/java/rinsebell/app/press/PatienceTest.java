@@ -2,12 +2,14 @@ package rinsebell.app.press;
 
 import static io.restassured.RestAssured.given;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static rinsebell.floor.testing.Saturday.TEN;
 
 import io.restassured.response.ValidatableResponse;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -20,6 +22,7 @@ import rinsebell.app.desk.FloorDesk;
 import rinsebell.app.desk.LedgerByHand;
 import rinsebell.app.desk.PressMemory;
 import rinsebell.app.desk.Snapshot;
+import rinsebell.app.door.ProblemException;
 import rinsebell.app.http.ServerUnderTest;
 import rinsebell.app.page.Answers;
 import rinsebell.app.page.FormRoutes;
@@ -104,6 +107,20 @@ class PatienceTest {
         assertThat(shift.join().orElseThrow()).isInstanceOf(Answer.Decided.class);
         assertThat(press(shortly, "press-two")).isInstanceOf(Answer.Decided.class);
         assertThat(ledger.facts().get(1).happened()).isEqualTo(TEN.plus(Duration.ofHours(14)));
+    }
+
+    /** Every instant of the salon would move along, and nothing could be told before or after it any more. */
+    @Test
+    void aClockThatCannotBeRightIsNotConfirmed() {
+        for (Instant absurd : List.of(Instant.parse("1970-01-01T00:00:00Z"), Instant.parse("2100-01-01T00:00:00Z"))) {
+            time.setWall(Duration.between(Instant.ofEpochMilli(time.wallMillis()), absurd));
+            assertThatThrownBy(() -> patient.confirmClock("press-one", ""))
+                    .isInstanceOf(ProblemException.class)
+                    .hasMessage("clock-absurd");
+        }
+        time.setWall(Duration.ofMillis(-1));
+        assertThat(patient.confirmClock("press-one", "").orElseThrow()).isInstanceOf(Answer.Decided.class);
+        assertThat(ledger.facts()).hasSize(1);
     }
 
     private CompletableFuture<Pressing.Result> beingWritten(String id) throws InterruptedException {
