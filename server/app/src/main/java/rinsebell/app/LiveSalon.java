@@ -39,6 +39,7 @@ final class LiveSalon implements AutoCloseable {
     private final FeedRoutes feedRoutes;
     private final BellWatch watch;
     private final FloorDesk desk;
+    private final Pressing pressing;
     private final List<Routes> routes;
 
     /**
@@ -73,13 +74,13 @@ final class LiveSalon implements AutoCloseable {
                         facts -> followClock(facts, clock, marker),
                         this::show,
                         LiveSalon::stopAtOnce));
+        pressing = new Pressing(desk, clock, kept.clients());
         routes = routes(clock, paper, kept.clients());
     }
 
     private List<Routes> routes(SalonClock clock, LiveFloor.Paper paper, Clients clients) {
         Answers answers = new Answers();
         FormRoutes forms = new FormRoutes(live, answers, clients);
-        Pressing pressing = new Pressing(desk, clock, clients);
         ApiPresses programs = new ApiPresses(pressing, live);
         PressRoutes presses = new PressRoutes(pressing, live, answers, forms);
         return List.of(
@@ -127,6 +128,10 @@ final class LiveSalon implements AutoCloseable {
 
     FloorDesk desk() {
         return desk;
+    }
+
+    Pressing pressing() {
+        return pressing;
     }
 
     List<Routes> routes() {

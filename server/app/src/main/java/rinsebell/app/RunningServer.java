@@ -49,7 +49,7 @@ public final class RunningServer implements AutoCloseable {
         SalonClock clock = clock(mark, machine, speed);
         LiveFloor.Paper paper = new LiveFloor.Paper(new Pages(), Words.british(), Assets.under(AssetRoutes.PREFIX));
         this.salon = new LiveSalon(loaded, clock, paper, marker);
-        this.caretaker = new Caretaker(salon.desk(), clock, marker);
+        this.caretaker = new Caretaker(salon.desk(), clock, marker, salon.pressing()::whileClockStands);
         caretaker.begin(mark.map(ClockMark::salon).orElse(clock.now()));
         this.web = new WebServer(new Door(HostNames.loopbackAnd(settings.names()), problemText(paper)), salon.routes());
         this.url = "http://" + settings.shownHost() + ":" + listen(settings);

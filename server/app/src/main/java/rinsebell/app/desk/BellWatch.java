@@ -2,7 +2,6 @@ package rinsebell.app.desk;
 
 import java.time.Duration;
 import java.time.Instant;
-import java.util.concurrent.Executors;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.ScheduledFuture;
@@ -11,6 +10,7 @@ import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import rinsebell.app.thread.Threads;
 import rinsebell.app.time.SalonClock;
 import rinsebell.floor.bell.Bells;
 
@@ -46,7 +46,7 @@ public final class BellWatch implements AutoCloseable {
         this.ring = ring;
         this.rungUntil = clock.now();
         this.drawnAt = rungUntil;
-        this.thread = Executors.newSingleThreadScheduledExecutor(BellWatch::named);
+        this.thread = Threads.timer("bell-watch");
         moved();
     }
 
@@ -102,11 +102,5 @@ public final class BellWatch implements AutoCloseable {
     @Override
     public void close() {
         thread.shutdownNow();
-    }
-
-    private static Thread named(Runnable task) {
-        var thread = new Thread(task, "bell-watch");
-        thread.setDaemon(true);
-        return thread;
     }
 }

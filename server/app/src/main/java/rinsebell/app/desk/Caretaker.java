@@ -4,11 +4,12 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.UUID;
-import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import rinsebell.app.thread.Threads;
 import rinsebell.app.time.AliveMarker;
 import rinsebell.app.time.SalonClock;
 import rinsebell.floor.Asked;
@@ -34,13 +35,15 @@ public final class Caretaker implements AutoCloseable {
     private final FloorDesk desk;
     private final SalonClock clock;
     private final AliveMarker marker;
-    private final ScheduledExecutorService thread;
+    private final Consumer<Runnable> whileClockStands;
+    private final ScheduledExecutorService thread = Threads.timer("caretaker");
 
-    public Caretaker(FloorDesk desk, SalonClock clock, AliveMarker marker) {
+    /** @param whileClockStands does something in which the clock is not put right, now or not at all */
+    public Caretaker(FloorDesk desk, SalonClock clock, AliveMarker marker, Consumer<Runnable> whileClockStands) {
         this.desk = desk;
         this.clock = clock;
         this.marker = marker;
-        this.thread = Executors.newSingleThreadScheduledExecutor(Caretaker::named);
+        this.whileClockStands = whileClockStands;
     }
 
     /**
@@ -61,7 +64,7 @@ public final class Caretaker implements AutoCloseable {
     private void round() {
         try {
             marker.write(clock.mark());
-            endDayIfOver();
+            whileClockStands.accept(this::endDayIfOver);
         } catch (RuntimeException e) {
             LOG.error("a round failed; the next one comes", e);
         }
@@ -72,7 +75,8 @@ public final class Caretaker implements AutoCloseable {
         Floor floor = desk.snapshot().floor();
         if (floor.visits().stream().anyMatch(visit -> isLeftOver(visit, floor, now))) {
             LocalDate today = floor.salon().dayOf(now);
-            press("end of day before " + today, new EndDay(today));
+            // Whoever was still being rinsed when the day turned is left over later, on a floor of more facts.
+            press("end of day before " + today + " after " + floor.lastSeq(), new EndDay(today));
         }
     }
 
@@ -101,11 +105,5 @@ public final class Caretaker implements AutoCloseable {
             Thread.currentThread().interrupt();
         }
         marker.write(clock.mark());
-    }
-
-    private static Thread named(Runnable task) {
-        Thread thread = new Thread(task, "caretaker");
-        thread.setDaemon(true);
-        return thread;
     }
 }

@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.Executors;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
@@ -14,6 +13,7 @@ import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import rinsebell.app.thread.Threads;
 
 /**
  * Sends every screen what changed on its board.
@@ -42,7 +42,7 @@ public final class Feed implements AutoCloseable {
         this.source = source;
         this.limits = limits;
         this.run = source.beat().run();
-        this.thread = Executors.newSingleThreadScheduledExecutor(Feed::named);
+        this.thread = Threads.timer("feed");
         long beatMillis = limits.beat().toMillis();
         var unused = this.thread.scheduleAtFixedRate(this::beat, beatMillis, beatMillis, TimeUnit.MILLISECONDS);
     }
@@ -167,11 +167,5 @@ public final class Feed implements AutoCloseable {
         } catch (RuntimeException e) {
             LOG.error("a beat failed", e);
         }
-    }
-
-    private static Thread named(Runnable task) {
-        Thread thread = new Thread(task, "feed");
-        thread.setDaemon(true);
-        return thread;
     }
 }

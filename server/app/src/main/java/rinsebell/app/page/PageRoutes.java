@@ -120,14 +120,16 @@ public final class PageRoutes implements Routes {
         var body = new String(Bodies.of(ctx), StandardCharsets.UTF_8);
         var chosen = body.contains("look=dark") ? "dark" : "light";
         keep(ctx, "look", chosen);
-        ctx.redirect(from(ctx), HttpStatus.SEE_OTHER);
+        ctx.redirect(from(ctx).orElse("/"), HttpStatus.SEE_OTHER);
     }
 
-    /** The page of this salon on which something was pressed; the floor where the browser does not say. */
-    private static String from(Context ctx) {
+    /** The page of this salon on which something was pressed, without what an earlier press left in its address. */
+    public static Optional<String> from(Context ctx) {
         return Optional.ofNullable(ctx.header("Referer"))
-                .map(address -> address.replaceFirst("^[a-z]+://[^/]*", "").replaceFirst("[?#].*$", ""))
-                .filter(path -> path.matches("/[A-Za-z0-9/-]*") && !path.startsWith("//"))
-                .orElse("/");
+                .map(address -> address.replaceFirst("^[a-z]+://[^/]*", "")
+                        .replaceFirst("#.*$", "")
+                        .replaceFirst("([?&])done=[^&]*&?", "$1")
+                        .replaceFirst("[?&]$", ""))
+                .filter(path -> path.matches("/(?!/)[A-Za-z0-9/-]*([?][A-Za-z0-9/=&,.%+_-]*)?"));
     }
 }

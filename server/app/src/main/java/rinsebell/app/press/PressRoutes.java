@@ -16,6 +16,7 @@ import rinsebell.app.page.Answers;
 import rinsebell.app.page.FormBody;
 import rinsebell.app.page.FormRoutes;
 import rinsebell.app.page.LiveFloor;
+import rinsebell.app.page.PageRoutes;
 import rinsebell.db.DatabaseAway;
 import rinsebell.floor.bowl.BowlId;
 import rinsebell.web.board.LivePages;
@@ -189,7 +190,7 @@ public final class PressRoutes implements Routes {
             answer(ctx, 200, answers.done(outcome.facts(), outcome.reasons(), moment));
             return;
         }
-        var next = stays ? from(ctx).orElseThrow() : next(address, outcome, moment);
+        var next = stays ? PageRoutes.from(ctx).orElseThrow() : next(address, outcome, moment);
         var to = Answers.told(next, outcome.facts());
         go(ctx, to);
     }
@@ -208,19 +209,10 @@ public final class PressRoutes implements Routes {
      * own page.
      */
     private static boolean isAnsweredInPlace(Context ctx, Address address) {
-        var from = from(ctx).map(page -> page.replaceFirst("[?].*$", ""));
+        var from = PageRoutes.from(ctx).map(page -> page.replaceFirst("[?].*$", ""));
         return from.filter(page -> LIVE.matcher(page).matches())
                 .filter(page -> !address.press().equals("discomfort") || page.equals("/visits/" + address.id()))
                 .isPresent();
-    }
-
-    /** The page on which a press was made, without what an earlier press left in its address. */
-    private static Optional<String> from(Context ctx) {
-        return Optional.ofNullable(ctx.header("Referer"))
-                .map(address -> address.replaceFirst("^[a-z]+://[^/]*", "")
-                        .replaceFirst("#.*$", "")
-                        .replaceFirst("([?&])done=[^&]*&?", "$1")
-                        .replaceFirst("[?&]$", ""));
     }
 
     /** Where to go after a press: to the head it was about, or to the page of its kind. */

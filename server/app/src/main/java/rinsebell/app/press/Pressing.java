@@ -116,6 +116,17 @@ public final class Pressing {
         return new Asked(answer, read.asked().happened());
     }
 
+    /** Does something that reads the clock and presses by it; not at all while somebody puts the clock right. */
+    public void whileClockStands(Runnable task) {
+        if (takes(clockStands.readLock())) {
+            try {
+                task.run();
+            } finally {
+                clockStands.readLock().unlock();
+            }
+        }
+    }
+
     private boolean takes(Lock lock) {
         try {
             return lock.tryLock(patience.toMillis(), TimeUnit.MILLISECONDS);

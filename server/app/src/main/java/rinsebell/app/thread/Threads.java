@@ -3,6 +3,7 @@ package rinsebell.app.thread;
 import java.lang.reflect.InvocationTargetException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.ThreadFactory;
 import java.util.concurrent.atomic.AtomicInteger;
 
@@ -19,9 +20,9 @@ public final class Threads {
         return virtualAvailable() ? virtual(name) : Executors.newCachedThreadPool(daemons(name));
     }
 
-    /** One thread that does its tasks in turn; a daemon, so it never keeps the process alive. */
-    public static ExecutorService one(String name) {
-        return Executors.newSingleThreadExecutor(daemons(name));
+    /** One thread that does its tasks in turn, at their time; a daemon, so it never keeps the process alive. */
+    public static ScheduledExecutorService timer(String name) {
+        return Executors.newSingleThreadScheduledExecutor(daemons(name));
     }
 
     /** Whether this JDK has virtual threads for good, from 21 on. */

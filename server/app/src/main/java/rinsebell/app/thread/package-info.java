@@ -1,3 +1,4 @@
+/** The threads of the process, whichever way its JDK makes them. */
 @NullMarked
 package rinsebell.app.thread;
 

@@ -12,7 +12,11 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -24,15 +28,19 @@ import rinsebell.app.time.ClockMark;
 import rinsebell.app.time.ClockProof;
 import rinsebell.app.time.SalonClock;
 import rinsebell.app.time.TimeByHand;
+import rinsebell.floor.Asked;
 import rinsebell.floor.Event;
 import rinsebell.floor.Fact;
 import rinsebell.floor.bowl.DayEvent;
+import rinsebell.floor.command.Report;
 import rinsebell.floor.testing.Head;
 import rinsebell.floor.testing.Saturday;
 import rinsebell.floor.testing.Story;
 import rinsebell.floor.testing.Where;
 import rinsebell.floor.visit.Area;
+import rinsebell.floor.visit.Ending;
 import rinsebell.floor.visit.StayEvent;
+import rinsebell.floor.visit.WorkEvent;
 
 class CaretakerTest {
 
@@ -52,8 +60,7 @@ class CaretakerTest {
 
     /** A caretaker who begins at an instant, makes the first round, and goes. */
     private SalonClock beginsAt(Instant now, Instant lastAlive) {
-        SalonClock clock = SalonClock.startingAtTheWall(new TimeByHand(now), 1);
-        FloorDesk opened = new FloorDesk(
+        desk = new FloorDesk(
                 Snapshot.of(story.floor(), Map.of()),
                 new FloorDesk.Tools(
                         ledger,
@@ -62,12 +69,18 @@ class CaretakerTest {
                         facts -> {},
                         snapshot -> {},
                         () -> {}));
-        desk = opened;
-        try (Caretaker caretaker = new Caretaker(opened, clock, new AliveMarker(folder))) {
+        return comesAgain(desk, now, lastAlive);
+    }
+
+    private SalonClock comesAgain(FloorDesk opened, Instant now, Instant lastAlive) {
+        SalonClock clock = SalonClock.startingAtTheWall(new TimeByHand(now), 1);
+        AtomicInteger looks = new AtomicInteger();
+        try (Caretaker caretaker = new Caretaker(opened, clock, new AliveMarker(folder), task -> {
+            task.run();
+            looks.incrementAndGet();
+        })) {
             caretaker.begin(lastAlive);
-            // A round begins with the mark, and going waits for its end.
-            await().until(() ->
-                    new AliveMarker(folder).last(new ClockProof(null, TEN)).isPresent());
+            await().until(() -> looks.get() > 0);
         }
         return clock;
     }
@@ -110,6 +123,34 @@ class CaretakerTest {
         head.puts(story.mixes(g(60, MILD_CREAM), g(60, DEV20)), Where.onScalp(Area.REGROWTH));
         beginsAt(Saturday.on(Saturday.DATE.plusDays(1), "09:00"), Saturday.on(Saturday.DATE.plusDays(1), "09:00"));
         assertThat(written()).isEmpty();
+    }
+
+    /** Of two who were left at four, one had something on until half past nine. */
+    @Test
+    void whoeverIsRinsedAfterTheDaysEndIsNotKeptUntilTheNext() throws Exception {
+        Head forgotten = story.arrivesFine();
+        Head head = story.arrivesFine();
+        head.puts(story.mixes(g(60, MILD_CREAM), g(60, DEV20)), Where.onScalp(Area.REGROWTH));
+        Instant morning = Saturday.on(Saturday.DATE.plusDays(1), "09:00");
+        beginsAt(morning, morning);
+        FloorDesk opened = Objects.requireNonNull(desk);
+        assertThat(opened.snapshot().floor().visit(forgotten.id())).isEmpty();
+        Instant rinsed = morning.plus(Duration.ofMinutes(30));
+        var on = opened.snapshot()
+                .floor()
+                .visit(head.id())
+                .orElseThrow()
+                .applications()
+                .get(0)
+                .id();
+        var off = Report.of(head.id(), new WorkEvent.TakenOff(Set.of(on), Ending.How.RINSED));
+        opened.press(new Press("rinsed-press", "", "hash", off, Asked.at(rinsed)))
+                .get(10, TimeUnit.SECONDS);
+        comesAgain(opened, rinsed, rinsed);
+        assertThat(opened.snapshot().floor().visits()).isEmpty();
+        int facts = ledger.facts().size();
+        comesAgain(opened, rinsed, rinsed);
+        assertThat(ledger.facts()).as("nobody is left over").hasSize(facts);
     }
 
     @Test

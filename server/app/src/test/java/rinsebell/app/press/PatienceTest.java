@@ -102,6 +102,9 @@ class PatienceTest {
                 CompletableFuture.supplyAsync(() -> shortly.confirmClock("press-one", ""));
         ledger.awaitForce();
         assertThat(press(shortly, "press-two")).isEqualTo(new Answer.NotSaved(false));
+        shortly.whileClockStands(() -> {
+            throw new AssertionError("the clock does not stand");
+        });
         assertThat(shift).isNotDone();
         ledger.letGo();
         assertThat(shift.join().orElseThrow()).isInstanceOf(Answer.Decided.class);
