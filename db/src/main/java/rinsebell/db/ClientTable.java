@@ -129,6 +129,23 @@ final class ClientTable {
                 > 0;
     }
 
+    /**
+     * Takes the record away, with its notes. Its number stays given.
+     *
+     * @return whether there was such a client
+     */
+    static boolean delete(Handle handle, ClientId client) {
+        return handle.createUpdate("""
+                                delete from client
+                                where id = :client
+                                """).bind("client", client.value()).execute() > 0;
+    }
+
+    /** Whether somebody has, or once had, this number. */
+    static boolean wasGiven(Handle handle, ClientId client) {
+        return client.value() > 0 && client.value() <= last(handle);
+    }
+
     /** Newest first. */
     static List<ClientNote> notes(Handle handle, ClientId client) {
         return handle.createQuery("""

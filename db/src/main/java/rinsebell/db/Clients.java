@@ -2,7 +2,9 @@ package rinsebell.db;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.jdbi.v3.core.Handle;
+import rinsebell.floor.TextId;
 import rinsebell.floor.client.ClientBook;
 import rinsebell.floor.client.ClientCard;
 import rinsebell.floor.client.ClientNote;
@@ -19,9 +21,12 @@ public final class Clients implements ClientBook {
     private static final int MOST_VISITS = 20;
 
     private final Tables tables;
+    private final Runnable settle;
 
-    Clients(Tables tables) {
+    /** @param settle returns when every text so far is in the tables and nowhere else */
+    Clients(Tables tables, Runnable settle) {
         this.tables = tables;
+        this.settle = settle;
     }
 
     /**
@@ -45,6 +50,29 @@ public final class Clients implements ClientBook {
         boolean known = database().inTransaction(handle -> ClientTable.note(handle, client, note));
         tables.force();
         return known;
+    }
+
+    /**
+     * Erases a record: its label, its notes, and all that was written about its visits. What the facts say of them
+     * stays, under a number that is never given again. It is off the disk's tables when this returns.
+     *
+     * @return the texts that are gone with it, none for a record that is gone already; empty when the number was never
+     *     given
+     */
+    public Optional<Set<TextId>> erase(ClientId client) {
+        settle.run();
+        Optional<Set<TextId>> gone = database().inTransaction(handle -> erase(handle, client));
+        tables.force();
+        return gone;
+    }
+
+    private static Optional<Set<TextId>> erase(Handle handle, ClientId client) {
+        if (!ClientTable.delete(handle, client) && !ClientTable.wasGiven(handle, client)) {
+            return Optional.empty();
+        }
+        Set<TextId> texts = TextTable.ofClient(handle, client);
+        TextTable.delete(handle, texts);
+        return Optional.of(texts);
     }
 
     @Override

@@ -1,6 +1,7 @@
 package rinsebell.db;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -133,6 +134,19 @@ public final class SalonStore implements Ledger, AutoCloseable {
         }
     }
 
+    /** A text that still waited in its file would come back at the next start. */
+    private synchronized void settle() {
+        try {
+            if (!behind.isEmpty()) {
+                tables.apply(behind, journal.end());
+                behind = List.of();
+            }
+            emptyWaitingTexts();
+        } catch (IOException e) {
+            throw new UncheckedIOException("the file of texts can't be emptied", e);
+        }
+    }
+
     /** The number of the newest fact; 0 for none. */
     public long lastSeq() {
         return journal.end().lines();
@@ -180,7 +194,7 @@ public final class SalonStore implements Ledger, AutoCloseable {
 
     /** People who come again. */
     public Clients clients() {
-        return new Clients(tables);
+        return new Clients(tables, this::settle);
     }
 
     /** The last time the database had to be made again from the journal. */

@@ -4,10 +4,12 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.PreparedBatch;
 import rinsebell.floor.Ledger.Entry;
 import rinsebell.floor.TextId;
+import rinsebell.floor.visit.ClientId;
 
 /** Labels, names and notes: the only place where they stay. */
 final class TextTable {
@@ -59,5 +61,37 @@ final class TextTable {
                     texts.put(new TextId(row.getColumn("fact_seq", Long.class)), row.getColumn("body", String.class));
                     return texts;
                 });
+    }
+
+    /** What was written about this client's visits, and about the bowls of those that have ended. */
+    static Set<TextId> ofClient(Handle handle, ClientId client) {
+        return handle.createQuery("""
+                        select text.fact_seq
+                        from text
+                        join fact on fact.seq = text.fact_seq
+                        where fact.stream in (
+                                select concat('visit ', visit.id)
+                                from visit
+                                where visit.client_id = :client)
+                           or fact.seq in (
+                                select bowl.id
+                                from bowl
+                                join visit on visit.id = bowl.visit_id
+                                where visit.client_id = :client)
+                        """)
+                .bind("client", client.value())
+                .map((row, context) -> new TextId(row.getLong("fact_seq")))
+                .set();
+    }
+
+    static void delete(Handle handle, Collection<TextId> ids) {
+        if (!ids.isEmpty()) {
+            handle.createUpdate("""
+                            delete from text
+                            where fact_seq in (<ids>)
+                            """)
+                    .bindList("ids", ids.stream().map(TextId::seq).toList())
+                    .execute();
+        }
     }
 }

@@ -12,9 +12,13 @@ import static rinsebell.floor.testing.Where.onScalp;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import rinsebell.floor.TextId;
 import rinsebell.floor.bowl.BowlReason;
 import rinsebell.floor.client.ClientCard;
 import rinsebell.floor.client.ClientNote;
@@ -209,5 +213,34 @@ final class ClientsTest {
 
     private static List<ClientId> found(SalonStore store, String letters) {
         return store.clients().search(letters, 9).stream().map(KnownClient::id).toList();
+    }
+
+    /** Texts wait in a file of their own for the database to be forced; a killed process leaves that file behind. */
+    @Test
+    void whatWasErasedDoesNotComeBackAfterAKill(@TempDir Path parent) throws Exception {
+        Path path = parent.resolve("data");
+        Path killed = parent.resolve("killed");
+        List<TextId> label = new ArrayList<>();
+        with(path, store -> {
+            ClientId client = store.clients().add("M. A.", "press-client");
+            Story told = Story.begins();
+            label.add(new TextId(told.arrives(client).id().value()));
+            Told.save(store, told.facts());
+            assertThat(store.texts(label)).isNotEmpty();
+            assertThat(store.clients().erase(client)).contains(Set.copyOf(label));
+            assertThat(store.clients().erase(client)).contains(Set.of());
+            assertThat(store.clients().erase(new ClientId(client.value() + 1))).isEmpty();
+            try (Stream<Path> files = Files.walk(path)) {
+                for (Path file : files.toList()) {
+                    Files.copy(file, killed.resolve(path.relativize(file)));
+                }
+            }
+        });
+
+        with(killed, store -> {
+            assertThat(store.texts(label)).isEmpty();
+            assertThat(store.clients().search("", 5)).isEmpty();
+            assertThat(store.clients().add("M. A.", "press-later")).isEqualTo(new ClientId(2));
+        });
     }
 }

@@ -20,6 +20,7 @@ import rinsebell.app.page.PageRoutes;
 import rinsebell.app.press.ApiPresses;
 import rinsebell.app.press.ClientRoutes;
 import rinsebell.app.press.ClockRoutes;
+import rinsebell.app.press.ErasingRoutes;
 import rinsebell.app.press.PressRoutes;
 import rinsebell.app.press.Pressing;
 import rinsebell.app.time.AliveMarker;
@@ -91,6 +92,7 @@ final class LiveSalon implements AutoCloseable {
                 new ClockRoutes(pressing, programs),
                 presses,
                 new ClientRoutes(clients, live, presses, programs),
+                new ErasingRoutes(clients, desk, programs),
                 programs,
                 new ReadRoutes(live, clock),
                 new ClientReads(clients),

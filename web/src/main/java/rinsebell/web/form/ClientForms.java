@@ -1,6 +1,7 @@
 package rinsebell.web.form;
 
 import java.time.LocalDate;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import rinsebell.floor.client.ClientNote;
 import rinsebell.floor.visit.VisitId;
@@ -12,6 +13,9 @@ public final class ClientForms {
 
     /** The press that notes a test or a reaction. */
     public static final String NOTE = "note";
+
+    /** The press that erases a record. */
+    public static final String ERASE = "erase";
 
     private ClientForms() {}
 
@@ -41,5 +45,12 @@ public final class ClientForms {
             entries.fault("on", Fault.STILL_TO_COME);
         }
         return new Checked<>(new ClientNote(kind, on.isAfter(today) ? LocalDate.EPOCH : on), entries.errors());
+    }
+
+    /** A press that is only its address: a program that says more means something else. */
+    public static List<FieldError> nothingElse(Fields fields) {
+        return fields.names().stream()
+                .map(name -> new FieldError(name, Fault.NOT_A_FIELD, List.of()))
+                .toList();
     }
 }

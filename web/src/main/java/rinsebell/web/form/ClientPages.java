@@ -39,6 +39,7 @@ final class ClientPages {
         pages.enter(ClientForms.CLIENTS, Presses.PLAIN, ClientPages::list);
         pages.enter(ClientForms.CLIENTS, "card", ClientPages::card);
         pages.enter(ClientForms.CLIENTS, ClientForms.NOTE, ClientPages::card);
+        pages.enter(ClientForms.CLIENTS, ClientForms.ERASE, ClientPages::erase);
         pages.enter(VisitForms.VISITS, "client", ClientPages::link);
     }
 
@@ -98,7 +99,8 @@ final class ClientPages {
                 .orElse("");
         var letters = ask.value(LETTERS, "");
         var card = linked(ask);
-        var linked = card.stream().map(known -> linked(ask, known)).toList();
+        var linked = card.map(known -> linked(ask, known)).or(() -> erased(ask)).stream()
+                .toList();
         var rows = ask.clients().search(letters, MOST_SHOWN).stream()
                 .filter(client ->
                         card.filter(known -> known.id().equals(client.id())).isEmpty())
@@ -127,14 +129,24 @@ final class ClientPages {
                 .flatMap(ask.clients()::card);
     }
 
-    private static Row linked(PageAsk ask, ClientCard card) {
-        var unlink = Press.sends(
+    /** A visit keeps the number of a record that is no more. */
+    private static Optional<Row> erased(PageAsk ask) {
+        return ask.visit()
+                .filter(visit -> visit.stay().client() != null)
+                .map(visit -> new Row("", ask.say("sheet.clients.erased"), "", true, List.of(unlinks(ask))));
+    }
+
+    private static Press unlinks(PageAsk ask) {
+        return Press.sends(
                 ask.say("sheet.clients.unlink"), "", VisitPages.at(ask, "client"), new Press.Hidden("client", ""));
+    }
+
+    private static Row linked(PageAsk ask, ClientCard card) {
         var open = Press.opens(
                 ask.say("sheet.clients.open", card.label()),
                 "",
                 RECORDS + "/" + card.id().value());
-        return new Row("", card.label(), told(ask, card), false, List.of(open, unlink));
+        return new Row("", card.label(), told(ask, card), false, List.of(open, unlinks(ask)));
     }
 
     private static Press links(PageAsk ask, KnownClient client) {
@@ -168,6 +180,7 @@ final class ClientPages {
                 ask.shell(title, Nav.FLOOR),
                 title,
                 card.map(known -> told(ask, known)).orElse(""),
+                null,
                 Stream.concat(
                                 Stream.of(
                                         new Part("", List.of(), welcome),
@@ -179,7 +192,26 @@ final class ClientPages {
                                         ? Stream.of(new Part(ask.say("sheet.visits.none"), List.of(), List.of()))
                                         : visits.stream())
                         .toList(),
-                List.of(noting(ask)));
+                List.of(noting(ask)),
+                List.of(new Part("", List.of(), List.of(erasing(ask)))));
+    }
+
+    private static Press erasing(PageAsk ask) {
+        return Press.opens(ask.say("form.clients.erase"), "", at(ask, ClientForms.ERASE));
+    }
+
+    /** What can't be undone is asked once more, on a page of its own. */
+    private static View erase(PageAsk ask) {
+        var title = ask.clients()
+                .card(new ClientId(ask.id()))
+                .map(ClientCard::label)
+                .orElse("");
+        var sure = new FormDraft(ask, "clients.erase").form(at(ask, ClientForms.ERASE), RECORDS + "/" + ask.id());
+        return new SheetPage(ask.shell(title, Nav.FLOOR), title, "", null, List.of(), List.of(sure), List.of());
+    }
+
+    private static String at(PageAsk ask, String press) {
+        return RECORDS + "/" + ask.id() + "/" + press;
     }
 
     private static Row note(PageAsk ask, ClientNote note) {
@@ -191,7 +223,7 @@ final class ClientPages {
         return new FormDraft(ask, "clients.note")
                 .choice("kind", ask.say("field.noted"), ClientNote.Kind.class, null)
                 .plain(rinsebell.web.view.Field.Kind.DATE, "on", ask.say("field.on"), DATE.format(today))
-                .form(RECORDS + "/" + ask.id() + "/" + ClientForms.NOTE, RECORDS);
+                .form(at(ask, ClientForms.NOTE), RECORDS);
     }
 
     private static Part visit(PageAsk ask, EarlierVisit visit) {

@@ -3,6 +3,7 @@ package rinsebell.app.desk;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
@@ -11,6 +12,7 @@ import org.slf4j.LoggerFactory;
 import rinsebell.floor.Fact;
 import rinsebell.floor.Ledger;
 import rinsebell.floor.Ledger.NotSaved;
+import rinsebell.floor.TextId;
 
 /**
  * The single writer. Waiting presses are decided in turn on a provisional floor, made durable together with one force
@@ -190,6 +192,11 @@ public final class FloorDesk implements AutoCloseable {
                     e);
             return new Answer.Bug();
         }
+    }
+
+    /** Shows texts no longer that were erased. */
+    public synchronized void forget(Set<TextId> texts) {
+        publish(snapshot.without(texts));
     }
 
     /** Others than the writer ring too, when it hangs on a disk. */

@@ -6,6 +6,7 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import rinsebell.floor.Fact;
 import rinsebell.floor.Floor;
@@ -45,6 +46,13 @@ public record Snapshot(Floor floor, Map<TextId, String> texts, List<Bell> bells,
     /** No fact moves what is not on disk, so it is moved here when the clock is put right. */
     Snapshot moved(Duration by) {
         return by.isZero() ? this : new Snapshot(floor, texts, bells, Alarms.moved(alarms, by));
+    }
+
+    /** The same floor when these texts were erased. */
+    Snapshot without(Set<TextId> gone) {
+        var left = new HashMap<>(texts);
+        left.keySet().removeAll(gone);
+        return new Snapshot(floor, Collections.unmodifiableMap(left), bells, alarms);
     }
 
     /** What a new day begins with. */

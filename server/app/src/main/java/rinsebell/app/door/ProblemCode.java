@@ -26,6 +26,8 @@ public enum ProblemCode {
     CLOCK_AGREES(409),
     /** The wall clock shows a time that no salon's clock can show. */
     CLOCK_ABSURD(409),
+    /** The record is of somebody who is here now. */
+    CLIENT_IS_HERE(409),
     /** The body is larger than the door lets in. */
     TOO_LARGE(413),
     /** The address is longer than the door lets in. */

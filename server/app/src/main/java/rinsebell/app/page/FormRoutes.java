@@ -53,7 +53,8 @@ public final class FormRoutes implements Routes {
         open(routes, "/policy", "policy", PLAIN);
         open(routes, "/day", "day", PLAIN);
         open(routes, "/clients", "clients", "list");
-        routes.get("/clients/{id}", this::client);
+        routes.get("/clients/{id}", ctx -> client(ctx, "card"));
+        routes.get("/clients/{id}/erase", ctx -> client(ctx, "erase"));
         routes.get("/day/{press}", ctx -> show(ctx, "day", ctx.pathParam("press"), 0));
         routes.get("/staff/{id}", ctx -> show(ctx, "staff", "change", known(ctx, "staff")));
         for (var resource : List.of("visits", "bowls", "products", "facts")) {
@@ -67,12 +68,12 @@ public final class FormRoutes implements Routes {
         routes.post("/visits/{id}/put-on/preview", ctx -> preview(ctx, "visits", "put-on"));
     }
 
-    private void client(Context ctx) {
+    private void client(Context ctx, String page) {
         var id = Numbered.at(ctx, "id");
         if (clients.card(new ClientId(id)).isEmpty()) {
             throw Numbered.nowhere();
         }
-        show(ctx, "clients", "card", id);
+        show(ctx, "clients", page, id);
     }
 
     private void open(RoutesConfig routes, String path, String resource, String press) {

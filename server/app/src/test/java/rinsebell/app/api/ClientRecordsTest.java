@@ -12,7 +12,9 @@ import static org.hamcrest.Matchers.not;
 import static org.hamcrest.Matchers.nullValue;
 
 import io.restassured.specification.RequestSpecification;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.DriverManager;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
@@ -25,10 +27,12 @@ import rinsebell.app.shelf.InventedProducts;
 /** Records of people who come again, by pages and by programs, over real HTTP and on a real disk. */
 class ClientRecordsTest {
 
+    private final Path folder;
     private final RunningSalon salon;
     private final Program program;
 
     ClientRecordsTest(@TempDir Path folder) {
+        this.folder = folder;
         salon = new RunningSalon(folder);
         program = new Program(salon);
     }
@@ -156,6 +160,67 @@ class ClientRecordsTest {
                 .body(containsString("Unlink"));
         form(Map.of("client", "")).post("/visits/" + visit + "/client").then().statusCode(303);
         program.read("/api/visits/" + visit).body("client", nullValue());
+    }
+
+    @Test
+    void anErasedRecordIsNowhereAnyMore() throws Exception {
+        int client = begins("Quillane", Program.freshId());
+        program.send("/api/clients/" + client + "/note", Map.of("kind", "reaction"))
+                .statusCode(204);
+        long visit = program.press("/api/visits", Map.of("label", "Quillane", "place", "chair-1", "client", client));
+        onHead(visit, "discomfort", Map.of("grade", "tingling", "note", "Quillane says so"));
+        program.send("/api/clients/" + client + "/erase", Map.of())
+                .statusCode(409)
+                .body("code", equalTo("client-is-here"));
+        page("/visits/" + visit).body(containsString("Quillane"));
+        onHead(visit, "leave", Map.of());
+
+        page("/clients/" + client).body(containsString("/clients/" + client + "/erase"));
+        page("/clients/" + client + "/erase").body(containsString("Erase it for good"));
+        form(Map.of("press", Program.freshId()))
+                .post("/clients/" + client + "/erase")
+                .then()
+                .statusCode(303)
+                .header("Location", equalTo("/clients"));
+        nothingTellsOf("Quillane", client, visit);
+        salon.stop();
+        assertThat(database()).doesNotContain("Quillane").contains("CLIENT_NUMBER");
+        try (var files = Files.walk(folder)) {
+            for (Path text :
+                    files.filter(file -> file.toString().endsWith(".txt")).toList()) {
+                assertThat(text).content().doesNotContain("Quillane");
+            }
+        }
+        salon.start();
+        nothingTellsOf("Quillane", client, visit);
+        program.send("/api/clients/" + client + "/erase", Map.of()).statusCode(204);
+        program.send("/api/clients/" + (client + 1) + "/erase", Map.of()).statusCode(404);
+        assertThat(begins("Quillane", Program.freshId())).isGreaterThan(client);
+    }
+
+    private void nothingTellsOf(String label, int client, long visit) {
+        for (String path :
+                List.of("/", "/day", "/desk", "/visits/" + visit, "/api/floor", "/api/log", "/api/clients")) {
+            page(path).body(not(containsString(label)));
+        }
+        page("/visits/" + visit + "/client")
+                .body(not(containsString(label)))
+                .body(containsString("The record was erased"));
+        page("/clients?letters=").body(not(containsString(label)));
+        given(salon.request()).get("/clients/" + client).then().statusCode(404);
+        given(salon.request()).get("/api/clients/" + client).then().statusCode(404);
+    }
+
+    /** Everything in the tables, as H2 writes it out. */
+    private String database() throws Exception {
+        StringBuilder all = new StringBuilder();
+        try (var tables = DriverManager.getConnection("jdbc:h2:file:" + folder.resolve("rinsebell"), "sa", "");
+                var rows = tables.createStatement().executeQuery("script")) {
+            while (rows.next()) {
+                all.append(rows.getString(1)).append('\n');
+            }
+        }
+        return all.toString();
     }
 
     private io.restassured.response.ValidatableResponse page(String path) {

@@ -69,6 +69,7 @@ record PressExamples(Map<String, Long> ids) {
             Map.entry("/shelf", "{}"),
             Map.entry("/clients", "{'label': 'M. A.'}"),
             Map.entry("/clients/{id}/note", "{'kind': 'reaction'}"),
+            Map.entry("/clients/{id}/erase", "{}"),
             Map.entry("/policy", "{'applying': 30, 'working': {'walk': 1}, 'bowl': {'low': 20}}"),
             Map.entry("/day/break", "{'staff': STAFF}"),
             Map.entry("/day/back", "{'staff': STAFF}"),
