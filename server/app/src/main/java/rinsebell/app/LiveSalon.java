@@ -1,6 +1,8 @@
 package rinsebell.app;
 
+import java.time.Instant;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import rinsebell.app.api.ClientReads;
 import rinsebell.app.api.DescriptionRoutes;
 import rinsebell.app.api.ReadRoutes;
@@ -50,8 +52,14 @@ final class LiveSalon implements AutoCloseable {
      * @param ledger where the next presses are made durable
      * @param memory of presses that were answered
      * @param clients people who come again
+     * @param rebuilt when the tables had to be made again from the journal; null for never
      */
-    record Kept(Snapshot loaded, Ledger ledger, PressMemory memory, Clients clients) {}
+    record Kept(
+            Snapshot loaded,
+            Ledger ledger,
+            PressMemory memory,
+            Clients clients,
+            @Nullable Instant rebuilt) {}
 
     /** When this returns every bell has been evaluated, and those that are due ring. */
     LiveSalon(Kept kept, SalonClock clock, LiveFloor.Paper paper, AliveMarker marker) {
@@ -76,11 +84,12 @@ final class LiveSalon implements AutoCloseable {
                         this::show,
                         LiveSalon::stopAtOnce));
         pressing = new Pressing(desk, clock, kept.clients());
-        routes = routes(clock, paper, kept.clients());
+        routes = routes(clock, paper, kept);
     }
 
-    private List<Routes> routes(SalonClock clock, LiveFloor.Paper paper, Clients clients) {
-        Answers answers = new Answers();
+    private List<Routes> routes(SalonClock clock, LiveFloor.Paper paper, Kept kept) {
+        Clients clients = kept.clients();
+        Answers answers = new Answers(kept.rebuilt());
         FormRoutes forms = new FormRoutes(live, answers, clients);
         ApiPresses programs = new ApiPresses(pressing, live);
         PressRoutes presses = new PressRoutes(pressing, live, answers, forms);
@@ -94,7 +103,7 @@ final class LiveSalon implements AutoCloseable {
                 new ClientRoutes(clients, live, presses, programs),
                 new ErasingRoutes(clients, desk, programs),
                 programs,
-                new ReadRoutes(live, clock),
+                new ReadRoutes(live, clock, kept.rebuilt()),
                 new ClientReads(clients),
                 new DescriptionRoutes());
     }

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import rinsebell.app.asset.AssetRoutes;
 import rinsebell.app.desk.Caretaker;
 import rinsebell.app.desk.PressMemory;
@@ -19,6 +20,7 @@ import rinsebell.app.time.ClockMark;
 import rinsebell.app.time.ClockProof;
 import rinsebell.app.time.MachineTime;
 import rinsebell.app.time.SalonClock;
+import rinsebell.db.Rebuild;
 import rinsebell.db.SalonStore;
 import rinsebell.floor.Fact;
 import rinsebell.floor.Floor;
@@ -82,7 +84,16 @@ public final class RunningServer implements AutoCloseable {
                 floor.facts().stream().map(Fact::seq).map(TextId::new).toList());
         PressMemory memory = new PressMemory(
                 id -> store.press(id).map(press -> new PressMemory.Stored(press.payloadHash(), press.outcome())));
-        return new LiveSalon.Kept(Snapshot.of(floor, texts), store, memory, store.clients());
+        return new LiveSalon.Kept(Snapshot.of(floor, texts), store, memory, store.clients(), rebuilt(store));
+    }
+
+    private static @Nullable Instant rebuilt(SalonStore store) {
+        return store.lastRebuild().map(Rebuild::at).orElse(null);
+    }
+
+    /** When the database last had to be made again from the journal. */
+    Optional<Instant> rebuilt() {
+        return Optional.ofNullable(rebuilt(kept.store()));
     }
 
     private static ProblemText problemText(LiveFloor.Paper paper) {

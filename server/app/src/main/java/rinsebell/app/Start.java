@@ -1,6 +1,7 @@
 package rinsebell.app;
 
 import java.io.PrintStream;
+import java.time.Instant;
 import picocli.CommandLine.ExitCode;
 
 /** Starts a server for a person at a command line, and says how that went. */
@@ -30,6 +31,7 @@ public final class Start {
             RunningServer server = RunningServer.start(settings, speed);
             Runtime.getRuntime().addShutdownHook(new Thread(server::close, "stop"));
             warn(settings);
+            server.rebuilt().ifPresent(this::warn);
             out.println("ready on " + server.url());
             out.flush();
             return ExitCode.OK;
@@ -37,6 +39,12 @@ public final class Start {
             err.println(e.getMessage());
             return ExitCode.SOFTWARE;
         }
+    }
+
+    private void warn(Instant rebuilt) {
+        err.println("Warning: at " + rebuilt + " the database had to be made again from the journal. Labels, notes and "
+                + "client records from before may be missing; bowls, clocks and bells are not. The old file, if there "
+                + "was one, lies in the data folder under set-aside.");
     }
 
     private void warn(Settings settings) {

@@ -1,7 +1,9 @@
 package rinsebell.app.api;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 import rinsebell.floor.basin.Dispatch;
 import rinsebell.floor.basin.Turn;
 import rinsebell.floor.bowl.Day;
@@ -15,6 +17,8 @@ import rinsebell.web.form.Codes;
  *
  * @param now the salon's time
  * @param clockStepped whether the machine's clock was set and nobody has confirmed it
+ * @param rebuilt when the tables had to be made again, so that labels and records from before may be missing; absent for
+ *     never
  * @param lastFact the number of the newest fact
  * @param visits everybody who is here, or went today
  * @param turns whom to rinse next, in this order
@@ -23,6 +27,7 @@ import rinsebell.web.form.Codes;
 record FloorJson(
         String now,
         boolean clockStepped,
+        @Nullable String rebuilt,
         long lastFact,
         List<VisitJson> visits,
         List<BasinJson> basins,
@@ -51,11 +56,12 @@ record FloorJson(
         }
     }
 
-    static FloorJson of(Moment moment, boolean clockStepped) {
+    static FloorJson of(Moment moment, boolean clockStepped, @Nullable Instant rebuilt) {
         var floor = moment.floor();
         return new FloorJson(
                 Json.instant(moment.now()),
                 clockStepped,
+                Json.instantOrNull(rebuilt),
                 floor.lastSeq(),
                 floor.visits().stream()
                         .map(visit -> VisitJson.of(visit, moment))

@@ -2,7 +2,9 @@ package rinsebell.app.api;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.time.Instant;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import rinsebell.app.door.Numbered;
 import rinsebell.app.door.Routes;
 import rinsebell.app.page.LiveFloor;
@@ -16,15 +18,18 @@ public final class ReadRoutes implements Routes {
 
     private final LiveFloor live;
     private final SalonClock clock;
+    private final @Nullable Instant rebuilt;
 
-    public ReadRoutes(LiveFloor live, SalonClock clock) {
+    /** @param rebuilt when the tables had to be made again from the journal; null for never */
+    public ReadRoutes(LiveFloor live, SalonClock clock, @Nullable Instant rebuilt) {
+        this.rebuilt = rebuilt;
         this.live = live;
         this.clock = clock;
     }
 
     @Override
     public void addTo(RoutesConfig routes) {
-        routes.get("/api/floor", ctx -> ctx.json(FloorJson.of(live.moment(), clock.stepped())));
+        routes.get("/api/floor", ctx -> ctx.json(FloorJson.of(live.moment(), clock.stepped(), rebuilt)));
         routes.get("/api/bells", ctx -> ctx.json(BellJson.all(live.moment())));
         routes.get("/api/salon", ctx -> ctx.json(SalonJson.of(live.moment())));
         routes.get("/api/visits", this::visits);

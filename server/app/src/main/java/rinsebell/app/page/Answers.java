@@ -1,7 +1,9 @@
 package rinsebell.app.page;
 
 import io.javalin.http.Context;
+import java.time.Duration;
 import java.time.Instant;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -10,6 +12,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import rinsebell.app.desk.Outcome;
 import rinsebell.app.door.Numbered;
 import rinsebell.floor.Fact;
@@ -27,6 +30,8 @@ import rinsebell.web.view.Press;
 public final class Answers {
     /** The part of an address that names the facts of the last press. */
     private static final String DONE = "done";
+
+    private static final DateTimeFormatter DATE = DateTimeFormatter.ISO_LOCAL_DATE;
 
     private static final int MOST_FACTS = 20;
 
@@ -47,6 +52,19 @@ public final class Answers {
      */
     public record Sent(String address, Fields typed, Instant happened) {}
 
+    private static final Duration TELLS_OF_REBUILD = Duration.ofDays(14);
+
+    private final @Nullable Instant rebuilt;
+
+    public Answers() {
+        this(null);
+    }
+
+    /** @param rebuilt when the tables had to be made again from the journal; null for never */
+    public Answers(@Nullable Instant rebuilt) {
+        this.rebuilt = rebuilt;
+    }
+
     /** What the page that the last press led to says of it, by the numbers of its facts in the address. */
     Optional<Answer> of(Context ctx, Moment moment) {
         var facts = Stream.of(
@@ -58,8 +76,18 @@ public final class Answers {
                 .toList();
         var telling = DoneTelling.of(facts, moment);
         return facts.isEmpty()
-                ? Optional.empty()
+                ? lost(ctx, moment)
                 : Optional.of(new Answer(Answer.Kind.DONE, telling.text(), cautions(facts, moment), telling.presses()));
+    }
+
+    /** For a fortnight the log of the day says that labels and records may be missing, and why. */
+    private Optional<Answer> lost(Context ctx, Moment moment) {
+        return Optional.ofNullable(rebuilt)
+                .filter(at ->
+                        ctx.path().equals("/day") && at.plus(TELLS_OF_REBUILD).isAfter(moment.now()))
+                .map(at -> moment.say(
+                        "answer.rebuilt", DATE.format(at.atZone(moment.time().zone())), moment.clock(at)))
+                .map(said -> new Answer(Answer.Kind.NOT_SAVED, said, List.of(), List.of()));
     }
 
     /** What to mind of the bowls that were mixed. */

@@ -9,6 +9,7 @@ import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasItems;
 import static org.hamcrest.Matchers.hasSize;
 import static org.hamcrest.Matchers.not;
+import static org.hamcrest.Matchers.notNullValue;
 import static org.hamcrest.Matchers.nullValue;
 
 import io.restassured.specification.RequestSpecification;
@@ -196,6 +197,19 @@ class ClientRecordsTest {
         program.send("/api/clients/" + client + "/erase", Map.of()).statusCode(204);
         program.send("/api/clients/" + (client + 1) + "/erase", Map.of()).statusCode(404);
         assertThat(begins("Quillane", Program.freshId())).isGreaterThan(client);
+    }
+
+    /** The journal holds no names, so whoever looks for them must read why they are missing. */
+    @Test
+    void aLostDatabaseIsTold() throws Exception {
+        page("/day").body(not(containsString("made again from the journal")));
+        program.read("/api/floor").body("rebuilt", nullValue());
+        salon.stop();
+        Files.delete(folder.resolve("rinsebell.mv.db"));
+        salon.start();
+        page("/day").body(containsString("made again from the journal"));
+        page("/").body(not(containsString("made again from the journal")));
+        program.read("/api/floor").body("rebuilt", notNullValue());
     }
 
     private void nothingTellsOf(String label, int client, long visit) {
