@@ -194,6 +194,12 @@ abstract class StorageContract {
         story.mixes(g(30, MILD_CREAM));
         came.leaves();
         story.at(Saturday.on(DATE.plusDays(1), "11:00"));
+        stays.rinses(story.floor()
+                .visit(stays.id())
+                .orElseThrow()
+                .applications()
+                .get(0)
+                .id());
         stays.leaves();
         story.tells(Stream.day(DATE.plusDays(1)), new DayEvent.DayEnded());
         Floor floor = story.floor().turned(story.now());
