@@ -5,6 +5,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.ZoneId;
+import rinsebell.app.time.AliveMarker;
+import rinsebell.app.time.MachineTime;
+import rinsebell.app.time.SalonClock;
 import rinsebell.db.DataFolder;
 import rinsebell.db.SalonStore;
 import rinsebell.floor.Ledger;
@@ -26,6 +29,9 @@ final class FirstDay {
             } catch (Ledger.NotSaved e) {
                 throw new IOException("the demo's day could not be saved in " + data, e);
             }
+            // A machine that takes its time over the start has had no outage.
+            new AliveMarker(data)
+                    .write(SalonClock.startingAtTheWall(new MachineTime(), 1).mark());
         }
     }
 

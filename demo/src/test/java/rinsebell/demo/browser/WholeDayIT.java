@@ -114,8 +114,8 @@ class WholeDayIT {
     @Order(2)
     void aBowlIsMixedAndPutOn() {
         tablet.locator(".presses a.main[href^='/bowls/mix']").click();
-        tablet.getByLabel("Brimmow mild cream", exactly()).fill("60");
-        tablet.getByLabel("Brimmow developer 20 vol", exactly()).fill("60");
+        tablet.getByLabel("Brimmow mild cream, g", exactly()).fill("60");
+        tablet.getByLabel("Brimmow developer 20 vol, g", exactly()).fill("60");
         ago(tablet, 30);
         submit(tablet);
         assertThat(said(tablet)).containsText("Bowl mixed");
@@ -241,8 +241,8 @@ class WholeDayIT {
         submit(tablet);
         assertThat(said(tablet)).containsText("Moved");
         tablet.locator(".presses a[href^='/bowls/mix']").click();
-        tablet.getByLabel("Brimmow mild cream", exactly()).fill("40");
-        tablet.getByLabel("Brimmow developer 20 vol", exactly()).fill("40");
+        tablet.getByLabel("Brimmow mild cream, g", exactly()).fill("40");
+        tablet.getByLabel("Brimmow developer 20 vol, g", exactly()).fill("40");
         tile(tablet, "reason", "another round, after rinsing");
         submit(tablet);
         assertThat(said(tablet)).containsText("Bowl mixed");

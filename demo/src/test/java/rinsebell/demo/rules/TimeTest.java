@@ -81,10 +81,10 @@ class TimeTest {
 
     private static boolean isAClock(AccessTarget target) {
         var owner = target.getOwner();
-        return owner.isEquivalentTo(System.class) && SYSTEM_CLOCKS.contains(target.getName())
-                || owner.isAssignableTo(Temporal.class) && target.getName().equals("now")
-                || owner.isEquivalentTo(Clock.class) && isASource(target.getName())
-                || owner.isEquivalentTo(Date.class) && isWithoutArguments(target);
+        return (owner.isEquivalentTo(System.class) && SYSTEM_CLOCKS.contains(target.getName()))
+                || (owner.isAssignableTo(Temporal.class) && target.getName().equals("now"))
+                || (owner.isEquivalentTo(Clock.class) && isASource(target.getName()))
+                || (owner.isEquivalentTo(Date.class) && isWithoutArguments(target));
     }
 
     private static boolean isASource(String method) {

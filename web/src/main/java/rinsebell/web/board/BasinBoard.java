@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import rinsebell.floor.basin.Dispatch;
 import rinsebell.floor.basin.Turn;
+import rinsebell.floor.bell.BellKind;
 import rinsebell.floor.salon.Place;
 import rinsebell.floor.visit.Visit;
 import rinsebell.web.view.Axis;
@@ -49,29 +50,44 @@ public final class BasinBoard {
         return rows.all();
     }
 
-    /** What rings comes first; then the turns of the dispatch rule, and who has something on at a basin, by the clock. */
+    /** Who burns comes first, then what rings; then the turns of the dispatch rule, and who has something on at a basin, by the clock. */
     public HeadList next() {
-        var cards = new ArrayList<HeadCard>();
-        atBasins().forEach(cards::add);
+        var ranked = new ArrayList<Ranked>();
+        atBasins().forEach(ranked::add);
         for (var turn : Dispatch.of(moment.floor())) {
-            moment.floor().visit(turn.visit()).ifPresent(visit -> cards.add(card(turn, visit)));
+            moment.floor().visit(turn.visit()).ifPresent(visit -> ranked.add(ranked(visit, card(turn, visit))));
         }
-        cards.sort(Comparator.comparing((HeadCard card) -> card.due().urgency())
-                .reversed()
-                .thenComparing(card -> card.due().instant().orElse(Instant.MAX)));
+        var cards = new ArrayList<>(ranked.stream().sorted().map(Ranked::card).toList());
         if (!cards.isEmpty()) {
             cards.set(0, cards.get(0).first());
         }
         return new HeadList("basin-next", moment.say("basins.next"), cards, moment.say("basins.none"));
     }
 
+    private record Ranked(boolean burns, HeadCard card) implements Comparable<Ranked> {
+        @Override
+        public int compareTo(Ranked other) {
+            return Comparator.comparing(Ranked::burns)
+                    .thenComparing((Ranked one) -> one.card.due().urgency())
+                    .reversed()
+                    .thenComparing(one -> one.card.due().instant().orElse(Instant.MAX))
+                    .compare(this, other);
+        }
+    }
+
+    private Ranked ranked(Visit visit, HeadCard card) {
+        var burns = moment.ringing(visit).stream()
+                .anyMatch(bell -> bell.kind() == BellKind.BURNING || bell.kind() == BellKind.HOT_FOIL);
+        return new Ranked(burns, card);
+    }
+
     /** A toner at the basin, say: it is rinsed where it was put on. */
-    private Stream<HeadCard> atBasins() {
+    private Stream<Ranked> atBasins() {
         return moment.floor().openVisits().stream()
                 .filter(visit -> visit.place() instanceof Place.Basin)
                 .map(visit -> new HeadTelling(moment, visit, false))
                 .filter(head -> head.timing.isAnythingOn())
-                .map(head -> card(head, head.rinse().orElseGet(head::due)));
+                .map(head -> ranked(head.visit, card(head, head.rinse().orElseGet(head::due))));
     }
 
     private HeadCard card(Turn turn, Visit visit) {

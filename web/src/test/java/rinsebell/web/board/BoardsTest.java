@@ -282,6 +282,20 @@ class BoardsTest {
         assertThat(cards.get(1).presses().get(0).fields()).containsExactly(new Press.Hidden("basin", "B"));
     }
 
+    /** A rinse that has been due for longer waits for whoever burns. */
+    @Test
+    void whoBurnsIsRinsedFirst() {
+        foils();
+        var burns = story.at("10:30").arrivesFine();
+        burns.tells(new StayEvent.Moved(Place.chair(2)));
+        burns.puts(story.mixes(g(60, MILD_CREAM), g(60, DEV20)), onScalp(Area.REGROWTH));
+        story.at("10:56");
+        burns.complains(Complaint.Grade.BURNING);
+        var cards = new BasinBoard(moment("10:57")).next().cards();
+        assertThat(cards.get(0).due().what()).startsWith("burning");
+        assertThat(cards.get(1).due().urgency()).isEqualTo(Urgency.HIGH);
+    }
+
     /** Looks are the stylist's; the basin is told of rinses alone. */
     @Test
     void aLateLookDoesNotRingAtTheBasin() {

@@ -11,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.UUID;
@@ -124,7 +125,8 @@ class RefusedPageTest {
             RunningSalon salon = opened.salon();
             String visit = "/visits/" + earlier(opened, "/visits", 60);
             String bowl = earlier(opened, "/bowls", 30) + "";
-            Instant pressed = Instant.ofEpochMilli(System.currentTimeMillis()).minus(Duration.ofMinutes(10));
+            String now = given(salon.request()).get("/api/floor").path("now");
+            Instant pressed = Instant.parse(now).truncatedTo(ChronoUnit.MILLIS).minus(Duration.ofMinutes(10));
             Map<String, String> plan = new TreeMap<>(
                     Map.of("bowl", bowl, "area", "regrowth", "zone", "on-scalp", "minutesAgo", minutesAgo));
             plan.put("pressed", pressed.toEpochMilli() + "");
