@@ -6,6 +6,7 @@ import java.util.Locale;
 import rinsebell.floor.Reason;
 import rinsebell.floor.ReasonCode;
 import rinsebell.floor.salon.Place;
+import rinsebell.web.view.Answer;
 
 /** Words a reason, once for pages, programs and speech. */
 public final class ReasonTelling {
@@ -28,6 +29,20 @@ public final class ReasonTelling {
         return reason.args().stream()
                 .map(argument -> argument(argument, moment))
                 .toArray();
+    }
+
+    /** The same with where it comes from, as an answer shows it. */
+    public static Answer.Reason told(Reason reason, Moment moment) {
+        return told(say(reason, moment), reason.code().basis().name(), moment);
+    }
+
+    /**
+     * A reason that is in words already.
+     *
+     * @param basis the name of where it comes from
+     */
+    public static Answer.Reason told(String text, String basis, Moment moment) {
+        return new Answer.Reason(text, "", moment.say("basis." + basis.toLowerCase(Locale.ROOT)));
     }
 
     /** The bundle key of what the rule says; the same with {@code .why} says why, where that is not plain. */

@@ -1,7 +1,6 @@
 package rinsebell.web.form;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Stream;
 import rinsebell.floor.Decision;
 import rinsebell.floor.Reason;
@@ -58,11 +57,8 @@ record Judging(PageAsk ask, PressForm form) {
     }
 
     private List<Answer.Reason> said(List<Reason> reasons) {
-        return reasons.stream().map(this::said).toList();
-    }
-
-    private Answer.Reason said(Reason reason) {
-        var basis = reason.code().basis().name().toLowerCase(Locale.ROOT);
-        return new Answer.Reason(ReasonTelling.say(reason, ask.moment()), "", ask.say("basis." + basis));
+        return reasons.stream()
+                .map(reason -> ReasonTelling.told(reason, ask.moment()))
+                .toList();
     }
 }

@@ -95,10 +95,7 @@ public final class Answers {
         return facts.stream()
                 .flatMap(seq -> moment.floor().bowl(new BowlId(seq)).stream())
                 .flatMap(bowl -> Mix.cautions(moment.floor(), bowl).stream())
-                .map(caution -> reason(
-                        ReasonTelling.say(caution, moment),
-                        caution.code().basis().name(),
-                        moment))
+                .map(caution -> ReasonTelling.told(caution, moment))
                 .toList();
     }
 
@@ -178,11 +175,7 @@ public final class Answers {
 
     private static List<Answer.Reason> reasons(List<Outcome.Said> said, Moment moment) {
         return said.stream()
-                .map(reason -> reason(reason.text(), reason.basis(), moment))
+                .map(reason -> ReasonTelling.told(reason.text(), reason.basis(), moment))
                 .toList();
-    }
-
-    private static Answer.Reason reason(String text, String basis, Moment moment) {
-        return new Answer.Reason(text, "", moment.say("basis." + basis.toLowerCase(Locale.ROOT)));
     }
 }
