@@ -27,6 +27,8 @@ public final class Assets {
     static final List<String> FILES = List.of(
             "main.js",
             "clock.js",
+            "offset.js",
+            "sync.js",
             "ribbon.js",
             "feed.js",
             "press.js",

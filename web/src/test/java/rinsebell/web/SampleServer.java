@@ -6,12 +6,15 @@ import java.io.IOException;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
 import java.nio.charset.StandardCharsets;
+import java.time.Duration;
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 
-/** Serves the sample pages under the policy that the house sends, and takes presses. There is no feed. */
+/**
+ * Serves the sample pages under the policy that the house sends, takes presses and tells the time. There is no feed.
+ */
 final class SampleServer implements AutoCloseable {
     private static final String POLICY = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; "
             + "font-src 'self'; connect-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
@@ -23,6 +26,9 @@ final class SampleServer implements AutoCloseable {
 
     /** Bodies of the presses that came, in their order. */
     final List<String> presses = new CopyOnWriteArrayList<>();
+
+    /** The samples' instant, whenever a page is sent; from then on it goes like any clock. */
+    private volatile long startedNanos = System.nanoTime();
 
     SampleServer() throws IOException {
         server = HttpServer.create(new InetSocketAddress(InetAddress.getLoopbackAddress(), 0), 0);
@@ -39,6 +45,16 @@ final class SampleServer implements AutoCloseable {
         return assets.url(path);
     }
 
+    /** The salon's time, in milliseconds since 1970. */
+    long now() {
+        return Samples.NOW.toEpochMilli() + (System.nanoTime() - startedNanos) / 1_000_000;
+    }
+
+    /** Lets time pass here that the browser does not see. */
+    void pass(Duration time) {
+        startedNanos -= time.toNanos();
+    }
+
     @Override
     public void close() {
         server.stop(0);
@@ -50,7 +66,14 @@ final class SampleServer implements AutoCloseable {
         var page = Preview.samples().get(path.substring(1));
         if (exchange.getRequestMethod().equals("POST")) {
             press(exchange);
+        } else if (path.equals("/clock")) {
+            send(
+                    exchange,
+                    200,
+                    "application/json",
+                    ("{\"now\":" + now() + ",\"speed\":1}").getBytes(StandardCharsets.UTF_8));
         } else if (page != null) {
+            startedNanos = System.nanoTime();
             send(exchange, 200, "text/html; charset=utf-8", html(page).getBytes(StandardCharsets.UTF_8));
         } else {
             var asset = assets.at(path).orElse(null);

@@ -19,6 +19,7 @@ import rinsebell.app.page.Answers;
 import rinsebell.app.page.FormRoutes;
 import rinsebell.app.page.LiveFloor;
 import rinsebell.app.page.PageRoutes;
+import rinsebell.app.page.TimeRoutes;
 import rinsebell.app.press.ApiPresses;
 import rinsebell.app.press.ClientRoutes;
 import rinsebell.app.press.ClockRoutes;
@@ -97,6 +98,7 @@ final class LiveSalon implements AutoCloseable {
                 new AssetRoutes(paper.assets()),
                 feedRoutes,
                 new PageRoutes(live, answers),
+                new TimeRoutes(clock),
                 forms,
                 new ClockRoutes(pressing, programs),
                 presses,

@@ -1,22 +1,51 @@
-// The salon's time on this screen: the server's instant, carried on by a clock that no hand can set.
+// The salon's time on this screen: the server's, carried on by a clock that no hand can set. What the device itself
+// takes for the time of day has no part in it.
 
-const root = document.documentElement;
-const anchor = { server: Number(root.dataset.now), local: performance.now(), date: Date.now(), speed: 1 };
+import { bound, isSlewed, remembered, roundTrip, slewed, surest } from "./offset.js";
 
-// performance.now() stands still while a device sleeps, and Date.now() jumps when its clock is set. The larger step
-// of the two is taken only when it can be sleep: forwards, until the next word from the server.
-const elapsed = () => {
-  const steady = performance.now() - anchor.local;
-  const wall = Date.now() - anchor.date;
-  return wall - steady > 2000 ? wall : steady;
-};
+let speed = 1;
+let trips = [];
+let sure = false;
+let correction = { by: 0, since: 0 };
+
+/** Our own clock: from no special instant, in salon milliseconds, of which `speed` pass in one of ours. */
+const own = (ms = performance.now()) => ms * speed;
+
+const estimate = () => own() + surest(trips, own()).offset;
 
 /** Milliseconds since 1970 by the server's clock. */
-export const now = () => anchor.server + elapsed() * anchor.speed;
+export const now = () => estimate() + slewed(correction.by, own() - correction.since);
 
-/** Takes the server's word for what time it is; `speed` is how many of its seconds pass in one of ours. */
-export function set(server, speed = anchor.speed) {
-  Object.assign(anchor, { server, local: performance.now(), date: Date.now(), speed });
+/** How far `now` can be wrong, in milliseconds; without bound while it is only a guess. */
+export const doubt = () => (sure ? bound(surest(trips, own()), own()) : Infinity);
+
+/** How many salon seconds pass in one of ours: 1, but for a demo. */
+export const pace = () => speed;
+
+/** From now on it is this time. */
+export function set(server, itsSpeed = speed) {
+  speed = itsSpeed;
+  trips = [roundTrip(own(), server, server, own())];
+  correction = { by: 0, since: own() };
+  sure = true;
+}
+
+/** Takes a guess that any word of the server is better than. */
+export function guess(server, itsSpeed) {
+  set(server, itsSpeed);
+  sure = false;
+}
+
+/** Takes what the server said: asked and answered by `performance.now()`. Noise never moves a clock back. */
+export function take(asked, server, answered, itsSpeed) {
+  const shown = sure && itsSpeed === speed ? now() : NaN;
+  if (Number.isNaN(shown)) trips = [];
+  speed = itsSpeed;
+  const fresh = roundTrip(own(asked), server, server, own(answered));
+  trips = remembered(trips, fresh);
+  const by = shown - estimate();
+  correction = { by: trips.length > 1 && isSlewed(by) ? by : 0, since: own() };
+  sure = true;
 }
 
 const two = (n) => String(n).padStart(2, "0");
@@ -50,3 +79,9 @@ export function tick(scope = document) {
   for (const time of scope.querySelectorAll("[data-due]")) write(time, worded(time, Number(time.dataset.due), at));
   for (const face of scope.querySelectorAll("[data-clock]")) write(face, clockTime(at));
 }
+
+// The page itself is the server's first word: it was drawn between being asked for and beginning to come. Modules that
+// import this one may ask at once, so it is taken here.
+const root = document.documentElement;
+const load = performance.getEntriesByType?.("navigation")[0];
+take(load?.requestStart ?? 0, Number(root.dataset.now), load?.responseStart || performance.now(), speed);

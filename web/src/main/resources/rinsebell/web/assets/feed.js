@@ -1,7 +1,8 @@
 // Keeps the page live: takes fragments from the server, drops older ones, says when nothing comes, and opens again.
 
-import { clockTime, now, set, tick } from "./clock.js";
+import { clockTime, now, tick } from "./clock.js";
 import { panAll } from "./ribbon.js";
+import { hear } from "./sync.js";
 
 // The server beats every 5 s: two beats may get lost, and before 15 s are over the screen says so and rings by itself.
 const STALE_MS = 12000;
@@ -100,7 +101,7 @@ function open() {
   source = new EventSource(`/feed?board=${encodeURIComponent(board)}`);
   source.addEventListener("beat", (event) => {
     const beat = JSON.parse(event.data);
-    set(beat.now, beat.speed);
+    hear(beat.now, beat.speed);
     listen();
     document.getElementById("stepped").hidden = !beat.stepped;
     panAll();

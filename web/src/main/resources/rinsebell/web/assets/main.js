@@ -5,6 +5,7 @@ import { tick } from "./clock.js";
 import { start as startFeed } from "./feed.js";
 import { start as startPresses } from "./press.js";
 import { panAll } from "./ribbon.js";
+import { start as startSync } from "./sync.js";
 
 function beat() {
   tick();
@@ -15,6 +16,7 @@ beat();
 setInterval(beat, 500);
 addEventListener("resize", () => panAll());
 document.fonts?.ready.then(beat);
+startSync();
 startPresses();
 startFeed();
 startBells();

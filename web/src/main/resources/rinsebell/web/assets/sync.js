@@ -1,0 +1,113 @@
+// Asks the server what time it is: when a page opens, when a tablet wakes, every minute, and when a beat of the feed
+// contradicts what the screen shows.
+
+import { doubt, guess, now, pace, set, take } from "./clock.js";
+
+const KEPT = "rinsebell-clock";
+const EVERY_MS = 60000;
+const LOOK_MS = 1000;
+const PATIENCE_MS = 3000;
+const QUICK = 4;
+/** A larger step of one of the device's two clocks against the other is sleep, or somebody's hand. */
+const JUMP_MS = 1000;
+/** A beat may lie on its way this long before it is wondered at. */
+const LATE_BEAT_MS = 1500;
+
+let measuring;
+
+// performance.now() stands still while a device sleeps, and Date.now() jumps when it is set: either shows here.
+const gap = () => Date.now() - performance.now();
+let gapSeen = gap();
+
+async function ask() {
+  const given = new AbortController();
+  const over = setTimeout(() => given.abort(), PATIENCE_MS);
+  const before = gap();
+  const asked = performance.now();
+  try {
+    const response = await fetch("/clock", { cache: "no-store", signal: given.signal });
+    const answered = performance.now();
+    if (!response.ok) return false;
+    const told = await response.json();
+    // Nobody knows how long an answer took over which the device slept.
+    if (Math.abs(gap() - before) > JUMP_MS) return false;
+    take(asked, told.now, answered, told.speed);
+    return true;
+  } catch {
+    return false;
+  } finally {
+    clearTimeout(over);
+  }
+}
+
+async function askSeveral() {
+  let heard = false;
+  for (let i = 0; i < QUICK; i++) {
+    if (await ask()) heard = true;
+    else if (i > 0) break;
+  }
+  if (heard) keep();
+  return heard;
+}
+
+/** Asks a few times in a row; of all answers the one that took least time counts. Tells whether there was one. */
+export function measure() {
+  measuring ??= askSeveral().finally(() => (measuring = undefined));
+  return measuring;
+}
+
+// For a page that opens without the server: a guess, which the device's own time of day is good enough for.
+function keep() {
+  try {
+    localStorage.setItem(KEPT, JSON.stringify({ server: Math.round(now()), date: Date.now(), speed: pace() }));
+  } catch {
+    // A browser that keeps nothing has no guess.
+  }
+}
+
+/** Takes the last known time, carried on by the device's own clock; any word of the server is better. */
+export function recall() {
+  try {
+    const { server, date, speed } = JSON.parse(localStorage.getItem(KEPT));
+    guess(server + (Date.now() - date) * speed, speed);
+  } catch {
+    // The page's own instant stands.
+  }
+}
+
+/**
+ * A beat comes later than it was sent, nobody knows by how much: it tells only that it is not earlier than that. What
+ * contradicts the screen is looked into, and believed only when nothing better is to be had.
+ */
+export async function hear(server, speed) {
+  const heard = performance.now();
+  const ahead = now() - server;
+  if (speed === pace() && ahead >= -doubt() && ahead <= doubt() + LATE_BEAT_MS * speed) return;
+  if (!(await measure()) && (speed !== pace() || ahead < -doubt() || doubt() === Infinity)) {
+    set(server + (performance.now() - heard) * speed, speed);
+  }
+}
+
+// Only the server can tell sleep from a hand that set the clock. While it does not answer, a step forwards counts as
+// sleep: a bowl on a head did not sleep, and a bell too early is better than one too late.
+async function look() {
+  const jump = gap() - gapSeen;
+  if (Math.abs(jump) < JUMP_MS) return;
+  gapSeen = gap();
+  if (!(await measure()) && jump > 0) guess(now() + jump * pace(), pace());
+}
+
+function wake() {
+  look();
+  measure();
+}
+
+/** Keeps this screen's time true from now on. */
+export function start() {
+  measure();
+  setInterval(measure, EVERY_MS);
+  setInterval(look, LOOK_MS);
+  addEventListener("pageshow", (event) => event.persisted && measure());
+  document.addEventListener("visibilitychange", () => document.visibilityState === "visible" && wake());
+  document.addEventListener("connected", measure);
+}
