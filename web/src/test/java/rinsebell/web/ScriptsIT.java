@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Route;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -183,6 +184,26 @@ class ScriptsIT {
         page.waitForFunction("() => document.getElementById('link').classList.contains('stale')");
         assertThat(page.locator("#link").textContent()).isEqualTo("not connected since 14:22, clocks still run");
         assertThat(page.locator(".next .digits").textContent()).isNotEqualTo(before);
+    }
+
+    /** The server grants one browser four streams on HTTP/1.1; a page beyond them must not stand still. */
+    @Test
+    void aPageThatIsRefusedAStreamAsksForWhatItBeginsWith() {
+        page.route(
+                address -> address.contains("/feed?"),
+                route -> route.fulfill(new Route.FulfillOptions().setStatus(429)));
+        page.route(
+                address -> address.contains("/feed/once?board="),
+                route -> route.fulfill(new Route.FulfillOptions()
+                        .setContentType("text/event-stream")
+                        .setBody("retry: 1000\n\nevent: beat\nid: k3f9-1042\ndata: {\"now\":"
+                                + Samples.NOW.toEpochMilli() + ",\"speed\":1,\"stepped\":true}\n\nevent: fragment\n"
+                                + "id: k3f9-1042\ndata: {\"id\":\"row-1\",\"n\":1042,\"html\":"
+                                + "\"<li id=\\\"row-1\\\" data-n=\\\"k3f9-1042\\\">asked: for</li>\"}\n\n")));
+        page.navigate(server.url("floor"));
+        page.waitForFunction("() => document.getElementById('row-1').textContent === 'asked: for'");
+        assertThat(page.locator("#stepped").isVisible()).isTrue();
+        assertThat(page.locator("#link").getAttribute("class")).doesNotContain("stale");
     }
 
     @Test

@@ -93,28 +93,54 @@ function listen() {
   say("live");
 }
 
+function takeBeat(data) {
+  const beat = JSON.parse(data);
+  hear(beat.now, beat.speed);
+  listen();
+  document.getElementById("stepped").hidden = !beat.stepped;
+  panAll();
+}
+
+function takeFragment(data, stamp) {
+  const fragment = JSON.parse(data);
+  process = parts(stamp).process;
+  listen();
+  if (document.getElementById(fragment.id)?.dataset.n !== stamp) show(fragment.id, stamp, fragment.html);
+}
+
+const taken = { beat: takeBeat, redraw: reload, fragment: takeFragment };
+const address = (path) => `${path}?board=${encodeURIComponent(board)}`;
+const connected = () => document.dispatchEvent(new Event("connected"));
+
 function open() {
   clearTimeout(reopening);
   reopening = undefined;
   opened = performance.now();
   source?.close();
-  source = new EventSource(`/feed?board=${encodeURIComponent(board)}`);
-  source.addEventListener("beat", (event) => {
-    const beat = JSON.parse(event.data);
-    hear(beat.now, beat.speed);
-    listen();
-    document.getElementById("stepped").hidden = !beat.stepped;
-    panAll();
-  });
-  source.addEventListener("redraw", reload);
-  source.onopen = () => document.dispatchEvent(new Event("connected"));
-  source.addEventListener("fragment", (event) => {
-    const fragment = JSON.parse(event.data);
-    process = parts(event.lastEventId).process;
-    listen();
-    show(fragment.id, event.lastEventId, fragment.html);
-  });
-  source.onerror = reopen;
+  source = new EventSource(address("/feed"));
+  for (const [type, take] of Object.entries(taken)) source.addEventListener(type, (event) => take(event.data, event.lastEventId));
+  source.onopen = connected;
+  source.onerror = lost;
+}
+
+// A browser keeps few connections, so a fifth stream is refused: that page asks again and again for how a stream begins.
+function lost() {
+  if (source.readyState === EventSource.CLOSED) askOnce();
+  reopen();
+}
+
+async function askOnce() {
+  try {
+    const answer = await fetch(address("/feed/once"));
+    if (!answer.ok) return;
+    connected();
+    for (const event of (await answer.text()).split("\n\n")) {
+      const fields = Object.fromEntries(event.split("\n").map((line) => line.split(/: (.*)/)));
+      taken[fields.event]?.(fields.data, fields.id);
+    }
+  } catch {
+    // Whoever hears nothing says so soon.
+  }
 }
 
 // The browser's own retry never follows a refusal, and a woken tablet may hold a dead stream that looks open.

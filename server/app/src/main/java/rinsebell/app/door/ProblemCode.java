@@ -40,6 +40,8 @@ public enum ProblemCode {
     FIELDS(422),
     /** One press id came with two different presses. */
     PRESS_ID_REUSED(422),
+    /** As many streams of one browser are open as leave it a connection for anything else. */
+    TOO_MANY_TABS(429),
     /** The headers are larger than the door lets in. */
     HEADERS_TOO_LARGE(431),
     /** A bug. */

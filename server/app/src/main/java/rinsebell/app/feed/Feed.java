@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.ScheduledExecutorService;
@@ -82,6 +83,16 @@ public final class Feed implements AutoCloseable {
         return screen;
     }
 
+    /** What a screen that came now would be sent first. */
+    CompletableFuture<byte[]> beginning(String board) {
+        return CompletableFuture.supplyAsync(
+                () -> {
+                    update(board);
+                    return beginningOf(board).orElseThrow(() -> new IllegalStateException("board can't be drawn"));
+                },
+                thread);
+    }
+
     void leave(Screen screen) {
         screen.end();
         screens.remove(screen);
@@ -108,12 +119,16 @@ public final class Feed implements AutoCloseable {
     /** The board is brought up to date for the screens that have it already; the new one then gets all of it. */
     private void welcome(Screen screen) {
         update(screen.board());
-        BoardCopy copy = copies.get(screen.board());
-        if (copy == null) {
-            screen.drop();
-            return;
-        }
-        screen.send(BoardCopy.joined(List.of(Events.RETRY, Events.beat(source.beat()), copy.whole())));
+        beginningOf(screen.board()).ifPresentOrElse(beginning -> begin(screen, beginning), screen::drop);
+    }
+
+    private Optional<byte[]> beginningOf(String board) {
+        return Optional.ofNullable(copies.get(board))
+                .map(copy -> BoardCopy.joined(List.of(Events.RETRY, Events.beat(source.beat()), copy.whole())));
+    }
+
+    private void begin(Screen screen, byte[] beginning) {
+        screen.send(beginning);
         screens.add(screen);
         forgetIfGone(screen);
     }

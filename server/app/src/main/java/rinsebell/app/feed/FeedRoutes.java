@@ -6,23 +6,29 @@ import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import org.eclipse.jetty.ee10.servlet.ServletContextRequest;
 import org.eclipse.jetty.io.EndPoint;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import rinsebell.app.door.Device;
 import rinsebell.app.door.Problem;
 import rinsebell.app.door.ProblemCode;
 import rinsebell.app.door.Routes;
 import rinsebell.app.thread.Threads;
 
-/** {@code GET /feed?board=NAME}: the event stream of one board. */
+/**
+ * {@code GET /feed?board=NAME}: the event stream of one board; {@code GET /feed/once?board=NAME}: what it begins with, and
+ * then the end, for whoever has no connection to spare for a stream.
+ */
 public final class FeedRoutes implements Routes, AutoCloseable {
 
     private static final Logger LOG = LoggerFactory.getLogger(FeedRoutes.class);
 
     private final Feed feed;
     private final FeedSource source;
+    private final BrowserStreams browsers = new BrowserStreams();
     private final ExecutorService writers = Threads.oneForEachTask("screen");
 
     public FeedRoutes(Feed feed, FeedSource source) {
@@ -33,6 +39,7 @@ public final class FeedRoutes implements Routes, AutoCloseable {
     @Override
     public void addTo(RoutesConfig routes) {
         routes.get("/feed", this::stream);
+        routes.get("/feed/once", this::once);
     }
 
     /** Stops the writers; the feed has ended their streams before. */
@@ -41,25 +48,63 @@ public final class FeedRoutes implements Routes, AutoCloseable {
         writers.shutdownNow();
     }
 
-    private void stream(Context ctx) throws IOException {
+    private String board(Context ctx) {
         String board = Objects.requireNonNullElse(ctx.queryParam("board"), "");
         if (source.draw(board).isEmpty()) {
             throw Problem.of(ProblemCode.UNKNOWN_BOARD).thrown();
         }
-        Screen screen = feed.join(board, cutOff(ctx.req()))
-                .orElseThrow(() -> Problem.of(ProblemCode.TOO_MANY_SCREENS).thrown());
+        return board;
+    }
+
+    private void once(Context ctx) {
+        String board = board(ctx);
+        ctx.future(() -> feed.beginning(board).thenAccept(events -> {
+            eventStream(ctx.res());
+            ctx.result(events);
+        }));
+    }
+
+    private void stream(Context ctx) throws IOException {
+        Seat seat = seat(ctx, board(ctx));
         try {
             startStream(ctx.res());
-            ctx.async(task -> task.executor = writers, () -> write(screen, ctx.res()));
+            ctx.async(task -> task.executor = writers, () -> write(seat, ctx.res()));
         } catch (IOException | RuntimeException e) {
-            feed.leave(screen);
+            leave(seat);
             throw e;
         }
     }
 
-    private static void startStream(HttpServletResponse response) throws IOException {
+    /** @param browser whose stream it is, where its streams are counted */
+    private record Seat(Screen screen, Optional<String> browser) {}
+
+    private Seat seat(Context ctx, String board) {
+        Optional<String> browser = Device.of(ctx);
+        if (browser.filter(device -> !browsers.take(device)).isPresent()) {
+            throw Problem.of(ProblemCode.TOO_MANY_TABS).thrown();
+        }
+        Optional<Screen> screen = feed.join(board, cutOff(ctx.req()));
+        if (screen.isEmpty()) {
+            browser.ifPresent(browsers::giveBack);
+        }
+        return new Seat(
+                screen.orElseThrow(
+                        () -> Problem.of(ProblemCode.TOO_MANY_SCREENS).thrown()),
+                browser);
+    }
+
+    private void leave(Seat seat) {
+        feed.leave(seat.screen());
+        seat.browser().ifPresent(browsers::giveBack);
+    }
+
+    private static void eventStream(HttpServletResponse response) {
         response.setContentType("text/event-stream");
         response.setCharacterEncoding("UTF-8");
+    }
+
+    private static void startStream(HttpServletResponse response) throws IOException {
+        eventStream(response);
         // The connection carries nothing after the stream, so cutting it off can never hit another answer.
         response.setHeader("Connection", "close");
         // A proxy that gathers answers before it passes them on would make every bell late.
@@ -67,13 +112,13 @@ public final class FeedRoutes implements Routes, AutoCloseable {
         response.flushBuffer();
     }
 
-    private void write(Screen screen, HttpServletResponse response) throws InterruptedException {
+    private void write(Seat seat, HttpServletResponse response) throws InterruptedException {
         try {
-            screen.writeTo(response.getOutputStream());
+            seat.screen().writeTo(response.getOutputStream());
         } catch (IOException gone) {
-            LOG.debug("a screen of {} went away: {}", screen.board(), gone.toString());
+            LOG.debug("a screen of {} went away: {}", seat.screen().board(), gone.toString());
         } finally {
-            feed.leave(screen);
+            leave(seat);
         }
     }
 

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import rinsebell.app.door.Bodies;
+import rinsebell.app.door.Device;
 import rinsebell.app.door.Numbered;
 import rinsebell.app.door.Routes;
 import rinsebell.floor.salon.Place;
@@ -91,14 +92,11 @@ public final class PageRoutes implements Routes {
         var chosen = ctx.queryParam("staff");
         // A link on another site's page shows somebody's clients once, and changes nothing on this phone.
         if (chosen != null && !"cross-site".equals(ctx.header("Sec-Fetch-Site"))) {
-            keep(ctx, POCKET, Numbered.number(chosen).map(String::valueOf).orElse(""));
+            Device.keep(
+                    ctx, POCKET, Numbered.number(chosen).map(String::valueOf).orElse(""));
         }
         var staff = staff(chosen == null ? ctx.cookie(POCKET) : chosen);
         show(ctx, pages -> pages.pocket(staff));
-    }
-
-    private static void keep(Context ctx, String name, String value) {
-        ctx.header("Set-Cookie", name + "=" + value + "; Path=/; Max-Age=31536000; HttpOnly; SameSite=Strict");
     }
 
     private @Nullable StaffId staff(@Nullable String number) {
@@ -110,6 +108,7 @@ public final class PageRoutes implements Routes {
 
     /** What is drawn and the number it claims are of one moment: with a later number a screen would drop what is newer. */
     private void show(Context ctx, Function<LivePages, View> page) {
+        Device.know(ctx);
         var moment = live.moment();
         ctx.header("Cache-Control", "no-store");
         ctx.html(live.page(page.apply(pages(ctx, moment)), moment));
@@ -119,7 +118,7 @@ public final class PageRoutes implements Routes {
     private static void choose(Context ctx) {
         var body = new String(Bodies.of(ctx), StandardCharsets.UTF_8);
         var chosen = body.contains("look=dark") ? "dark" : "light";
-        keep(ctx, "look", chosen);
+        Device.keep(ctx, "look", chosen);
         ctx.redirect(from(ctx).orElse("/"), HttpStatus.SEE_OTHER);
     }
 

@@ -22,6 +22,8 @@ class FeedTest {
 
     private static final FeedLimits LIMITS = new FeedLimits(Duration.ofMillis(100), 8, 3, 40);
 
+    private static final String ONE_BROWSER = "device=" + "a".repeat(32);
+
     private final TwoBoards boards = new TwoBoards();
     private final Feed feed = new Feed(boards, LIMITS);
     private final FeedRoutes routes = new FeedRoutes(feed, boards);
@@ -217,6 +219,54 @@ class FeedTest {
         try (StreamReader next = new StreamReader(server, "floor")) {
             assertThat(next.fragments(2)).hasSize(2);
         }
+    }
+
+    /** The same bytes, and then the end; nothing of it may be kept. */
+    @Test
+    void onceAnswersWhatAStreamBeginsWith() {
+        try (StreamReader screen = new StreamReader(server, "floor")) {
+            screen.fragments(2);
+            var once = given(server.request()).get("/feed/once?board=floor");
+            once.then()
+                    .statusCode(200)
+                    .contentType("text/event-stream;charset=utf-8")
+                    .header("Cache-Control", "no-store");
+            assertThat(screen.text()).startsWith(once.asString());
+            assertThat(once.asString()).contains("chair-1", "chair-2").endsWith("\n\n");
+        }
+        given(server.request()).get("/feed/once?board=cellar").then().statusCode(404);
+    }
+
+    /** Six connections are what browsers open to one server on HTTP/1.1 (common practice, no source). */
+    @Test
+    void aBrowserGetsFourStreamsAndAnotherOneWhenOneIsClosed() {
+        List<StreamReader> four = java.util.stream.IntStream.range(0, 4)
+                .mapToObj(i -> new StreamReader(server, "floor", ONE_BROWSER))
+                .toList();
+        four.forEach(screen -> screen.fragments(2));
+        for (int i = 0; i < 3; i++) {
+            given(server.request())
+                    .header("Cookie", ONE_BROWSER)
+                    .get("/feed?board=floor")
+                    .then()
+                    .statusCode(429);
+        }
+        given(server.request())
+                .header("Cookie", ONE_BROWSER)
+                .get("/feed/once?board=floor")
+                .then()
+                .statusCode(200);
+        try (StreamReader other = new StreamReader(server, "floor", "device=" + "b".repeat(32));
+                StreamReader program = new StreamReader(server, "floor")) {
+            other.fragments(2);
+            program.fragments(2);
+        }
+        four.get(0).close();
+        await().until(() -> feed.screenCount() == 3);
+        try (StreamReader next = new StreamReader(server, "floor", ONE_BROWSER)) {
+            next.fragments(2);
+        }
+        four.forEach(StreamReader::close);
     }
 
     @Test

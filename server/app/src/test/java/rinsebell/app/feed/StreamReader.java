@@ -28,11 +28,15 @@ final class StreamReader implements AutoCloseable {
     private boolean ended;
 
     StreamReader(ServerUnderTest server, String board) {
+        this(server, board, "");
+    }
+
+    StreamReader(ServerUnderTest server, String board, String cookie) {
         try {
             socket = new Socket("127.0.0.1", server.port());
             // HTTP/1.0 has no chunks, so the stream itself is what comes over the wire.
             String request = "GET /feed?board=" + board + " HTTP/1.0\r\nHost: localhost:" + server.port()
-                    + "\r\nAccept: text/event-stream\r\n\r\n";
+                    + "\r\nAccept: text/event-stream\r\nCookie: " + cookie + "\r\n\r\n";
             socket.getOutputStream().write(request.getBytes(StandardCharsets.US_ASCII));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
