@@ -8,6 +8,8 @@ import java.net.InetSocketAddress;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.List;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -26,6 +28,12 @@ final class SampleServer implements AutoCloseable {
 
     /** Bodies of the presses that came, in their order. */
     final List<String> presses = new CopyOnWriteArrayList<>();
+
+    /** The addresses of the presses that came, in their order. */
+    final List<String> addresses = new CopyOnWriteArrayList<>();
+
+    /** Presses to these addresses are refused. */
+    final Set<String> refused = ConcurrentHashMap.newKeySet();
 
     /** The samples' instant, whenever a page is sent; from then on it goes like any clock. */
     private volatile long startedNanos = System.nanoTime();
@@ -86,8 +94,12 @@ final class SampleServer implements AutoCloseable {
     }
 
     private void press(HttpExchange exchange) throws IOException {
+        var path = exchange.getRequestURI().getPath();
         presses.add(new String(exchange.getRequestBody().readAllBytes(), StandardCharsets.UTF_8));
-        send(exchange, 200, "text/html; charset=utf-8", html(FormSamples.done()).getBytes(StandardCharsets.UTF_8));
+        addresses.add(path);
+        var answer = refused.contains(path) ? FormSamples.refused() : FormSamples.done();
+        var status = refused.contains(path) ? 409 : 200;
+        send(exchange, status, "text/html; charset=utf-8", html(answer).getBytes(StandardCharsets.UTF_8));
     }
 
     private String html(rinsebell.web.view.View view) {

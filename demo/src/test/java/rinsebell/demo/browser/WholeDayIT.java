@@ -345,7 +345,7 @@ class WholeDayIT {
         var before = complaints(tablet);
         demo.kill();
         press(tablet, ".discomfort", "Tingling");
-        assertThat(said(tablet)).containsText("no answer from the server yet");
+        assertThat(tablet.locator("#kept .waiting")).containsText("One press waits", lost());
         for (var screen : List.of(wall, tablet)) {
             assertThat(screen.locator("#link")).containsText("not connected since", lost());
             assertThat(screen.locator("html[data-alone]")).hasCount(1);

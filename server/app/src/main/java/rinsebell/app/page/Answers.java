@@ -41,7 +41,7 @@ public final class Answers {
     private static final String AT = "at";
 
     /** What the second answer to a refusal says in its own way, or anew. */
-    private static final Set<String> SAID_ANEW = Set.of(INTENT, AT, "minutesAgo", "press", "pressed");
+    private static final Set<String> SAID_ANEW = Set.of(INTENT, AT, "minutesAgo", "press", "pressed", "age");
 
     /**
      * A press as it was sent.

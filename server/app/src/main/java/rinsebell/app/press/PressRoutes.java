@@ -89,7 +89,7 @@ public final class PressRoutes implements Routes {
 
     private void press(Context ctx, Address address) {
         var read = FormBody.read(ctx);
-        var typed = ctx.header(AGAIN) == null ? read.without("pressed") : read;
+        var typed = ctx.header(AGAIN) == null ? read.without("pressed").without("age") : read;
         press(ctx, address, typed, pressId(typed));
     }
 

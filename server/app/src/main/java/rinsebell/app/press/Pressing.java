@@ -38,6 +38,9 @@ public final class Pressing {
     private static final Pattern ID = Pattern.compile("[A-Za-z0-9._~-]{8,64}");
     private static final Duration PATIENCE = Duration.ofSeconds(20);
 
+    /** What a press tells of itself, and may tell otherwise when it is sent again. */
+    private static final Set<String> OF_SENDING = Set.of("press", "pressed", "age");
+
     /** Stands for the payload of a press that has none. */
     private static final String CLOCK = "clock";
 
@@ -181,11 +184,11 @@ public final class Pressing {
         }
     }
 
-    /** Of the address and all that was typed, but for the press id and the instant at which it was sent. */
+    /** Of the address and all that was typed, but for the press id and when it was pressed. */
     private static String hash(Address address, Fields typed) {
         var text = new StringBuilder(address.toString());
         for (var name : new TreeSet<>(typed.names())) {
-            if (!name.equals("press") && !name.equals("pressed")) {
+            if (!OF_SENDING.contains(name)) {
                 text.append('\n').append(name).append('=').append(typed.all(name));
             }
         }

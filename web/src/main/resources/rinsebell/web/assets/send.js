@@ -1,0 +1,119 @@
+// Sends what waits, one press after another in the order pressed, each as often as it takes: the server answers the
+// same id the same, so it counts once.
+
+import { now, pace } from "./clock.js";
+import { all, note, remove } from "./queue.js";
+import { BUSY, inTurn } from "./turn.js";
+
+const FIRST_WAIT_MS = 500;
+const LONGEST_WAIT_MS = 4000;
+// The server itself answers within 20 s.
+const NO_ANSWER_MS = 25000;
+const SLOW_MS = 3000;
+/** What is sent later than this was not pressed now. */
+const AT_ONCE_MS = 1000;
+/** A larger step of the device's time of day against its steady clock is sleep. */
+const SLEEP_MS = 2000;
+
+/** This page, until it is loaded again. */
+export const PAGE = `${performance.timeOrigin}-${Math.random()}`;
+
+/** What there is to show when nothing waits. */
+const NONE = Symbol("none");
+
+let sending = false;
+let more = false;
+let hooks = {};
+
+// Until the time is over, or the line to the server is back.
+const pause = (ms) =>
+  new Promise((done) => {
+    document.addEventListener("connected", done, { once: true });
+    setTimeout(done, ms);
+  });
+
+/** How long ago it was pressed, in milliseconds: by the steady clock where the page lived through, but for sleep. */
+export function age(one) {
+  const wall = Math.max(0, Date.now() - one.date);
+  if (one.page !== PAGE) return wall;
+  const steady = performance.now() - one.at;
+  return wall - steady > SLEEP_MS ? wall : steady;
+}
+
+/** The salon's instant of it: as it was shown then, or reckoned back where that was only a guess. */
+const instant = (one) => (one.sure ? one.pressed : Math.round(now() - age(one) * pace()));
+
+async function fetchOnce(one) {
+  const given = new AbortController();
+  const slow = setTimeout(() => hooks.waits(), SLOW_MS);
+  const over = setTimeout(() => given.abort(), NO_ANSWER_MS);
+  const headers = { Accept: "text/html", "Rinsebell-Part": "answer" };
+  if (one.again || age(one) > AT_ONCE_MS) headers["Rinsebell-Again"] = "true";
+  const body = new URLSearchParams(one.body);
+  body.set("pressed", String(instant(one)));
+  body.set("age", String(Math.round(age(one) * pace())));
+  try {
+    const response = await fetch(one.action, { method: "POST", body, headers, signal: given.signal });
+    // 502 and 504 come from something between here and the server, so they say as little as no answer does; and the
+    // server itself asks to be asked again while it does not know.
+    if ([502, 504].includes(response.status) || response.headers.has("Retry-After")) return null;
+    const next = response.headers.get("Rinsebell-Next") ?? (response.redirected ? response.url : "");
+    return { ok: response.ok, next, html: await response.text() };
+  } catch {
+    return null;
+  } finally {
+    clearTimeout(slow);
+    clearTimeout(over);
+  }
+}
+
+// What must be answered is kept first, then the press is forgotten: whoever stops in between asks again and hears the
+// same. What is left to do shows the answer, and may leave the page.
+async function attempt(one) {
+  const answer = await fetchOnce(one);
+  if (!answer) {
+    await note("presses", one.n, { again: true });
+    hooks.waits();
+    return undefined;
+  }
+  const show = await hooks.answered(one, answer);
+  await remove("presses", one.n);
+  hooks.gone();
+  return show;
+}
+
+async function first() {
+  const [one] = await all("presses");
+  return one ? attempt(one) : NONE;
+}
+
+/** Sends until nothing waits. */
+export async function send() {
+  more = true;
+  if (sending) return;
+  sending = true;
+  for (let wait = FIRST_WAIT_MS; more; ) {
+    more = false;
+    const show = await inTurn(first).catch(() => undefined);
+    if (show === NONE) continue;
+    more = true;
+    if (show === BUSY) await pause(FIRST_WAIT_MS);
+    else if (show) wait = (show(), FIRST_WAIT_MS);
+    else await pause((wait = Math.min(wait * 2, LONGEST_WAIT_MS)));
+  }
+  sending = false;
+}
+
+/** Sends this one without waiting for its turn, once; if that fails it stands in line like any other. */
+export async function sendAtOnce(one) {
+  (await attempt(one))?.();
+}
+
+/**
+ * `answered` takes each answer and gives what shows it; `waits` hears that something waits, `gone` that something no
+ * longer does.
+ */
+export function start(told) {
+  hooks = told;
+  send();
+}

@@ -1,0 +1,249 @@
+package rinsebell.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Route;
+import com.microsoft.playwright.options.WaitForSelectorState;
+import java.io.IOException;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Presses that no server hears at first, in a real browser. Chromium by itself takes plain HTTP on this machine for safe. */
+class QueueIT {
+    private static final List<String> PRESSED =
+            List.of("Water is on", "Tingling", "Burning, swelling, severe itch", "Hot foil", "Water is on");
+    private static final List<String> ADDRESSES = List.of(
+            "/visits/71/rinses",
+            "/visits/71/discomfort",
+            "/visits/71/discomfort",
+            "/visits/71/discomfort",
+            "/visits/71/rinses");
+
+    private static SampleServer server;
+    private static Chromium chromium;
+    private final AtomicBoolean down = new AtomicBoolean();
+    private BrowserContext tablet;
+    private Page page;
+
+    @BeforeAll
+    static void start() throws IOException {
+        server = new SampleServer();
+        chromium = Chromium.start();
+    }
+
+    @AfterAll
+    static void stop() {
+        chromium.close();
+        server.close();
+    }
+
+    @BeforeEach
+    void open() {
+        server.presses.clear();
+        server.addresses.clear();
+        server.refused.clear();
+        tablet = chromium.browser.newContext();
+        tablet.route("**/*", this::carry);
+        page = tab();
+    }
+
+    @AfterEach
+    void close() {
+        tablet.close();
+    }
+
+    /** Pages still come while presses don't, so that a page can be loaded again here. */
+    private void carry(Route route) {
+        if (down.get() && route.request().method().equals("POST")) {
+            route.abort("connectionrefused");
+        } else {
+            route.resume();
+        }
+    }
+
+    private Page tab() {
+        var tab = tablet.newPage();
+        tab.setDefaultTimeout(20_000);
+        tab.navigate(server.url("chair"));
+        return tab;
+    }
+
+    private static void touch(Page on, String label) {
+        on.locator("main button", new Page.LocatorOptions().setHasText(label))
+                .first()
+                .click();
+    }
+
+    private static void press(Page on, String label) {
+        touch(on, label);
+        // Only when it is kept can the next touch, or a dead battery, do no harm.
+        on.waitForCondition(() -> waiting(on) > 0);
+    }
+
+    private void pressFive() {
+        for (var i = 0; i < PRESSED.size(); i++) {
+            var kept = i + 1;
+            press(page, PRESSED.get(i));
+            page.waitForCondition(() -> waiting(page) == kept);
+        }
+    }
+
+    private static int waiting(Page on) {
+        return ((Number) on.evaluate("async () => { const queue = await import(document.querySelector("
+                        + "'script[type=module]').src.replace('main.js', 'queue.js'));"
+                        + " return (await queue.all('presses')).length; }"))
+                .intValue();
+    }
+
+    private static void allSent(Page on) {
+        on.waitForCondition(() -> waiting(on) == 0);
+    }
+
+    private static List<String> values(String field) {
+        var value = Pattern.compile("(?:^|&)" + field + "=([^&]*)");
+        return server.presses.stream()
+                .map(value::matcher)
+                .filter(found -> found.find())
+                .map(found -> found.group(1))
+                .toList();
+    }
+
+    private static void assertArrivedOnceInOrder() {
+        assertThat(server.addresses).isEqualTo(ADDRESSES);
+        assertThat(values("press")).hasSize(5).doesNotHaveDuplicates();
+        assertThat(values("pressed").stream().map(Long::valueOf).toList()).isSorted();
+        assertThat(values("age").stream().map(Long::valueOf).toList())
+                .hasSize(5)
+                .allMatch(age -> age > 0);
+    }
+
+    @Test
+    void fivePressesArriveOnceInOrderWhenTheServerIsBack() {
+        down.set(true);
+        pressFive();
+        page.waitForFunction(
+                "() => document.querySelector('#kept .waiting')?.textContent.startsWith('5 presses wait')");
+        assertThat(page.locator("#kept .waiting").textContent())
+                .containsPattern("Water is on 14:2\\d, Tingling 14:2\\d");
+        down.set(false);
+        allSent(page);
+        assertArrivedOnceInOrder();
+        page.waitForFunction("() => !document.querySelector('#kept .waiting')");
+    }
+
+    @Test
+    void theyOutliveThePageAndItsTab() {
+        down.set(true);
+        pressFive();
+        page.reload();
+        assertThat(waiting(page)).isEqualTo(5);
+        page.close();
+        page = tab();
+        down.set(false);
+        allSent(page);
+        assertArrivedOnceInOrder();
+        page.waitForFunction("() => document.getElementById('answer').textContent.includes('saved now')");
+    }
+
+    /** Without Web Locks, as over plain HTTP in a salon, a row of the database stands for one. */
+    @ParameterizedTest
+    @ValueSource(booleans = {true, false})
+    void twoTabsSendEachPressOnce(boolean locks) {
+        if (!locks) {
+            tablet.addInitScript("Object.defineProperty(Navigator.prototype, 'locks', { value: undefined })");
+        }
+        down.set(true);
+        page.reload();
+        var other = tab();
+        press(page, "Water is on");
+        press(other, "Tingling");
+        press(page, "Hot foil");
+        page.waitForCondition(() -> waiting(page) == 3);
+        down.set(false);
+        allSent(page);
+        assertThat(values("press")).hasSize(3).doesNotHaveDuplicates();
+        assertThat(server.addresses)
+                .isEqualTo(List.of("/visits/71/rinses", "/visits/71/discomfort", "/visits/71/discomfort"));
+    }
+
+    /** Twice meant is twice pressed, but two touches of one knuckle are one. */
+    @Test
+    void aSecondPressIsNotLostWhileTheFirstWaits() {
+        down.set(true);
+        page.locator("main button", new Page.LocatorOptions().setHasText("Water is on"))
+                .dblclick();
+        page.waitForCondition(() -> waiting(page) == 1);
+        var touched = page.evaluate("() => performance.now()");
+        page.waitForFunction("touched => performance.now() > touched + 700", touched);
+        press(page, "Water is on");
+        page.waitForCondition(() -> waiting(page) == 2);
+    }
+
+    @Test
+    void whatIsRefusedMeanwhileStaysAsAQuestion() {
+        down.set(true);
+        server.refused.add("/visits/71/rinses");
+        press(page, "Water is on");
+        page.reload();
+        press(page, "Tingling");
+        down.set(false);
+        allSent(page);
+        var question = page.locator("#kept .question");
+        question.waitFor();
+        page.reload();
+        question.waitFor();
+        assertThat(question.textContent()).contains("Water is on 14:2", "Already done");
+        touch(page, "Hot foil");
+        page.waitForCondition(() -> server.presses.size() == 3);
+        assertThat(question.count()).isEqualTo(1);
+        server.refused.clear();
+        allSent(page);
+        question.getByText("Already done").click();
+        question.waitFor(new Locator.WaitForOptions().setState(WaitForSelectorState.DETACHED));
+        page.waitForCondition(() -> server.presses.size() == 4);
+        allSent(page);
+        assertThat(server.presses.get(3)).contains("answer=done");
+        page.reload();
+        assertThat(question.count()).isZero();
+    }
+
+    @Test
+    void aBrowserThatKeepsNothingSendsWhileThePageIsOpen() {
+        tablet.addInitScript("Object.defineProperty(window, 'indexedDB', { value: undefined })");
+        down.set(true);
+        page.reload();
+        pressFive();
+        down.set(false);
+        allSent(page);
+        assertArrivedOnceInOrder();
+    }
+
+    @Test
+    void theAgeIsTheSteadyClocksUnlessTheDeviceSlept() {
+        var age = "const send = await import(document.querySelector('script[type=module]').src"
+                + ".replace('main.js', 'send.js')); const at = performance.now() - 5000;"
+                + " return Math.round(send.age({ page: PAGE, at, date: Date.now() - WALL }) / 1000);";
+        var own = age.replace("PAGE", "send.PAGE");
+        var other = age.replace("PAGE", "'another'");
+        assertThat(reckoned(own.replace("WALL", "5000"))).isEqualTo(5);
+        assertThat(reckoned(own.replace("WALL", "-43200000"))).as("set back").isEqualTo(5);
+        assertThat(reckoned(own.replace("WALL", "3600000"))).as("slept").isEqualTo(3600);
+        assertThat(reckoned(other.replace("WALL", "7000"))).isEqualTo(7);
+        assertThat(reckoned(other.replace("WALL", "-7000"))).as("set back").isZero();
+    }
+
+    private int reckoned(String code) {
+        return ((Number) page.evaluate("async () => { " + code + " }")).intValue();
+    }
+}
