@@ -10,6 +10,8 @@ import rinsebell.app.asset.AssetRoutes;
 import rinsebell.app.desk.Caretaker;
 import rinsebell.app.desk.PressMemory;
 import rinsebell.app.desk.Snapshot;
+import rinsebell.app.door.Certificate;
+import rinsebell.app.door.CertificateUnfit;
 import rinsebell.app.door.Door;
 import rinsebell.app.door.HostNames;
 import rinsebell.app.door.ProblemText;
@@ -41,7 +43,8 @@ public final class RunningServer implements AutoCloseable {
     private final WebServer web;
     private final String url;
 
-    private RunningServer(OpenStore kept, Settings settings, int speed) throws CannotStart {
+    private RunningServer(OpenStore kept, Settings settings, int speed, @Nullable Certificate certificate)
+            throws CannotStart {
         this.kept = kept;
         LiveSalon.Kept loaded = kept(kept.store());
         MachineTime machine = new MachineTime();
@@ -53,8 +56,9 @@ public final class RunningServer implements AutoCloseable {
         this.salon = new LiveSalon(loaded, clock, paper, marker);
         this.caretaker = new Caretaker(salon.desk(), clock, marker, salon.pressing()::whileClockStands);
         caretaker.begin(mark.map(ClockMark::salon).orElse(clock.now()));
-        this.web = new WebServer(new Door(HostNames.loopbackAnd(settings.names()), problemText(paper)), salon.routes());
-        this.url = "http://" + settings.shownHost() + ":" + listen(settings);
+        this.web = new WebServer(
+                new Door(HostNames.loopbackAnd(settings.names()), problemText(paper)), salon.routes(), certificate);
+        this.url = (certificate == null ? "http://" : "https://") + settings.shownHost() + ":" + listen(settings);
     }
 
     /**
@@ -64,12 +68,22 @@ public final class RunningServer implements AutoCloseable {
      * @throws CannotStart with a reason that a person can mend
      */
     public static RunningServer start(Settings settings, int speed) throws CannotStart {
-        OpenStore kept = OpenStore.in(settings.data(), new MachineTime().wallMillis());
+        long now = new MachineTime().wallMillis();
+        Optional<Certificate> certificate = certificate(settings, now);
+        OpenStore kept = OpenStore.in(settings.data(), now);
         try {
-            return new RunningServer(kept, settings, speed);
+            return new RunningServer(kept, settings, speed, certificate.orElse(null));
         } catch (CannotStart | RuntimeException e) {
             kept.close();
             throw e;
+        }
+    }
+
+    private static Optional<Certificate> certificate(Settings settings, long wallMillis) throws CannotStart {
+        try {
+            return settings.certificate(Instant.ofEpochMilli(wallMillis));
+        } catch (CertificateUnfit e) {
+            throw new CannotStart(String.valueOf(e.getMessage()));
         }
     }
 

@@ -3,12 +3,17 @@ package rinsebell.app;
 import java.net.InetAddress;
 import java.net.UnknownHostException;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.LinkedHashSet;
+import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import rinsebell.app.door.Certificate;
+import rinsebell.app.door.CertificateUnfit;
 
 /** What a person can choose when starting the server. */
 public final class Settings {
@@ -36,6 +41,15 @@ public final class Settings {
             description = "Another name or address by which browsers reach this server, with or without :port. "
                     + "Can be given more than once.")
     private Set<String> names = new LinkedHashSet<>();
+
+    @Option(
+            names = "--certificate",
+            paramLabel = "FILE",
+            description = "Serve HTTPS and HTTP/2 with this certificate and those that vouch for it (PEM).")
+    private @Nullable Path certificate;
+
+    @Option(names = "--key", paramLabel = "FILE", description = "The private key of the certificate (PEM, PKCS #8).")
+    private @Nullable Path key;
 
     @Option(
             names = "--open-to-network",
@@ -79,6 +93,9 @@ public final class Settings {
         if (data.toString().isBlank()) {
             throw wrong("--data needs the name of a folder.");
         }
+        if ((certificate == null) != (key == null)) {
+            throw wrong("--certificate and --key go together: HTTPS needs both, HTTP neither.");
+        }
         if (reachesNetwork() && !openToNetwork) {
             throw wrong("--host " + host + " can be reached from other machines, and devices and staff cannot sign in "
                     + "yet. If that is what you want, add --open-to-network.");
@@ -96,6 +113,18 @@ public final class Settings {
 
     public Path data() {
         return data;
+    }
+
+    /**
+     * What HTTPS is served with; empty for HTTP.
+     *
+     * @param now when it must hold
+     * @throws CertificateUnfit if the files that were named can't be used
+     */
+    Optional<Certificate> certificate(Instant now) throws CertificateUnfit {
+        return certificate == null || key == null
+                ? Optional.empty()
+                : Optional.of(Certificate.read(certificate, key, now));
     }
 
     /** Whether other machines can reach the server. */

@@ -22,6 +22,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import rinsebell.app.http.TestCertificate;
 
 /** The real process, started as a person starts it. */
 class MainTest {
@@ -67,6 +68,36 @@ class MainTest {
                 .contains(option.equals("--nonsense") ? option : value)
                 .doesNotContain("\tat ");
         assertThat(server.inputReader().readLine()).isNull();
+    }
+
+    @Test
+    void aCertificateIsServedAndOneThatCannotBeIsExplained() throws Exception {
+        TestCertificate made = new TestCertificate(Files.createDirectory(folder.resolve("tls")), "EC", "-1d", 30);
+        String certificate = made.certificate().toString();
+        Process half = start("--port", "0", "--data", data(), "--certificate", certificate);
+        assertThat(half.waitFor(20, TimeUnit.SECONDS)).isTrue();
+        assertThat(half.exitValue()).isEqualTo(2);
+        assertThat(said(half)).contains("--certificate and --key go together");
+        assertCannotStart(
+                start("--port", "0", "--data", data(), "--certificate", certificate, "--key", certificate),
+                "There is no private key in");
+
+        Process server = start(
+                "--port",
+                "0",
+                "--data",
+                data(),
+                "--certificate",
+                certificate,
+                "--key",
+                made.key().toString());
+        String ready = server.inputReader().readLine();
+        assertThat(ready).matches("ready on https://localhost:\\d+");
+        HttpRequest request = HttpRequest.newBuilder(URI.create(ready.substring("ready on ".length()) + "/setup"))
+                .build();
+        var answer = HttpClient.newBuilder().sslContext(made.trust()).build().send(request, BodyHandlers.ofString());
+        assertThat(answer.version()).isEqualTo(HttpClient.Version.HTTP_2);
+        assertThat(answer.statusCode()).isEqualTo(200);
     }
 
     @Test

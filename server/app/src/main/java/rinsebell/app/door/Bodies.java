@@ -9,7 +9,6 @@ import java.util.Locale;
 import java.util.Objects;
 import java.util.concurrent.Semaphore;
 import org.eclipse.jetty.http.HttpException;
-import org.eclipse.jetty.io.EndPoint;
 import org.eclipse.jetty.server.Request;
 import rinsebell.app.time.MachineTime;
 
@@ -36,7 +35,7 @@ public final class Bodies {
     private static final String FORM = "application/x-www-form-urlencoded";
     private static final String JSON = "application/json";
     private static final String KEPT = "rinsebell.body";
-    private static final String CONNECTION = "rinsebell.connection";
+    private static final String WIRE = "rinsebell.wire";
 
     /**
      * How many bodies may be waited for at once. A press comes whole with its head; whoever sends one bit by bit holds a
@@ -47,9 +46,8 @@ public final class Bodies {
     private Bodies() {}
 
     /** Lets the body be read with the patience that is due here rather than with that of a connection at rest. */
-    static Request knowingItsConnection(Request request) {
-        request.setAttribute(
-                CONNECTION, request.getConnectionMetaData().getConnection().getEndPoint());
+    static Request knowingItsWire(Request request) {
+        request.setAttribute(WIRE, Wire.of(request));
         return request;
     }
 
@@ -85,13 +83,13 @@ public final class Bodies {
         if (!AWAITED.tryAcquire()) {
             throw Problem.of(ProblemCode.TOO_SLOW).thrown();
         }
-        EndPoint connection = Objects.requireNonNull(ctx.attribute(CONNECTION), "every request knows its connection");
-        long atRest = connection.getIdleTimeout();
-        connection.setIdleTimeout(LONGEST.toMillis());
+        Wire wire = Objects.requireNonNull(ctx.attribute(WIRE), "every request knows its wire");
+        Duration atRest = wire.patience();
+        wire.setPatience(LONGEST);
         try {
             return read(in);
         } finally {
-            connection.setIdleTimeout(atRest);
+            wire.setPatience(atRest);
             AWAITED.release();
         }
     }

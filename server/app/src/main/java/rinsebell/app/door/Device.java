@@ -33,6 +33,10 @@ public final class Device {
 
     /** Lets a browser keep something of its own for a year. No script reads it, and no other site's page sends it. */
     public static void keep(Context ctx, String name, String value) {
-        ctx.res().addHeader("Set-Cookie", name + "=" + value + "; Path=/; Max-Age=31536000; HttpOnly; SameSite=Strict");
+        String secure = ctx.req().isSecure() ? "; Secure" : "";
+        ctx.res()
+                .addHeader(
+                        "Set-Cookie",
+                        name + "=" + value + "; Path=/; Max-Age=31536000; HttpOnly; SameSite=Strict" + secure);
     }
 }

@@ -10,6 +10,9 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Objects;
 import java.util.Set;
+import org.eclipse.jetty.ee10.servlet.ServletContextRequest;
+import org.eclipse.jetty.http.HttpVersion;
+import org.eclipse.jetty.server.Request;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import rinsebell.db.DatabaseAway;
@@ -21,6 +24,11 @@ public final class Door {
     private static final Set<HandlerType> READING = Set.of(HandlerType.GET, HandlerType.HEAD, HandlerType.OPTIONS);
     private static final Set<HandlerType> WRITING =
             Set.of(HandlerType.POST, HandlerType.PUT, HandlerType.PATCH, HandlerType.DELETE);
+
+    /** The ports that browsers leave out (RFC 9110, sections 4.2.1 and 4.2.2). */
+    private static final int HTTP_PORT = 80;
+
+    private static final int HTTPS_PORT = 443;
 
     private final HostNames names;
     private final ProblemText text;
@@ -50,8 +58,9 @@ public final class Door {
     }
 
     private void check(Context ctx) {
-        String host = Objects.requireNonNullElse(ctx.header("Host"), "");
-        if (!names.allow(host, ctx.req().getLocalPort())) {
+        String host = host(ctx);
+        boolean secure = ctx.req().isSecure();
+        if (!names.allow(host, ctx.req().getLocalPort(), secure ? HTTPS_PORT : HTTP_PORT)) {
             throw Problem.of(ProblemCode.OTHER_HOST).thrown();
         }
         if (!READING.contains(ctx.method()) && !WRITING.contains(ctx.method())) {
@@ -59,13 +68,22 @@ public final class Door {
         }
         Origins.Said said = new Origins.Said(
                 ctx.header("Origin"), ctx.header("Sec-Fetch-Site"), ctx.header("Sec-Fetch-Mode"), needsPreflight(ctx));
+        String ours = (secure ? "https://" : "http://") + host;
         boolean reads = READING.contains(ctx.method());
-        if (!(reads ? Origins.allowReading(said, host) : Origins.allow(said, host))) {
+        if (!(reads ? Origins.allowReading(said, ours) : Origins.allow(said, ours))) {
             throw Problem.of(ProblemCode.OTHER_ORIGIN).thrown();
         }
         if (!reads) {
             Bodies.check(ctx);
         }
+    }
+
+    /** HTTP/2 names the house in {@code :authority} instead of {@code Host} (RFC 9113, section 8.3.1). */
+    private static String host(Context ctx) {
+        Request request = ServletContextRequest.getServletContextRequest(ctx.req());
+        boolean inAuthority = request.getConnectionMetaData().getHttpVersion() == HttpVersion.HTTP_2;
+        String host = inAuthority ? request.getHttpURI().getAuthority() : ctx.header("Host");
+        return Objects.requireNonNullElse(host, "");
     }
 
     /** Neither this header nor this type is among those that a page may send anywhere (Fetch, "CORS-safelisted"). */

@@ -39,22 +39,19 @@ public final class HostNames {
      *
      * @param host the header as it came; none from an old client
      * @param port the port that the request came in on
+     * @param usual the port that a browser leaves out
      */
-    boolean allow(@Nullable String host, int port) {
+    boolean allow(@Nullable String host, int port, int usual) {
         if (host == null) {
             return false;
         }
         String named = host.toLowerCase(Locale.ROOT);
-        return names.stream().anyMatch(name -> named.equals(withPort(name, port)) || isBare(named, name, port));
+        return names.stream()
+                .anyMatch(name -> named.equals(withPort(name, port)) || (port == usual && named.equals(name)));
     }
 
     private static String withPort(String name, int port) {
         return hasPort(name) ? name : name + ":" + port;
-    }
-
-    /** A browser leaves out the port when it is the usual one of HTTP. */
-    private static boolean isBare(String named, String name, int port) {
-        return port == 80 && named.equals(name);
     }
 
     private static boolean hasPort(String name) {

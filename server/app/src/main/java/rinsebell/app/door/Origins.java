@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
  * Which POSTs may come in.
  *
  * <p>Every browser of the last years sends {@code Origin} with a POST of another site's page, so one that is there must
- * be exactly ours: {@code http://} and the {@code Host} that was checked before. {@code null} is not ours. One that is
+ * be exactly ours: the scheme and the {@code Host} that was checked before. {@code null} is not ours. One that is
  * missing leaves a program or a very old browser. Such a POST may come in when the browser itself says that it is our
  * own page or the address bar ({@code Sec-Fetch-Site}), or when it carries {@code Idempotency-Key} or JSON: another
  * site's page can send those only after a preflight, and no preflight is ever granted here.
@@ -23,11 +23,11 @@ final class Origins {
     /**
      * Whether a POST may come in.
      *
-     * @param host the {@code Host} header, which has been checked
+     * @param ours the scheme and the {@code Host} header, which has been checked
      */
-    static boolean allow(Said said, String host) {
+    static boolean allow(Said said, String ours) {
         if (said.origin() != null) {
-            return said.origin().equals("http://" + host);
+            return said.origin().equals(ours);
         }
         if (said.fetchSite() != null) {
             return OUR_OWN_PAGES.contains(said.fetchSite());
@@ -39,9 +39,9 @@ final class Origins {
      * Whether a GET may come in. A link on another site's page may lead here; anything else there, such as a script or
      * a picture, may read nothing and is not to sit in the feed's seats either.
      */
-    static boolean allowReading(Said said, String host) {
+    static boolean allowReading(Said said, String ours) {
         boolean follows = said.fetchSite() == null || NAVIGATE.equals(said.fetchMode());
-        return (said.origin() == null && follows) || allow(said, host);
+        return (said.origin() == null && follows) || allow(said, ours);
     }
 
     /**

@@ -23,7 +23,7 @@ final class Protocol {
         http.setSendXPoweredBy(false);
         http.addCustomizer(new SecureHeaders());
         http.addCustomizer((request, answer) -> asPlain(request));
-        http.addCustomizer((request, answer) -> Bodies.knowingItsConnection(request));
+        http.addCustomizer((request, answer) -> Bodies.knowingItsWire(request));
     }
 
     /**

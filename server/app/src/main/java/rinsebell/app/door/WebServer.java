@@ -12,6 +12,8 @@ import java.util.List;
 import org.eclipse.jetty.server.AbstractConnector;
 import org.eclipse.jetty.server.Connector;
 import org.eclipse.jetty.server.Server;
+import org.eclipse.jetty.server.ServerConnector;
+import org.jspecify.annotations.Nullable;
 import rinsebell.app.thread.Threads;
 
 /** The HTTP server: the door and the routes behind it. */
@@ -31,13 +33,18 @@ public final class WebServer implements AutoCloseable {
 
     private final Javalin javalin;
 
-    /** Prepares the server; nobody can reach it before {@link #listen}. */
-    public WebServer(Door door, List<Routes> routes) {
+    /**
+     * Prepares the server; nobody can reach it before {@link #listen}.
+     *
+     * @param certificate for HTTPS; null for HTTP
+     */
+    public WebServer(Door door, List<Routes> routes, @Nullable Certificate certificate) {
         javalin = Javalin.create(config -> {
             quieten(config);
             config.jsonMapper(new JavalinJackson(JSON, false));
             config.concurrency.useVirtualThreads = Threads.virtualAvailable();
             config.jetty.modifyServer(WebServer::stopGently);
+            secure(config, certificate);
             door.addTo(config);
             routes.forEach(group -> group.addTo(config.routes));
         });
@@ -66,6 +73,17 @@ public final class WebServer implements AutoCloseable {
             ((AbstractConnector) connector).setShutdownIdleTimeout(LINGER_MILLIS);
         }
         javalin.stop();
+    }
+
+    private static void secure(JavalinConfig config, @Nullable Certificate certificate) {
+        if (certificate != null) {
+            config.jetty.addConnector((server, http) -> {
+                ServerConnector connector = Secured.connector(server, http, certificate);
+                connector.setHost(config.jetty.host);
+                connector.setPort(config.jetty.port);
+                return connector;
+            });
+        }
     }
 
     private static void quieten(JavalinConfig config) {

@@ -2,20 +2,19 @@ package rinsebell.app.feed;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import org.eclipse.jetty.ee10.servlet.ServletContextRequest;
-import org.eclipse.jetty.io.EndPoint;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import rinsebell.app.door.Device;
 import rinsebell.app.door.Problem;
 import rinsebell.app.door.ProblemCode;
 import rinsebell.app.door.Routes;
+import rinsebell.app.door.Wire;
 import rinsebell.app.thread.Threads;
 
 /**
@@ -65,8 +64,13 @@ public final class FeedRoutes implements Routes, AutoCloseable {
     }
 
     private void stream(Context ctx) throws IOException {
-        Seat seat = seat(ctx, board(ctx));
+        Wire wire = Wire.of(ServletContextRequest.getServletContextRequest(ctx.req()));
+        Seat seat = seat(ctx, board(ctx), wire);
         try {
+            if (!wire.isShared()) {
+                // The connection carries nothing after the stream, so cutting it off can never hit another answer.
+                ctx.res().setHeader("Connection", "close");
+            }
             startStream(ctx.res());
             ctx.async(task -> task.executor = writers, () -> write(seat, ctx.res()));
         } catch (IOException | RuntimeException e) {
@@ -76,26 +80,27 @@ public final class FeedRoutes implements Routes, AutoCloseable {
     }
 
     /** @param browser whose stream it is, where its streams are counted */
-    private record Seat(Screen screen, Optional<String> browser) {}
+    private record Seat(Screen screen, Optional<String> browser, Wire wire) {}
 
-    private Seat seat(Context ctx, String board) {
-        Optional<String> browser = Device.of(ctx);
-        if (browser.filter(device -> !browsers.take(device)).isPresent()) {
+    private Seat seat(Context ctx, String board, Wire wire) {
+        Optional<String> browser = wire.isShared() ? Optional.empty() : Device.of(ctx);
+        if (browser.filter(device -> !browsers.take(device, wire)).isPresent()) {
             throw Problem.of(ProblemCode.TOO_MANY_TABS).thrown();
         }
-        Optional<Screen> screen = feed.join(board, cutOff(ctx.req()));
+        Optional<Screen> screen = feed.join(board, wire::cutOff);
         if (screen.isEmpty()) {
-            browser.ifPresent(browsers::giveBack);
+            browser.ifPresent(device -> browsers.giveBack(device, wire));
         }
         return new Seat(
                 screen.orElseThrow(
                         () -> Problem.of(ProblemCode.TOO_MANY_SCREENS).thrown()),
-                browser);
+                browser,
+                wire);
     }
 
     private void leave(Seat seat) {
         feed.leave(seat.screen());
-        seat.browser().ifPresent(browsers::giveBack);
+        seat.browser().ifPresent(device -> browsers.giveBack(device, seat.wire()));
     }
 
     private static void eventStream(HttpServletResponse response) {
@@ -105,8 +110,6 @@ public final class FeedRoutes implements Routes, AutoCloseable {
 
     private static void startStream(HttpServletResponse response) throws IOException {
         eventStream(response);
-        // The connection carries nothing after the stream, so cutting it off can never hit another answer.
-        response.setHeader("Connection", "close");
         // A proxy that gathers answers before it passes them on would make every bell late.
         response.setHeader("X-Accel-Buffering", "no");
         response.flushBuffer();
@@ -120,14 +123,5 @@ public final class FeedRoutes implements Routes, AutoCloseable {
         } finally {
             leave(seat);
         }
-    }
-
-    /** Closing the endpoint is the one thing that ends a write which waits for a reader that never reads. */
-    private static Runnable cutOff(HttpServletRequest request) {
-        EndPoint connection = ServletContextRequest.getServletContextRequest(request)
-                .getConnectionMetaData()
-                .getConnection()
-                .getEndPoint();
-        return connection::close;
     }
 }

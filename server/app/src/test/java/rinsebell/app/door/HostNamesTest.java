@@ -9,6 +9,13 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class HostNamesTest {
 
+    /** The usual ports: RFC 9110, sections 4.2.1 and 4.2.2. */
+    @ParameterizedTest
+    @CsvSource({"443, 443, true", "80, 443, false", "443, 80, false", "80, 80, true"})
+    void thePortIsLeftOutWhereItIsTheUsualOne(int port, int usual, boolean allowed) {
+        assertThat(names.allow("localhost", port, usual)).isEqualTo(allowed);
+    }
+
     private final HostNames names = HostNames.loopbackAnd(Set.of("Salon.local", "10.0.0.7:8080", "[fd00::1]"));
 
     @ParameterizedTest
@@ -36,6 +43,6 @@ class HostNamesTest {
         ", 8460, false"
     })
     void onlyOurOwnNamesWithOurPort(@Nullable String host, int port, boolean allowed) {
-        assertThat(names.allow(host, port)).isEqualTo(allowed);
+        assertThat(names.allow(host, port, 80)).isEqualTo(allowed);
     }
 }

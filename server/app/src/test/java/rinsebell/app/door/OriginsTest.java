@@ -31,7 +31,7 @@ class OriginsTest {
     })
     void letsInOnlyOurOwnPagesAndPrograms(
             @Nullable String origin, @Nullable String fetchSite, boolean pressId, boolean allowed) {
-        assertThat(Origins.allow(new Origins.Said(origin, fetchSite, "cors", pressId), "localhost:8460"))
+        assertThat(Origins.allow(new Origins.Said(origin, fetchSite, "cors", pressId), "http://localhost:8460"))
                 .isEqualTo(allowed);
     }
 }

@@ -262,7 +262,6 @@ class FeedTest {
             program.fragments(2);
         }
         four.get(0).close();
-        await().until(() -> feed.screenCount() == 3);
         try (StreamReader next = new StreamReader(server, "floor", ONE_BROWSER)) {
             next.fragments(2);
         }

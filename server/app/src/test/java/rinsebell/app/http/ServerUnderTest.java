@@ -10,7 +10,9 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import rinsebell.app.asset.AssetRoutes;
+import rinsebell.app.door.Certificate;
 import rinsebell.app.door.Door;
 import rinsebell.app.door.HostNames;
 import rinsebell.app.door.ProblemText;
@@ -30,7 +32,12 @@ public final class ServerUnderTest implements AutoCloseable {
     private final int port;
 
     public ServerUnderTest(List<Routes> routes) {
-        server = new WebServer(new Door(HostNames.loopbackAnd(Set.of()), problemText()), routes);
+        this(routes, null);
+    }
+
+    /** @param certificate for HTTPS; null for HTTP */
+    public ServerUnderTest(List<Routes> routes, @Nullable Certificate certificate) {
+        server = new WebServer(new Door(HostNames.loopbackAnd(Set.of()), problemText()), routes, certificate);
         port = listen(server);
     }
 
