@@ -32,7 +32,6 @@ public final class SalonStore implements Ledger, AutoCloseable {
     /** Forcing the database costs more than a press should, so it is done once for many texts. */
     private static final long TEXTS_FULL_AT_BYTES = 64 << 10;
 
-    private final DataFolder folder;
     private final Database database;
     private final Tables tables;
     private final Journal journal;
@@ -42,7 +41,6 @@ public final class SalonStore implements Ledger, AutoCloseable {
     private volatile List<Entry> behind = List.of();
 
     SalonStore(DataFolder folder, Database database, Tables tables, Journal journal) throws IOException {
-        this.folder = folder;
         this.database = database;
         this.tables = tables;
         this.journal = journal;
@@ -53,8 +51,7 @@ public final class SalonStore implements Ledger, AutoCloseable {
 
     /**
      * Opens the store in a folder: reads the journal from end to end, cuts off what was never answered, writes into the
-     * database what it lacks, and makes the database again if it can't be read, from the journal and the newest copy
-     * that fits it.
+     * database what it lacks, and makes the database again from the journal if it can't be read.
      *
      * @param folder stays the caller's to close, after the store
      * @param now only noted, if the database had to be made again
@@ -197,15 +194,10 @@ public final class SalonStore implements Ledger, AutoCloseable {
 
     /** People who come again. */
     public Clients clients() {
-        return new Clients(tables, this::settle, new Erasures(folder.erasures()));
+        return new Clients(tables, this::settle);
     }
 
-    /** Copies of the tables, and another one of them. */
-    public Copies copies() {
-        return new Copies(folder, database);
-    }
-
-    /** The last time the database had to be made again. */
+    /** The last time the database had to be made again from the journal. */
     public Optional<Rebuild> lastRebuild() {
         return tables.lastRebuild();
     }

@@ -118,7 +118,14 @@ final class FormSamples {
 
     static Shell answered(Shell shell, Answer answer) {
         return new Shell(
-                shell.salon(), shell.title(), shell.here(), shell.look(), shell.board(), shell.bells(), answer);
+                shell.salon(),
+                shell.title(),
+                shell.here(),
+                shell.look(),
+                shell.ear(),
+                shell.board(),
+                shell.bells(),
+                answer);
     }
 
     static Answer done() {

@@ -72,7 +72,9 @@ final class SampleServer implements AutoCloseable {
     private void answer(HttpExchange exchange) throws IOException {
         var path = exchange.getRequestURI().getPath();
         var page = Preview.samples().get(path.substring(1));
-        if (exchange.getRequestMethod().equals("POST")) {
+        if (path.equals("/listening")) {
+            send(exchange, 204, "text/plain", new byte[0]);
+        } else if (exchange.getRequestMethod().equals("POST")) {
             press(exchange);
         } else if (path.equals("/clock")) {
             send(

@@ -11,12 +11,14 @@ import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.stream.IntStream;
+import rinsebell.web.board.EarCode;
 import rinsebell.web.view.Axis;
 import rinsebell.web.view.BasinRow;
 import rinsebell.web.view.Bell;
 import rinsebell.web.view.BellStrip;
 import rinsebell.web.view.ChairRow;
 import rinsebell.web.view.Due;
+import rinsebell.web.view.Ears;
 import rinsebell.web.view.FloorPage;
 import rinsebell.web.view.Look;
 import rinsebell.web.view.Nav;
@@ -24,6 +26,9 @@ import rinsebell.web.view.Ribbon;
 import rinsebell.web.view.Ribbon.BarKind;
 import rinsebell.web.view.Ribbon.MarkKind;
 import rinsebell.web.view.Ribbon.NotePlace;
+import rinsebell.web.view.Rung;
+import rinsebell.web.view.Rung.How;
+import rinsebell.web.view.Rung.Turn;
 import rinsebell.web.view.Shell;
 import rinsebell.web.view.Urgency;
 
@@ -46,7 +51,7 @@ final class Samples {
     }
 
     static Shell shell(String title, Nav here, Look look, String board) {
-        return new Shell(SALON, title, here, look, board, bells(), null);
+        return new Shell(SALON, title, here, look, EarCode.ALL, board, bells(), null);
     }
 
     static BellStrip bells() {
@@ -60,7 +65,9 @@ final class Samples {
                                 at("14:21:36"),
                                 "/chairs/3",
                                 false,
-                                "/bells/88-rinse/heard"),
+                                "",
+                                "/bells/88-rinse/heard",
+                                null),
                         new Bell(
                                 "bell-61-check",
                                 "chair 6",
@@ -69,6 +76,8 @@ final class Samples {
                                 at("14:18:38"),
                                 "/chairs/6",
                                 true,
+                                "heard 14:20 · rings again 14:25",
+                                null,
                                 null),
                         new Bell(
                                 "bell-97-check",
@@ -78,9 +87,45 @@ final class Samples {
                                 at("14:26:36"),
                                 "/chairs/2",
                                 false,
+                                "",
+                                null,
                                 null)),
                 1,
-                Urgency.HIGH);
+                rung(),
+                null);
+    }
+
+    /** A rinse that rings at the basins, and for everyone from 14:23 on; a check that a stylist has heard. */
+    static List<Rung> rung() {
+        return List.of(
+                new Rung(
+                        "bell-88-rinse",
+                        "bell-88-rinse",
+                        "chair 3",
+                        at("14:21:36"),
+                        "/chairs/3",
+                        "Chair 3, please",
+                        "/bells/88-rinse/heard",
+                        List.of(
+                                new Turn(at("14:16:36"), "rinse soon", Urgency.ASKED, How.ASKS, ""),
+                                new Turn(
+                                        at("14:21:36"),
+                                        "rinse now",
+                                        Urgency.HIGH,
+                                        How.RINGS,
+                                        "staff-2,assistants,wall"),
+                                new Turn(at("14:23"), "rinse now", Urgency.HIGH, How.RINGS, "all"))),
+                new Rung(
+                        "bell-61-check",
+                        "bell-61-check",
+                        "chair 6",
+                        at("14:18:38"),
+                        "/chairs/6",
+                        "Chair 6, please",
+                        "/bells/61-check/heard",
+                        List.of(
+                                new Turn(at("14:20"), "strand check", Urgency.MEDIUM, How.HEARD, ""),
+                                new Turn(at("14:25"), "strand check", Urgency.MEDIUM, How.RINGS, "staff-3"))));
     }
 
     static Axis axis() {
@@ -92,7 +137,16 @@ final class Samples {
     }
 
     static FloorPage floor(Look look) {
-        return new FloorPage(shell("Floor", Nav.FLOOR, look, "floor"), axis(), chairs(), basins());
+        return new FloorPage(shell("Floor", Nav.FLOOR, look, "floor"), axis(), chairs(), basins(), ears());
+    }
+
+    static Ears ears() {
+        return new Ears(
+                "Rings for",
+                List.of(
+                        new Ears.Row("Odile", "1 device", false),
+                        new Ears.Row("assistants", "2 devices, 1 more silent", false),
+                        new Ears.Row("desk", "no device", true)));
     }
 
     static List<ChairRow> chairs() {

@@ -204,24 +204,50 @@ class ScriptsIT {
         assertThat(page.locator("#link").getAttribute("class")).doesNotContain("stale");
     }
 
+    /** A device hears what reaches its ear, from the instant on at which it does, and the loudest first. */
+    @ParameterizedTest
+    @CsvSource({
+        "assistants, -1000, 'bell-88-rinse'",
+        "staff-3,    -1000, ''",
+        "desk,       0,     ''",
+        "desk,       11999, ''",
+        "desk,       12000, 'bell-88-rinse'",
+        "staff-3,    131999, 'bell-88-rinse'",
+        "staff-3,    132000, 'bell-88-rinse bell-61-check'",
+        "all,        0,     'bell-88-rinse'",
+        "chair-3,    0,     ''"
+    })
+    void hearsWhatReachesItsEar(String ear, long millisLater, String bells) {
+        page.navigate(server.url("floor"));
+        var at = Samples.NOW.toEpochMilli() + millisLater;
+        assertThat(in(
+                        "ring.js",
+                        "return module.ringing(module.bells(), '" + ear + "', " + at
+                                + ").map(one => one.id).join(' ');"))
+                .isEqualTo(bells);
+    }
+
+    /** No feed is served here: what falls due rings by the plan that the page carries, and is drawn from it. */
     @Test
     void ringsByItselfWhenItIsAlone() {
-        page.navigate(server.url("chair"));
-        page.evaluate("() => document.querySelector('#bells').dataset.loudest = 'calm'");
-        page.evaluate("() => document.querySelector('.next [data-due]').dataset.alone = '"
-                + Samples.NOW.minusSeconds(1).toEpochMilli() + ":high "
-                + Samples.NOW.plusSeconds(900).toEpochMilli() + ":high'");
-        assertThat(in("bell.js", "return module.loudest();")).isEqualTo("calm");
-        page.evaluate("() => document.documentElement.toggleAttribute('data-alone', true)");
-        assertThat(in("bell.js", "return module.loudest();")).isEqualTo("high");
+        page.clock().install();
+        page.navigate(server.url("floor"));
+        page.evaluate("() => document.documentElement.dataset.ear = 'staff-3'");
+        page.clock().runFor(5_000);
+        assertThat(page.evaluate("() => document.documentElement.dataset.ring")).isEqualTo("calm");
+        page.clock().runFor(15_000);
+        page.waitForFunction("() => document.documentElement.hasAttribute('data-alone')");
+        assertThat(page.evaluate("() => document.documentElement.dataset.ring")).isEqualTo("high");
+        assertThat(page.locator("#bells > ol:not(.rung) .bell.high").textContent())
+                .contains("chair 3", "rinse now");
     }
 
     @Test
     void soundIsOffUntilTheFirstTouch() {
         page.navigate(server.url("chair"));
         assertThat(page.locator(".sound").textContent()).isEqualTo("Sound is off: touch to ring");
-        page.locator(".sound").click();
-        page.waitForFunction("() => document.querySelector('.sound').textContent === 'Sound is on'");
+        page.locator("main h1").click();
+        page.waitForFunction("() => document.querySelector('.sound').textContent === 'Sound not tried today'");
     }
 
     @Test

@@ -3,6 +3,7 @@ package rinsebell.db.codec;
 import java.util.List;
 import java.util.Set;
 import rinsebell.floor.BellAcknowledged;
+import rinsebell.floor.BellShelved;
 import rinsebell.floor.Correction.SetBack;
 import rinsebell.floor.Correction.Withdrawn;
 import rinsebell.floor.ReasonCode;
@@ -31,12 +32,24 @@ final class NoteEventKinds {
                     (event, out) -> out.object("bell", event.bell(), NoteEventKinds::writeBell)
                             .constant("step", event.step())
                             .constant("priority", event.priority())
-                            .constants("reasons", event.reasons()),
+                            .constants("reasons", event.reasons())
+                            .flag("explained", event.explained()),
                     in -> new BellAcknowledged(
                             in.object("bell", NoteEventKinds::readBell),
                             in.constant("step", Stage.Step.class),
                             in.constant("priority", Priority.class),
-                            Set.copyOf(in.maybeConstants("reasons", ReasonCode.class)))));
+                            Set.copyOf(in.maybeConstants("reasons", ReasonCode.class)),
+                            in.maybeFlag("explained"))),
+            EventKind.first(
+                    "bell-shelved",
+                    BellShelved.class,
+                    (event, out) -> out.object("bell", event.bell(), NoteEventKinds::writeBell)
+                            .duration("span", event.span())
+                            .constant("why", event.why()),
+                    in -> new BellShelved(
+                            in.object("bell", NoteEventKinds::readBell),
+                            in.duration("span"),
+                            in.constant("why", BellShelved.Why.class))));
 
     private NoteEventKinds() {}
 

@@ -3,6 +3,7 @@ package rinsebell.db.codec;
 import rinsebell.floor.product.Kind;
 import rinsebell.floor.salon.Policy;
 import rinsebell.floor.salon.Policy.LateCheck;
+import rinsebell.floor.salon.Policy.Ringing;
 import rinsebell.floor.salon.Policy.SkinTestRule;
 import rinsebell.floor.salon.Policy.WaitingBowl;
 import rinsebell.floor.salon.Policy.WorkingTime;
@@ -17,6 +18,7 @@ final class PolicyJson {
                 .object("working", policy.working(), PolicyJson::writeWorking)
                 .object("bowl", policy.bowl(), PolicyJson::writeBowl)
                 .object("checks", policy.checks(), PolicyJson::writeChecks)
+                .object("ringing", policy.ringing(), PolicyJson::writeRinging)
                 .object("skin_test", policy.skinTest(), PolicyJson::writeSkinTest)
                 .byConstant("longest_on", policy.longestOn(), (time, each) -> each.duration("time", time))
                 .whole("weighing_slack_grams", policy.weighingSlackGrams());
@@ -28,6 +30,7 @@ final class PolicyJson {
                 in.object("working", PolicyJson::readWorking),
                 in.object("bowl", PolicyJson::readBowl),
                 in.object("checks", PolicyJson::readChecks),
+                in.maybeObject("ringing", PolicyJson::readRinging).orElse(Ringing.DEFAULT),
                 in.object("skin_test", PolicyJson::readSkinTest),
                 in.byConstant("longest_on", Kind.class, each -> each.duration("time")),
                 in.whole("weighing_slack_grams"));
@@ -63,6 +66,25 @@ final class PolicyJson {
     private static LateCheck readChecks(Reading in) {
         return new LateCheck(
                 in.duration("medium"), in.duration("high"), in.duration("high_sooner"), in.duration("round"));
+    }
+
+    private static void writeRinging(Ringing ringing, Writing out) {
+        out.duration("wider_high", ringing.widerHigh())
+                .duration("wider_medium", ringing.widerMedium())
+                .duration("again_high", ringing.againHigh())
+                .duration("again_medium", ringing.againMedium())
+                .duration("again_low", ringing.againLow())
+                .duration("longest_shelved", ringing.longestShelved());
+    }
+
+    private static Ringing readRinging(Reading in) {
+        return new Ringing(
+                in.duration("wider_high"),
+                in.duration("wider_medium"),
+                in.duration("again_high"),
+                in.duration("again_medium"),
+                in.duration("again_low"),
+                in.duration("longest_shelved"));
     }
 
     private static void writeSkinTest(SkinTestRule rule, Writing out) {

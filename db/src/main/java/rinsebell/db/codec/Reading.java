@@ -57,6 +57,11 @@ final class Reading {
         return required(name, field(name, JsonNode::isBoolean).map(JsonNode::booleanValue));
     }
 
+    /** False where the field is absent. */
+    boolean maybeFlag(String name) {
+        return field(name, JsonNode::isBoolean).map(JsonNode::booleanValue).orElse(false);
+    }
+
     BigDecimal decimal(String name) {
         return required(name, maybeDecimal(name));
     }

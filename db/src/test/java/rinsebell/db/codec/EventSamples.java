@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import rinsebell.floor.BellAcknowledged;
+import rinsebell.floor.BellShelved;
 import rinsebell.floor.Correction;
 import rinsebell.floor.Event;
 import rinsebell.floor.ReasonCode;
@@ -74,8 +75,19 @@ public final class EventSamples {
                     new Policy.WorkingTime(ofSeconds(61), ofMinutes(4), ofMinutes(8), ofMinutes(5)),
                     new Policy.WaitingBowl(ofMinutes(6), ofMinutes(15)),
                     new Policy.LateCheck(ofMinutes(2), ofMinutes(7), ofMinutes(9), ofMinutes(3)),
+                    Policy.Ringing.DEFAULT,
                     new Policy.SkinTestRule(Duration.ofHours(48), 30),
                     Map.of(Kind.POWDER_LIGHTENER, ofMinutes(44), Kind.HIGH_LIFT_COLOUR, ofMinutes(55)),
+                    1)),
+            new SalonEvent.PolicySet(new Policy(
+                    ofMinutes(21),
+                    new Policy.WorkingTime(ofSeconds(61), ofMinutes(4), ofMinutes(8), ofMinutes(5)),
+                    new Policy.WaitingBowl(ofMinutes(6), ofMinutes(15)),
+                    new Policy.LateCheck(ofMinutes(2), ofMinutes(7), ofMinutes(9), ofMinutes(3)),
+                    new Policy.Ringing(
+                            ofSeconds(31), ofMinutes(3), ofMinutes(1), ofMinutes(4), ofMinutes(9), ofMinutes(6)),
+                    new Policy.SkinTestRule(Duration.ofHours(48), 30),
+                    Map.of(),
                     1)));
 
     private static final List<Event> DAY = List.of(
@@ -146,12 +158,17 @@ public final class EventSamples {
     private static final List<Event> NOTES = List.of(
             new Correction.Withdrawn(19),
             new Correction.SetBack(19, TEN),
-            new BellAcknowledged(new BellKey(BellKind.RINSE, 21, 22), Stage.Step.START, Priority.MEDIUM, Set.of()),
+            new BellAcknowledged(
+                    new BellKey(BellKind.RINSE, 21, 22), Stage.Step.START, Priority.MEDIUM, Set.of(), false),
             new BellAcknowledged(
                     new BellKey(BellKind.PASSED_GATE, 22, 22),
                     Stage.Step.DUE,
                     Priority.HIGH,
-                    Set.of(ReasonCode.SCALP_NOT_SOUND, ReasonCode.METAL_ON_HAIR)));
+                    Set.of(ReasonCode.SCALP_NOT_SOUND, ReasonCode.METAL_ON_HAIR),
+                    false),
+            new BellAcknowledged(
+                    new BellKey(BellKind.PASSED_GATE, 22, 22), Stage.Step.DUE, Priority.HIGH, Set.of(), true),
+            new BellShelved(new BellKey(BellKind.STRAND_CHECK, 21, 22), ofMinutes(3), BellShelved.Why.HANDS_FULL));
 
     private EventSamples() {}
 

@@ -2,8 +2,6 @@ package rinsebell.app;
 
 import java.time.Instant;
 import java.util.List;
-import java.util.Optional;
-import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import rinsebell.app.api.ClientReads;
 import rinsebell.app.api.DescriptionRoutes;
@@ -17,6 +15,8 @@ import rinsebell.app.door.Routes;
 import rinsebell.app.feed.Feed;
 import rinsebell.app.feed.FeedLimits;
 import rinsebell.app.feed.FeedRoutes;
+import rinsebell.app.listen.ListenRoutes;
+import rinsebell.app.listen.Listeners;
 import rinsebell.app.page.Answers;
 import rinsebell.app.page.FormRoutes;
 import rinsebell.app.page.LiveFloor;
@@ -29,9 +29,9 @@ import rinsebell.app.press.ErasingRoutes;
 import rinsebell.app.press.PressRoutes;
 import rinsebell.app.press.Pressing;
 import rinsebell.app.time.AliveMarker;
+import rinsebell.app.time.MachineTime;
 import rinsebell.app.time.SalonClock;
 import rinsebell.db.Clients;
-import rinsebell.db.Rebuild;
 import rinsebell.floor.Fact;
 import rinsebell.floor.Ledger;
 import rinsebell.floor.bowl.DayEvent;
@@ -41,6 +41,7 @@ import rinsebell.web.board.ReasonTelling;
 /** One floor and everything that lives on it: the desk, the bell watch, the feed, and the routes that lead there. */
 final class LiveSalon implements AutoCloseable {
 
+    private final Listeners listeners = new Listeners(new MachineTime());
     private final LiveFloor live;
     private final Feed feed;
     private final FeedRoutes feedRoutes;
@@ -56,20 +57,18 @@ final class LiveSalon implements AutoCloseable {
      * @param ledger where the next presses are made durable
      * @param memory of presses that were answered
      * @param clients people who come again
-     * @param rebuilt how the tables were made again the last time; null for never
-     * @param copiesFailingSince since when no copy of the tables could be made
+     * @param rebuilt when the tables had to be made again from the journal; null for never
      */
     record Kept(
             Snapshot loaded,
             Ledger ledger,
             PressMemory memory,
             Clients clients,
-            @Nullable Rebuild rebuilt,
-            Supplier<Optional<Instant>> copiesFailingSince) {}
+            @Nullable Instant rebuilt) {}
 
     /** When this returns every bell has been evaluated, and those that are due ring. */
     LiveSalon(Kept kept, SalonClock clock, LiveFloor.Paper paper, AliveMarker marker) {
-        live = new LiveFloor(kept.loaded(), clock, paper);
+        live = new LiveFloor(kept.loaded(), clock, paper, listeners::all);
         feed = new Feed(live, FeedLimits.usual());
         feedRoutes = new FeedRoutes(feed, live);
         watch = new BellWatch(live::snapshot, clock, this::ring);
@@ -95,7 +94,7 @@ final class LiveSalon implements AutoCloseable {
 
     private List<Routes> routes(SalonClock clock, LiveFloor.Paper paper, Kept kept) {
         Clients clients = kept.clients();
-        Answers answers = new Answers(kept.rebuilt(), kept.copiesFailingSince());
+        Answers answers = new Answers(kept.rebuilt());
         FormRoutes forms = new FormRoutes(live, answers, clients);
         ApiPresses programs = new ApiPresses(pressing, live);
         PressRoutes presses = new PressRoutes(pressing, live, answers, forms);
@@ -104,6 +103,7 @@ final class LiveSalon implements AutoCloseable {
                 feedRoutes,
                 new PageRoutes(live, answers),
                 new TimeRoutes(clock),
+                new ListenRoutes(listeners, this::ring),
                 forms,
                 new ClockRoutes(pressing, programs),
                 presses,
@@ -128,7 +128,9 @@ final class LiveSalon implements AutoCloseable {
         }
     }
 
+    /** Whoever does not listen any more is told of by then, too. */
     private void ring() {
+        listeners.forgetGone();
         live.fellDue();
         feed.publish();
     }

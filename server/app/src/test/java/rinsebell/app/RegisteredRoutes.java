@@ -39,8 +39,7 @@ final class RegisteredRoutes {
 
     private static LiveSalon.Kept kept(SalonStore store) {
         Snapshot nobody = Snapshot.of(Floor.EMPTY, Map.of());
-        return new LiveSalon.Kept(
-                nobody, store, new PressMemory(id -> Optional.empty()), store.clients(), null, Optional::empty);
+        return new LiveSalon.Kept(nobody, store, new PressMemory(id -> Optional.empty()), store.clients(), null);
     }
 
     private static Set<String> registered(LiveSalon salon) {

@@ -12,6 +12,7 @@ import rinsebell.floor.command.PutAlready;
 import rinsebell.floor.command.Report;
 import rinsebell.floor.command.Rinse;
 import rinsebell.floor.command.SetFactBack;
+import rinsebell.floor.command.Shelve;
 import rinsebell.floor.command.Stock;
 import rinsebell.floor.command.ThrowAway;
 import rinsebell.floor.command.Welcome;
@@ -34,6 +35,7 @@ public sealed interface Command
                 SetFactBack,
                 WithdrawFact,
                 Acknowledge,
+                Shelve,
                 EndDay {
     /**
      * What the floor answers. Pure: the same floor and the same question give the same answer.

@@ -16,6 +16,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import rinsebell.floor.bell.Seen;
+import rinsebell.floor.bell.Shelved;
 import rinsebell.floor.bowl.Bowl;
 import rinsebell.floor.bowl.BowlId;
 import rinsebell.floor.bowl.Day;
@@ -293,6 +294,20 @@ public final class Floor {
     private static java.util.stream.Stream<Seen> seen(Fact fact) {
         return fact.event() instanceof BellAcknowledged what
                 ? java.util.stream.Stream.of(new Seen(what, fact.happened()))
+                : java.util.stream.Stream.empty();
+    }
+
+    /** What somebody has put off. */
+    public Set<Shelved> shelved() {
+        return standing.values().stream()
+                .flatMap(List::stream)
+                .flatMap(Floor::shelved)
+                .collect(Collectors.toUnmodifiableSet());
+    }
+
+    private static java.util.stream.Stream<Shelved> shelved(Fact fact) {
+        return fact.event() instanceof BellShelved what
+                ? java.util.stream.Stream.of(new Shelved(what, fact.happened(), fact.by()))
                 : java.util.stream.Stream.empty();
     }
 

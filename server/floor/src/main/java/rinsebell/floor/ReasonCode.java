@@ -51,7 +51,9 @@ public enum ReasonCode {
     TOO_LATE(Basis.SENSE),
     CANNOT_BE_CORRECTED(Basis.SENSE),
     OTHERS_HANG_ON_IT(Basis.SENSE),
-    BELL_NOT_RINGING(Basis.SENSE);
+    BELL_NOT_RINGING(Basis.SENSE),
+    BELL_TOO_HIGH(Basis.SENSE),
+    SHELVED_TOO_LONG(Basis.SENSE);
 
     /** Where a reason comes from. */
     public enum Basis {

@@ -342,7 +342,8 @@ class FoldTest {
                                 new BellKey(BellKind.STRAND_CHECK, regrowth.value(), check),
                                 Stage.Step.DUE,
                                 Priority.SILENT,
-                                Set.of()));
+                                Set.of(),
+                                false));
         story.at("10:17").fills(unknown, g(40, Shelf.REMOVER));
         story.at("10:18").tells(noa, new WorkEvent.CoverChanged(ends, Cover.FILM));
         story.at("10:19").tells(noa, new StayEvent.Moved(Place.BENCH));

@@ -104,18 +104,13 @@ public final class BasinBoard {
     private Due due(HeadTelling head, Turn turn, String basin) {
         return head.rinse()
                 .filter(due -> due.urgency() == Urgency.MEDIUM || due.urgency() == Urgency.HIGH)
-                .map(due -> new Due(
-                        moment.say("basins.ringing", due.what(), basin),
-                        due.at(),
-                        due.urgency(),
-                        aside(turn),
-                        due.alone()))
+                .map(due ->
+                        new Due(moment.say("basins.ringing", due.what(), basin), due.at(), due.urgency(), aside(turn)))
                 .orElseGet(() -> new Due(
                         moment.say("basins.to", basin, moment.clock(turn.startBy())),
                         turn.startBy(),
                         Urgency.CALM,
-                        aside(turn),
-                        head.due().alone()));
+                        aside(turn)));
     }
 
     private String aside(Turn turn) {

@@ -1,6 +1,7 @@
 package rinsebell.web.board;
 
 import java.util.List;
+import rinsebell.floor.bell.Bell;
 import rinsebell.web.view.BellList;
 import rinsebell.web.view.BellStrip;
 import rinsebell.web.view.Fragment;
@@ -23,7 +24,16 @@ public final class BellBoard {
         return telling.strip(moment.bells());
     }
 
+    /** Where and what, such as "chair 3 · strand check". */
+    public String told(Bell bell) {
+        return telling.told(bell);
+    }
+
     public BellList list() {
-        return new BellList(telling.all(moment.bells()), moment.say("bells.none"));
+        return new BellList(
+                telling.all(moment.bells()),
+                moment.say("bells.gone"),
+                telling.gone(moment.around().returned()),
+                moment.say("bells.none"));
     }
 }

@@ -1,25 +1,33 @@
 package rinsebell.web.board;
 
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import rinsebell.floor.bell.Bell;
+import rinsebell.floor.bell.BellKey;
 import rinsebell.floor.bell.BellKind;
 import rinsebell.floor.bell.Priority;
+import rinsebell.floor.bell.Returned;
+import rinsebell.floor.bell.Ring;
 import rinsebell.floor.bell.Stage;
 import rinsebell.floor.visit.ApplicationId;
 import rinsebell.floor.visit.Visit;
+import rinsebell.web.form.Codes;
 import rinsebell.web.view.BellStrip;
-import rinsebell.web.view.Due;
+import rinsebell.web.view.Press;
+import rinsebell.web.view.Rung;
 import rinsebell.web.view.Urgency;
 
 /** Tells bells: to staff as they are, to the wall without anything that is private or alarms a client. */
 final class BellTelling {
     private static final int SHOWN = 3;
-    private static final int ALONE = 6;
 
     private final Moment moment;
     private final boolean wall;
@@ -71,11 +79,15 @@ final class BellTelling {
 
     /** In a few words, such as "rinse now"; staff also read when it could not be saved. */
     String what(Bell bell) {
-        var words = words(bell);
+        return what(bell, bell.at(moment.now()).map(Stage::step).orElse(Stage.Step.SOON));
+    }
+
+    private String what(Bell bell, Stage.Step step) {
+        var words = words(bell, step);
         return wall || bell.key().isSaved() ? words : moment.say("bell.unsaved", words);
     }
 
-    private String words(Bell bell) {
+    private String words(Bell bell, Stage.Step step) {
         var kind = bell.kind().name().toLowerCase(Locale.ROOT);
         var atWall = "wall." + kind;
         if (wall && moment.words().knows(atWall)) {
@@ -87,7 +99,6 @@ final class BellTelling {
         if (!wall && isOffAndUnseen(bell)) {
             return moment.say("bell.off_at_once.off");
         }
-        var step = bell.at(moment.now()).map(Stage::step).orElse(Stage.Step.SOON);
         var withStep = "bell." + kind + "." + step.name().toLowerCase(Locale.ROOT);
         return moment.words().knows(withStep) ? moment.say(withStep) : moment.say("bell." + kind);
     }
@@ -124,57 +135,133 @@ final class BellTelling {
         return Optional.ofNullable(bell.visit()).flatMap(moment.floor()::visit);
     }
 
-    /** What a screen that has lost the server rings by itself. */
-    List<Due.Alone> alone(List<Bell> bells) {
-        return bells.stream()
-                .flatMap(bell -> bell.stages().stream())
-                .filter(stage -> stage.priority().compareTo(Priority.MEDIUM) >= 0)
-                .filter(stage -> stage.from().isAfter(moment.now()))
-                .sorted()
-                .limit(ALONE)
-                .map(stage -> new Due.Alone(stage.from(), urgency(stage.priority())))
-                .toList();
-    }
-
-    /** The strip of bells that ring or ask now. */
-    BellStrip strip(List<Bell> bells) {
-        var ringing = bells.stream()
-                .filter(bell -> urgency(bell).rings())
-                .sorted(loudestFirst())
-                .toList();
-        var shown = ringing.stream().limit(SHOWN).map(this::shown).toList();
-        var loudest = ringing.stream()
-                .filter(bell -> !bell.isSeen(moment.now()))
-                .map(this::urgency)
-                .max(Comparator.naturalOrder())
-                .orElse(Urgency.CALM);
-        return new BellStrip(shown, ringing.size() - shown.size(), loudest, missed());
+    /** The strip of bells that ring or ask now, and all that the device needs to ring by itself. */
+    BellStrip strip(List<Bell> shown) {
+        var ringing = rounds(shown.stream().filter(bell -> urgency(bell).rings()));
+        var first = ringing.stream().limit(SHOWN).map(this::shown).toList();
+        return new BellStrip(first, ringing.size() - first.size(), rung(), missed());
     }
 
     /** Every bell that rings or asks now. */
     List<rinsebell.web.view.Bell> all(List<Bell> bells) {
-        return bells.stream()
-                .filter(bell -> urgency(bell) != Urgency.CALM)
-                .sorted(loudestFirst())
+        return rounds(bells.stream().filter(bell -> urgency(bell) != Urgency.CALM)).stream()
                 .map(this::shown)
                 .toList();
     }
 
-    private rinsebell.web.view.Bell shown(Bell bell) {
-        var key = bell.key();
-        var id = "bell-" + key.kind().name().toLowerCase(Locale.ROOT) + "-" + key.subject() + "-" + key.anchor();
-        var visit = visit(bell);
-        var where = visit.map(moment::whereabouts).orElse(moment.say("bowls"));
-        var href = visit.map(known -> "/visits/" + known.id().value()).orElse("/bowls");
+    /** What is one round to a person, and asks as much in the same state, is told as one; the loudest round first. */
+    private List<List<Bell>> rounds(Stream<Bell> bells) {
+        var rounds = new LinkedHashMap<List<Object>, List<Bell>>();
+        bells.sorted(loudestFirst())
+                .forEach(bell -> rounds.computeIfAbsent(
+                                List.of(bell.round(), urgency(bell), bell.state(moment.now())),
+                                key -> new ArrayList<>())
+                        .add(bell));
+        return List.copyOf(rounds.values());
+    }
+
+    /** What rang and is gone, unseen: silent, and listed until somebody says that they have seen it. */
+    List<rinsebell.web.view.Bell> gone(List<Returned> returned) {
+        return returned.stream().map(this::gone).toList();
+    }
+
+    private rinsebell.web.view.Bell gone(Returned one) {
         return new rinsebell.web.view.Bell(
-                id,
-                where,
-                what(bell) + which(bell, visit),
+                id(one.key()),
+                where(one.bell()),
+                what(one.bell(), one.stage().step()),
+                Urgency.ASKED,
+                null,
+                href(one.bell()),
+                false,
+                moment.say("bell.gone", moment.clock(one.stage().from()), moment.clock(one.gone())),
+                hear(one.bell()),
+                null);
+    }
+
+    private rinsebell.web.view.Bell shown(List<Bell> round) {
+        var bell = round.get(0);
+        var isQuiet = !bell.isRinging(moment.now());
+        return new rinsebell.web.view.Bell(
+                id(bell.key()),
+                round.stream().map(this::where).distinct().collect(Collectors.joining(", ")),
+                what(round),
                 urgency(bell),
                 counts(bell),
-                href,
+                href(bell),
                 bell.isSeen(moment.now()),
-                wall || bell.isSeen(moment.now()) ? null : hear(bell));
+                wall ? "" : new AnsweredTelling(moment).aside(bell),
+                wall || isQuiet ? null : hear(bell),
+                wall ? null : further(bell));
+    }
+
+    /** Why something was put on in spite of the gate, which ends its ringing; or that what is less urgent has to wait. */
+    private @Nullable Press further(Bell bell) {
+        if (bell.kind() == BellKind.PASSED_GATE) {
+            return Press.opens(moment.say("bells.why"), "", at("acknowledge", bell));
+        }
+        var waits = bell.isRinging(moment.now()) && urgency(bell) != Urgency.HIGH;
+        return waits ? Press.opens(moment.say("bells.shelve"), "", at("shelve", bell)) : null;
+    }
+
+    private String what(List<Bell> round) {
+        var first = round.get(0);
+        var isOfOneKind = round.stream().allMatch(bell -> bell.kind() == first.kind());
+        return round.size() == 1
+                ? what(first) + which(first, visit(first))
+                : isOfOneKind ? what(first) : moment.say("bell.looks");
+    }
+
+    /** Every bell of the floor with what it will do: a device rings by this, whatever becomes of the server. */
+    private List<Rung> rung() {
+        return moment.bells().stream().map(this::rung).toList();
+    }
+
+    private Rung rung(Bell bell) {
+        return new Rung(
+                id(bell.key()),
+                id(bell.round()),
+                where(bell),
+                counts(bell),
+                href(bell),
+                spoken(bell),
+                wall ? null : hear(bell),
+                bell.rings().stream().map(ring -> turn(bell, ring)).toList());
+    }
+
+    private Rung.Turn turn(Bell bell, Ring ring) {
+        var how = switch (ring.state()) {
+            case NORMAL, RETURNED_UNACKNOWLEDGED -> Rung.How.ASKS;
+            case UNACKNOWLEDGED -> Rung.How.RINGS;
+            case ACKNOWLEDGED -> Rung.How.HEARD;
+            case SHELVED -> Rung.How.SHELVED;
+        };
+        var what = what(bell, ring.stage().step());
+        return new Rung.Turn(ring.from(), what, urgency(ring.stage().priority()), how, EarCode.of(ring.reach()));
+    }
+
+    static String id(BellKey key) {
+        return "bell-" + key.kind().name().toLowerCase(Locale.ROOT) + "-" + key.subject() + "-" + key.anchor();
+    }
+
+    private String where(Bell bell) {
+        return visit(bell).map(moment::whereabouts).orElse(moment.say("bowls"));
+    }
+
+    /** Where and what, in one line. */
+    String told(Bell bell) {
+        return where(bell) + " · " + what(bell) + which(bell, visit(bell));
+    }
+
+    private String href(Bell bell) {
+        return visit(bell).map(known -> "/visits/" + known.id().value()).orElse("/bowls");
+    }
+
+    /** Clients hear it: a place and a please, never whose it is or what for. */
+    private String spoken(Bell bell) {
+        return moment.say(
+                "bell.spoken",
+                visit(bell).map(visit -> moment.place(visit.place())).orElse(moment.say("bowls.spoken")));
     }
 
     /** Of several on one head, which one is to be looked at. */
@@ -187,8 +274,13 @@ final class BellTelling {
     }
 
     private static String hear(Bell bell) {
+        return at("acknowledge", bell);
+    }
+
+    private static String at(String press, Bell bell) {
         var key = bell.key();
-        return "/bells/acknowledge?kind=" + key.kind() + "&subject=" + key.subject() + "&anchor=" + key.anchor();
+        return "/bells/" + press + "?kind=" + Codes.of(key.kind()) + "&subject=" + key.subject() + "&anchor="
+                + key.anchor();
     }
 
     /** Since when and until when no server ran, while nobody has caught up on it; over all such times. */

@@ -20,6 +20,9 @@ public final class Boards {
     /** Every bell, one below the other. */
     public static final String ALL_BELLS = "all-bells";
 
+    /** The bells, and who would be rung for. */
+    public static final String DEVICE = "device";
+
     private static final Pattern NUMBERED = Pattern.compile("(visit|pocket)-(\\d{1,18})");
 
     private Boards() {}
@@ -40,6 +43,7 @@ public final class Boards {
             case DESK -> Optional.of(new DeskBoardTelling(moment).fragments());
             case POCKET -> Optional.of(new PocketBoard(moment, null).fragments());
             case BELLS -> Optional.of(List.of(new DeskBoardTelling(moment).strip()));
+            case DEVICE -> Optional.of(List.of(new DeskBoardTelling(moment).strip(), new EarsTelling(moment).ears()));
             case ALL_BELLS -> Optional.of(new BellBoard(moment).fragments());
             default -> numbered(NUMBERED.matcher(name), moment);
         };

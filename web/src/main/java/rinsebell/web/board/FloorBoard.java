@@ -13,6 +13,7 @@ import rinsebell.web.view.BasinRow;
 import rinsebell.web.view.BellStrip;
 import rinsebell.web.view.ChairRow;
 import rinsebell.web.view.Due;
+import rinsebell.web.view.Ears;
 import rinsebell.web.view.Fragment;
 import rinsebell.web.view.Ribbon;
 import rinsebell.web.view.Urgency;
@@ -36,7 +37,12 @@ public final class FloorBoard {
         all.add(axis());
         all.addAll(chairs());
         all.addAll(basins());
+        all.add(ears());
         return all;
+    }
+
+    public Ears ears() {
+        return new EarsTelling(moment).ears();
     }
 
     public BellStrip strip() {

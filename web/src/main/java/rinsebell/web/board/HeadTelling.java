@@ -39,10 +39,10 @@ final class HeadTelling {
         var next = new HeadNext(this);
         var loudest = next.asking().stream().findFirst();
         return bad(loudest)
-                .or(() -> loudest.map(bell -> new Due(
-                        bells.what(bell), bells.counts(bell), bells.urgency(bell), aside(bell), bells.alone(own()))))
+                .or(() -> loudest.map(
+                        bell -> new Due(bells.what(bell), bells.counts(bell), bells.urgency(bell), aside(bell))))
                 .or(() -> next.coming().stream().findFirst().map(this::due))
-                .orElseGet(() -> new Due(restingOrIdle(), null, Urgency.CALM, "", bells.alone(own())));
+                .orElseGet(() -> new Due(restingOrIdle(), null, Urgency.CALM, ""));
     }
 
     /** Staff read what was seen and must come off before all but what hurts already. */
@@ -55,12 +55,11 @@ final class HeadTelling {
                                 moment.say("due.off_now", moment.say(seen.key())),
                                 seen.at(),
                                 Urgency.HIGH,
-                                aside(seen.at()),
-                                bells.alone(own())));
+                                aside(seen.at())));
     }
 
     private Due due(HeadNext.Coming coming) {
-        return new Due(moment.say(coming.key()), coming.at(), Urgency.CALM, aside(coming.at()), bells.alone(own()));
+        return new Due(moment.say(coming.key()), coming.at(), Urgency.CALM, aside(coming.at()));
     }
 
     private String aside(Bell bell) {
@@ -80,10 +79,9 @@ final class HeadTelling {
         return own.stream()
                 .filter(bell -> isRinse(bell.kind()) && bells.urgency(bell) != Urgency.CALM)
                 .min(bells.loudestFirst())
-                .map(bell -> new Due(bells.what(bell), bells.counts(bell), bells.urgency(bell), "", bells.alone(own)))
-                .or(() -> timing.rinseBy()
-                        .map(limit -> new Due(moment.say("due.rinse"), limit.at(), Urgency.CALM, "", bells.alone(own))))
-                .map(due -> new Due(due.what(), due.at(), due.urgency(), asideOf(due), due.alone()));
+                .map(bell -> new Due(bells.what(bell), bells.counts(bell), bells.urgency(bell), ""))
+                .or(() -> timing.rinseBy().map(limit -> new Due(moment.say("due.rinse"), limit.at(), Urgency.CALM, "")))
+                .map(due -> new Due(due.what(), due.at(), due.urgency(), asideOf(due)));
     }
 
     private static boolean isRinse(BellKind kind) {

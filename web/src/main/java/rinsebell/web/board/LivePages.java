@@ -1,6 +1,7 @@
 package rinsebell.web.board;
 
 import org.jspecify.annotations.Nullable;
+import rinsebell.floor.bell.Crowd;
 import rinsebell.floor.salon.StaffId;
 import rinsebell.floor.visit.Visit;
 import rinsebell.web.view.Answer;
@@ -9,6 +10,7 @@ import rinsebell.web.view.BellStrip;
 import rinsebell.web.view.BellsPage;
 import rinsebell.web.view.ChairPage;
 import rinsebell.web.view.DeskPage;
+import rinsebell.web.view.DevicePage;
 import rinsebell.web.view.FloorPage;
 import rinsebell.web.view.Look;
 import rinsebell.web.view.Nav;
@@ -27,23 +29,37 @@ public record LivePages(
     public FloorPage floor() {
         var board = new FloorBoard(moment);
         return new FloorPage(
-                shell(moment.say("nav.floor"), Nav.FLOOR, Look.DARK, Boards.FLOOR, board.strip()),
+                shell(
+                        moment.say("nav.floor"),
+                        Nav.FLOOR,
+                        Look.DARK,
+                        EarCode.of(Crowd.WALL),
+                        Boards.FLOOR,
+                        board.strip()),
                 board.axis(),
                 board.chairs(),
-                board.basins());
+                board.basins(),
+                board.ears());
     }
 
     public ChairPage visit(Visit visit) {
         var board = new ChairBoard(moment, visit);
         var title = moment.label(visit) + " · " + moment.place(visit.place());
         return new ChairPage(
-                shell(title, Nav.FLOOR, Look.LIGHT, Boards.visit(visit.id()), board.strip()), board.panel());
+                shell(title, Nav.FLOOR, Look.LIGHT, ear(visit), Boards.visit(visit.id()), board.strip()),
+                board.panel());
     }
 
     public BasinsPage basins() {
         var board = new BasinBoard(moment);
         return new BasinsPage(
-                shell(moment.say("nav.basins"), Nav.BASINS, Look.LIGHT, Boards.BASINS, board.strip()),
+                shell(
+                        moment.say("nav.basins"),
+                        Nav.BASINS,
+                        Look.LIGHT,
+                        EarCode.of(Crowd.ASSISTANTS),
+                        Boards.BASINS,
+                        board.strip()),
                 board.axis(),
                 board.next(),
                 board.basins());
@@ -52,30 +68,58 @@ public record LivePages(
     public DeskPage desk() {
         var board = new DeskBoardTelling(moment);
         return new DeskPage(
-                shell(moment.say("nav.desk"), Nav.DESK, Look.LIGHT, Boards.DESK, board.strip()), board.board());
+                shell(moment.say("nav.desk"), Nav.DESK, Look.LIGHT, EarCode.of(Crowd.DESK), Boards.DESK, board.strip()),
+                board.board());
     }
 
     public PocketPage pocket(@Nullable StaffId who) {
         var board = new PocketBoard(moment, who);
         var name = who == null ? Boards.POCKET : Boards.pocket(who);
         return new PocketPage(
-                shell(moment.say("nav.pocket"), Nav.POCKET, Look.LIGHT, name, board.strip()),
+                shell(
+                        moment.say("nav.pocket"),
+                        Nav.POCKET,
+                        Look.LIGHT,
+                        who == null ? EarCode.ALL : EarCode.of(who),
+                        name,
+                        board.strip()),
                 board.people(),
                 board.mine());
+    }
+
+    /** The tablet of the chair, also while its client is at a basin. */
+    private static String ear(Visit visit) {
+        var chair = visit.stay().chair();
+        return EarCode.of(chair == null ? visit.place() : chair);
+    }
+
+    public DevicePage device() {
+        var ears = new EarsTelling(moment);
+        return new DevicePage(
+                shell(
+                        moment.say("device"),
+                        Nav.FLOOR,
+                        Look.LIGHT,
+                        "",
+                        Boards.DEVICE,
+                        new DeskBoardTelling(moment).strip()),
+                ears.choices(),
+                ears.ears());
     }
 
     public BellsPage bells() {
         var board = new BellBoard(moment);
         return new BellsPage(
-                shell(moment.say("bells.title"), Nav.FLOOR, Look.LIGHT, Boards.ALL_BELLS, board.strip()), board.list());
+                shell(moment.say("bells.title"), Nav.FLOOR, Look.LIGHT, "", Boards.ALL_BELLS, board.strip()),
+                board.list());
     }
 
     /** The shell of a page that stands still but for its bells. */
     public Shell still(String title, Nav here) {
-        return shell(title, here, Look.LIGHT, Boards.BELLS, new DeskBoardTelling(moment).strip());
+        return shell(title, here, Look.LIGHT, "", Boards.BELLS, new DeskBoardTelling(moment).strip());
     }
 
-    private Shell shell(String title, Nav here, Look own, String board, BellStrip bells) {
-        return new Shell(moment.salon(), title, here, look == null ? own : look, board, bells, answer);
+    private Shell shell(String title, Nav here, Look own, String ear, String board, BellStrip bells) {
+        return new Shell(moment.salon(), title, here, look == null ? own : look, ear, board, bells, answer);
     }
 }

@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 import rinsebell.floor.Floor;
 import rinsebell.floor.TextId;
 import rinsebell.floor.bell.Bell;
+import rinsebell.floor.bell.Returned;
 import rinsebell.floor.bowl.Bowl;
 import rinsebell.floor.clock.Terms;
 import rinsebell.floor.product.Directions;
@@ -28,10 +29,37 @@ import rinsebell.web.Words;
  * @param floor as it stands
  * @param texts labels, names and notes; empty for one that was erased
  * @param bells every bell of the floor
+ * @param around what is told besides
  * @param now the instant to show
  * @param words the message bundle
  */
-public record Moment(Floor floor, Function<TextId, String> texts, List<Bell> bells, Instant now, Words words) {
+public record Moment(
+        Floor floor, Function<TextId, String> texts, List<Bell> bells, Around around, Instant now, Words words) {
+
+    /**
+     * What is to be told of bells besides the bells.
+     *
+     * @param returned those that rang and are gone, unseen
+     * @param listening devices that are there
+     */
+    public record Around(List<Returned> returned, List<Listening> listening) {
+        public static final Around NOTHING = new Around(List.of(), List.of());
+
+        public Around {
+            returned = List.copyOf(returned);
+            listening = List.copyOf(listening);
+        }
+    }
+
+    /** A moment at which there is nothing around. */
+    public Moment(Floor floor, Function<TextId, String> texts, List<Bell> bells, Instant now, Words words) {
+        this(floor, texts, bells, Around.NOTHING, now, words);
+    }
+
+    public List<Listening> listening() {
+        return around.listening();
+    }
+
     public String say(String key, Object... arguments) {
         return words.say(key, arguments);
     }

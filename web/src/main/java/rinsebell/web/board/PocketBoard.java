@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import rinsebell.floor.bell.Bell;
+import rinsebell.floor.bell.Ear;
 import rinsebell.floor.salon.StaffId;
 import rinsebell.floor.salon.StaffMember;
 import rinsebell.floor.visit.Visit;
@@ -32,11 +34,23 @@ public final class PocketBoard {
     public BellStrip strip() {
         return new BellTelling(moment, false)
                 .strip(moment.bells().stream()
-                        .filter(bell -> Optional.ofNullable(bell.visit())
-                                .flatMap(moment.floor()::visit)
-                                .map(this::isMine)
-                                .orElse(who == null))
+                        .filter(bell -> isMine(bell) || calls(bell))
                         .toList());
+    }
+
+    private boolean isMine(Bell bell) {
+        return Optional.ofNullable(bell.visit())
+                .flatMap(moment.floor()::visit)
+                .map(this::isMine)
+                .orElse(who == null);
+    }
+
+    /** Of another's client, because everybody is called, or because nobody answered. */
+    private boolean calls(Bell bell) {
+        return who != null
+                && bell.ring(moment.now())
+                        .filter(ring -> ring.reach().reaches(new Ear.Of(who)))
+                        .isPresent();
     }
 
     public List<Press> people() {

@@ -6,13 +6,10 @@ import java.util.HashSet;
 import java.util.Optional;
 import rinsebell.floor.Command;
 import rinsebell.floor.Fact;
-import rinsebell.floor.bell.BellKey;
-import rinsebell.floor.bell.BellKind;
-import rinsebell.floor.command.Acknowledge;
 import rinsebell.floor.command.SetFactBack;
 import rinsebell.floor.command.WithdrawFact;
 
-/** Presses that set a fact right, or say that a bell was heard. */
+/** Presses that set a fact right. */
 final class FactForms {
     static final String FACTS = "facts";
 
@@ -21,7 +18,6 @@ final class FactForms {
     static void enter(Presses presses) {
         presses.enter(FACTS, "set-back", FactForms::setBack);
         presses.enter(FACTS, "withdraw", PressForm.asking(FactForms::withdraw));
-        presses.enter("bells", "acknowledge", PressForm.asking(FactForms::acknowledge));
     }
 
     /** The instant typed is where the fact goes; the correction itself is made now. */
@@ -50,12 +46,5 @@ final class FactForms {
             along.addAll(entries.floor().hangingOn(entries.id()));
         }
         return new WithdrawFact(entries.id(), along);
-    }
-
-    private static Command acknowledge(Entries entries) {
-        var kind = entries.neededChoice("kind", BellKind.class);
-        var subject = entries.needed("subject", entries.number("subject"), 0L);
-        var anchor = entries.needed("anchor", entries.anchor("anchor"), 0L);
-        return new Acknowledge(new BellKey(kind, subject, anchor), entries.note());
     }
 }

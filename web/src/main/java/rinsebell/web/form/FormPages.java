@@ -35,6 +35,7 @@ public final class FormPages {
         HeadPages.enter(pages);
         BowlPages.enter(pages);
         FactPages.enter(pages);
+        BellPages.enter(pages);
         SalonPages.enter(pages);
         ProductPages.enter(pages);
         DayPages.enter(pages);

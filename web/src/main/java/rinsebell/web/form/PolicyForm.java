@@ -12,6 +12,9 @@ final class PolicyForm {
     private static final int LONGEST_TEST_HOURS = 240;
     private static final int LONGEST_TEST_DAYS = 400;
     private static final int MOST_SLACK_GRAMS = 10;
+    private static final int LEAST_SECONDS = 5;
+    private static final int MOST_SECONDS = 600;
+    static final int LONGEST_SHELVED_MINUTES = 15;
 
     private PolicyForm() {}
 
@@ -22,6 +25,7 @@ final class PolicyForm {
                 working(entries, now.working()),
                 bowl(entries, now.bowl()),
                 checks(entries, now.checks()),
+                ringing(entries, now.ringing()),
                 skinTest(entries, now.skinTest()),
                 longestOn(entries, now.longestOn()),
                 entries.whole("weighingSlackGrams", 0, MOST_SLACK_GRAMS).orElse(now.weighingSlackGrams()));
@@ -53,6 +57,19 @@ final class PolicyForm {
         inOrder(entries, "checks.high", medium, high);
         inOrder(entries, "checks.highSooner", medium, highSooner);
         return new Policy.LateCheck(medium, high, highSooner, minutes(entries, "checks.round", 0, now.round()));
+    }
+
+    private static Policy.Ringing ringing(Entries entries, Policy.Ringing now) {
+        return new Policy.Ringing(
+                entries.whole("ringing.widerHighSeconds", LEAST_SECONDS, MOST_SECONDS)
+                        .map(Duration::ofSeconds)
+                        .orElse(now.widerHigh()),
+                minutes(entries, "ringing.widerMedium", 1, now.widerMedium()),
+                minutes(entries, "ringing.againHigh", 1, now.againHigh()),
+                minutes(entries, "ringing.againMedium", 1, now.againMedium()),
+                minutes(entries, "ringing.againLow", 1, now.againLow()),
+                entries.minutes("ringing.longestShelved", 1, LONGEST_SHELVED_MINUTES)
+                        .orElse(now.longestShelved()));
     }
 
     /** A bell gets louder with time, never quieter. */

@@ -131,6 +131,14 @@ final class SalonPages {
                 .number("checks.highSooner", minutes(policy.checks().highSooner()))
                 .number("checks.round", minutes(policy.checks().round()))
                 .number(
+                        "ringing.widerHighSeconds",
+                        String.valueOf(policy.ringing().widerHigh().toSeconds()))
+                .number("ringing.widerMedium", minutes(policy.ringing().widerMedium()))
+                .number("ringing.againHigh", minutes(policy.ringing().againHigh()))
+                .number("ringing.againMedium", minutes(policy.ringing().againMedium()))
+                .number("ringing.againLow", minutes(policy.ringing().againLow()))
+                .number("ringing.longestShelved", minutes(policy.ringing().longestShelved()))
+                .number(
                         "skinTest.beforeHours",
                         String.valueOf(policy.skinTest().before().toHours()))
                 .number("skinTest.validDays", String.valueOf(policy.skinTest().validDays()))

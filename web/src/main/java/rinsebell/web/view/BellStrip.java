@@ -8,16 +8,17 @@ import org.jspecify.annotations.Nullable;
  * The bells that a screen shows on top, most urgent first.
  *
  * @param more how many further ones are not shown here
- * @param loudest the loudest urgency among all that nobody has heard, shown here or not: what the screen sounds
+ * @param rung every bell of the floor as this device rings it, shown here or not
  * @param missed that no server ran for a while and nobody has caught up on it yet; null when that is not so
  */
 public record BellStrip(
         List<Bell> bells,
         int more,
-        Urgency loudest,
+        List<Rung> rung,
         @Nullable String missed) implements Fragment {
-    public BellStrip(List<Bell> bells, int more, Urgency loudest) {
-        this(bells, more, loudest, null);
+    public BellStrip {
+        bells = List.copyOf(bells);
+        rung = List.copyOf(rung);
     }
 
     /** That no server ran, and leads to where it is caught up on. */

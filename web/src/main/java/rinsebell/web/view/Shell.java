@@ -8,6 +8,8 @@ import org.jspecify.annotations.Nullable;
  *
  * @param salon the salon's name
  * @param title of this page, for the window and for screen readers
+ * @param ear for whom a device rings that shows this page, unless something else was chosen; empty where the page is
+ *     for nobody
  * @param board the feed's board that keeps this page live; empty for a page that stands still, such as a form
  * @param answer what came of the last press of a browser without script; none otherwise
  */
@@ -16,6 +18,7 @@ public record Shell(
         String title,
         Nav here,
         Look look,
+        String ear,
         String board,
         BellStrip bells,
         @Nullable Answer answer) {

@@ -1,11 +1,12 @@
 // Starts what this page needs.
 
-import { start as startBells } from "./bell.js";
+import { start as startListening } from "./listen.js";
 import { tick } from "./clock.js";
 import { start as startFeed } from "./feed.js";
 import { start as startPresses } from "./press.js";
 import { panAll } from "./ribbon.js";
 import { start as startSync } from "./sync.js";
+import { start as startRinging } from "./ring.js";
 
 function beat() {
   tick();
@@ -19,4 +20,5 @@ document.fonts?.ready.then(beat);
 startSync();
 startPresses();
 startFeed();
-startBells();
+startRinging();
+startListening();

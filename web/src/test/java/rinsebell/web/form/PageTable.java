@@ -12,7 +12,6 @@ import rinsebell.web.Words;
 import rinsebell.web.board.Moment;
 import rinsebell.web.view.BellStrip;
 import rinsebell.web.view.Look;
-import rinsebell.web.view.Urgency;
 import rinsebell.web.view.View;
 
 /** Pages of the salon of {@link PressTable}, at ten o'clock. */
@@ -38,7 +37,7 @@ final class PageTable {
                 typed,
                 errors,
                 Look.LIGHT,
-                new BellStrip(List.of(), 0, Urgency.CALM),
+                new BellStrip(List.of(), 0, List.of(), null),
                 null,
                 table.clients);
         return FORMS.find(name.resource(), name.press()).orElseThrow().page(ask);

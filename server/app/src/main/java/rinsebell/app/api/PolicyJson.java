@@ -11,6 +11,7 @@ record PolicyJson(
         WorkingJson working,
         BowlsJson bowl,
         ChecksJson checks,
+        RingingJson ringing,
         SkinTestJson skinTest,
         Map<String, Long> longestOn,
         int weighingSlackGrams) {
@@ -20,6 +21,24 @@ record PolicyJson(
     record BowlsJson(long question, long low) {}
 
     record ChecksJson(long medium, long high, long highSooner, long round) {}
+
+    record RingingJson(
+            long widerHighSeconds,
+            long widerMedium,
+            long againHigh,
+            long againMedium,
+            long againLow,
+            long longestShelved) {
+        static RingingJson of(Policy.Ringing ringing) {
+            return new RingingJson(
+                    ringing.widerHigh().toSeconds(),
+                    ringing.widerMedium().toMinutes(),
+                    ringing.againHigh().toMinutes(),
+                    ringing.againMedium().toMinutes(),
+                    ringing.againLow().toMinutes(),
+                    ringing.longestShelved().toMinutes());
+        }
+    }
 
     record SkinTestJson(long beforeHours, int validDays) {}
 
@@ -43,6 +62,7 @@ record PolicyJson(
                         checks.high().toMinutes(),
                         checks.highSooner().toMinutes(),
                         checks.round().toMinutes()),
+                RingingJson.of(policy.ringing()),
                 new SkinTestJson(
                         policy.skinTest().before().toHours(), policy.skinTest().validDays()),
                 longestOn,

@@ -171,7 +171,7 @@ final class Batch {
      * @param current of the floor that this batch began with, and of whatever has begun to ring since
      */
     Snapshot after(Snapshot current) {
-        var next = current.moved(shift()).with(floor, texts);
+        var next = current.moved(shift()).with(floor, texts).returned(current, facts());
         return facts().stream()
                 .filter(fact -> fact.event() instanceof DayEvent.DayEnded)
                 .reduce(next, (turned, end) -> turned.turned(end.recorded()), (one, other) -> other);

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import rinsebell.app.desk.Snapshot;
 import rinsebell.app.feed.Beat;
@@ -12,11 +13,13 @@ import rinsebell.app.feed.Board;
 import rinsebell.app.feed.FeedSource;
 import rinsebell.app.feed.Fragment;
 import rinsebell.app.time.SalonClock;
+import rinsebell.floor.bell.Returned;
 import rinsebell.web.Assets;
 import rinsebell.web.Pages;
 import rinsebell.web.Screen;
 import rinsebell.web.Words;
 import rinsebell.web.board.Boards;
+import rinsebell.web.board.Listening;
 import rinsebell.web.board.Moment;
 import rinsebell.web.view.View;
 
@@ -25,6 +28,7 @@ public final class LiveFloor implements FeedSource {
     private volatile Shown shown;
     private final SalonClock clock;
     private final Paper paper;
+    private final Supplier<List<Listening>> listening;
     private final String run = UUID.randomUUID().toString().substring(0, 8).toLowerCase(Locale.ROOT);
 
     /**
@@ -50,7 +54,9 @@ public final class LiveFloor implements FeedSource {
      */
     public record Paper(Pages pages, Words words, Assets assets) {}
 
-    public LiveFloor(Snapshot loaded, SalonClock clock, Paper paper) {
+    /** @param listening the devices that are there */
+    public LiveFloor(Snapshot loaded, SalonClock clock, Paper paper, Supplier<List<Listening>> listening) {
+        this.listening = listening;
         this.clock = clock;
         this.shown = new Shown(1, loaded, clock.now());
         this.paper = paper;
@@ -76,7 +82,10 @@ public final class LiveFloor implements FeedSource {
     }
 
     private Moment moment(Snapshot snapshot) {
-        return new Moment(snapshot.floor(), snapshot::text, snapshot.bells(), clock.now(), paper.words());
+        var now = clock.now();
+        var around = new Moment.Around(
+                Returned.left(snapshot.returned(), snapshot.floor(), snapshot.bells(), now), listening.get());
+        return new Moment(snapshot.floor(), snapshot::text, snapshot.bells(), around, now, paper.words());
     }
 
     /** A whole page; it embeds a press id for browsers without script. */

@@ -39,6 +39,7 @@ public final class PageRoutes implements Routes {
         routes.get("/basins", ctx -> show(ctx, LivePages::basins));
         routes.get("/desk", ctx -> show(ctx, LivePages::desk));
         routes.get("/bells", ctx -> show(ctx, LivePages::bells));
+        routes.get("/device", ctx -> show(ctx, LivePages::device));
         routes.get("/pocket", this::pocket);
         routes.get("/chairs/{chair}", this::chair);
         routes.get("/visits/{visit}", this::visit);

@@ -23,14 +23,18 @@ import rinsebell.app.time.MachineTime;
 import rinsebell.app.time.SalonClock;
 import rinsebell.app.time.TimeByHand;
 import rinsebell.floor.Floor;
+import rinsebell.floor.bell.AlarmState;
 import rinsebell.floor.bell.Audience;
 import rinsebell.floor.bell.Bell;
 import rinsebell.floor.bell.BellKey;
 import rinsebell.floor.bell.BellKind;
 import rinsebell.floor.bell.Priority;
+import rinsebell.floor.bell.Reach;
+import rinsebell.floor.bell.Ring;
 import rinsebell.floor.bell.Stage;
 
 class BellWatchTest {
+    private static final BellKey KEY = new BellKey(BellKind.RINSE, 1, 2);
 
     private final TimeByHand machine = new TimeByHand(TEN);
     private final SalonClock clock = SalonClock.startingAtTheWall(machine, 1);
@@ -166,7 +170,13 @@ class BellWatchTest {
                 .toList();
         List<Bell> bells = all.isEmpty()
                 ? List.of()
-                : List.of(new Bell(new BellKey(BellKind.RINSE, 1, 2), null, List.of(), Set.of(), all));
-        return new Snapshot(Floor.EMPTY, Map.of(), bells, List.of());
+                : List.of(new Bell(KEY, KEY, null, List.of(), all, Set.of(), Set.of(), rings(all)));
+        return new Snapshot(Floor.EMPTY, Map.of(), bells, List.of(), List.of());
+    }
+
+    private static List<Ring> rings(List<Stage> stages) {
+        return stages.stream()
+                .map(stage -> new Ring(stage.from(), AlarmState.UNACKNOWLEDGED, stage, Reach.EVERYONE))
+                .toList();
     }
 }

@@ -43,7 +43,8 @@ class PageNumberTest {
     private final LiveFloor live = new LiveFloor(
             empty,
             SalonClock.startingAtTheWall(time, 1),
-            new LiveFloor.Paper(new Pages(), Words.british(), Assets.under(AssetRoutes.PREFIX)));
+            new LiveFloor.Paper(new Pages(), Words.british(), Assets.under(AssetRoutes.PREFIX)),
+            List::of);
 
     @ParameterizedTest
     @ValueSource(strings = {"/", "/basins", "/desk", "/bells", "/pocket", "/welcome", "/bowls/mix"})

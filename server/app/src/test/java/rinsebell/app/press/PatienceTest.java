@@ -48,7 +48,10 @@ class PatienceTest {
     private final SalonClock clock = SalonClock.startingAtTheWall(time, 1);
     private final Snapshot loaded = Snapshot.of(story.floor(), Map.of());
     private final LiveFloor live = new LiveFloor(
-            loaded, clock, new LiveFloor.Paper(new Pages(), Words.british(), Assets.under(AssetRoutes.PREFIX)));
+            loaded,
+            clock,
+            new LiveFloor.Paper(new Pages(), Words.british(), Assets.under(AssetRoutes.PREFIX)),
+            List::of);
     private final FloorDesk desk = new FloorDesk(
             loaded,
             new FloorDesk.Tools(

@@ -60,6 +60,9 @@ record PressExamples(Map<String, Long> ids) {
             Map.entry("/facts/{id}/set-back", "{'earlier': 1}"),
             Map.entry("/facts/{id}/withdraw", "{'all': true}"),
             Map.entry("/bells/acknowledge", "{'kind': 'burning', 'subject': VISIT, 'anchor': FACT}"),
+            Map.entry(
+                    "/bells/shelve",
+                    "{'kind': 'tingling', 'subject': VISIT, 'anchor': FACT, 'minutes': 3, 'why': 'hands-full', 'by': STAFF}"),
             Map.entry("/salon", "{'name': 'Harbour', 'chairs': 9, 'basins': 2, 'bench': 6, 'zone': 'Europe/Berlin'}"),
             Map.entry("/staff", "{'name': 'Ines'}"),
             Map.entry("/staff/{id}", "{'name': 'Ines', 'role': 'desk', 'working': true}"),

@@ -1,6 +1,6 @@
 package rinsebell.floor.bell;
 
-/** Whom a bell is for. */
+/** Whom a stage of a bell is for, first of all. */
 public enum Audience {
     /** Whoever looks after the client. */
     STYLIST,

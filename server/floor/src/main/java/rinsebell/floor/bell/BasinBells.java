@@ -3,7 +3,6 @@ package rinsebell.floor.bell;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import rinsebell.floor.Floor;
 import rinsebell.floor.basin.Dispatch;
 import rinsebell.floor.basin.Turn;
@@ -24,6 +23,6 @@ final class BasinBells {
         var visit = turn.visit();
         var stage = new Stage(since, Stage.Step.DUE, Priority.MEDIUM, Audience.DESK);
         var key = new BellKey(BellKind.BASINS_CLASH, visit.value(), turn.anchor());
-        return new Bell(key, visit, List.of(), Set.of(), List.of(stage));
+        return Bell.alone(key, visit, List.of(), List.of(stage));
     }
 }

@@ -12,7 +12,6 @@ public final class Bells {
 
     /** All bells that ring or will ring on this floor if nobody acts. */
     public static List<Bell> of(Floor floor) {
-        var seen = floor.acknowledged();
         var heads = Head.all(floor);
         var found = new ArrayList<Bell>();
         BowlBells.addTo(found, floor);
@@ -24,10 +23,20 @@ public final class Bells {
             ForbiddenBells.addTo(found, head);
         });
         BasinBells.addTo(found, floor);
-        return found.stream().map(bell -> bell.seen(seen)).toList();
+        return answered(found, floor);
     }
 
-    /** When the next stage of any of these begins; empty when none does. */
+    private static List<Bell> answered(List<Bell> found, Floor floor) {
+        var seen = floor.acknowledged();
+        var shelved = floor.shelved();
+        var callers = new Callers(floor);
+        var house = floor.salon().policy().ringing();
+        return found.stream()
+                .map(bell -> bell.answered(seen, shelved, house, callers))
+                .toList();
+    }
+
+    /** When the next of these does something else by itself; empty when none does. */
     public static Optional<Instant> nextAfter(List<Bell> bells, Instant now) {
         return bells.stream().flatMap(bell -> bell.nextAfter(now).stream()).min(Instant::compareTo);
     }

@@ -2,7 +2,6 @@ package rinsebell.floor.bell;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import rinsebell.floor.Floor;
 import rinsebell.floor.bowl.Bowl;
 import rinsebell.floor.clock.Terms;
@@ -27,6 +26,6 @@ final class BowlBells {
         });
         var key =
                 new BellKey(BellKind.BOWL_WAITING, bowl.id().value(), bowl.id().value());
-        return new Bell(key, bowl.forVisit(), List.of(), Set.of(), stages);
+        return Bell.alone(key, bowl.forVisit(), List.of(), stages);
     }
 }

@@ -49,7 +49,8 @@ final class CheckBells {
         looks.forEach(look -> byPerson.computeIfAbsent(Optional.ofNullable(look.stylist()), who -> new ArrayList<>())
                 .add(look));
         byPerson.forEach((who, theirs) -> rounds(theirs, who.isPresent(), floor)
-                .forEach(round -> round.forEach(look -> found.add(bell(look, last(round))))));
+                .forEach(round ->
+                        round.forEach(look -> found.add(bell(look, last(round)).inRound(key(round.get(0)))))));
     }
 
     private static Look strand(Head head, Application application, Looks.Due due) {
@@ -76,6 +77,10 @@ final class CheckBells {
 
     private static Instant last(List<Look> round) {
         return round.get(round.size() - 1).due().at();
+    }
+
+    private static BellKey key(Look look) {
+        return new BellKey(look.kind(), look.subject(), look.due().anchor());
     }
 
     private static Bell bell(Look look, Instant roundDue) {

@@ -34,7 +34,8 @@ record Head(Floor floor, Visit visit, HeadTiming timing, Set<Seen> seen) {
     boolean isBurning() {
         return timing.isOffAtOnce()
                 && DiscomfortBells.atOnce(this)
-                        .anyMatch(bell -> !bell.seen(seen).isSeen(bell.since()));
+                        .anyMatch(bell ->
+                                !bell.seen(seen).isSeenWhole(bell.stages().get(0)));
     }
 
     Policy policy() {
@@ -46,11 +47,11 @@ record Head(Floor floor, Visit visit, HeadTiming timing, Set<Seen> seen) {
     }
 
     Bell bell(BellKind kind, long subject, long anchor, List<Stage> stages) {
-        return new Bell(new BellKey(kind, subject, anchor), visit.id(), List.of(), Set.of(), stages);
+        return Bell.alone(new BellKey(kind, subject, anchor), visit.id(), List.of(), stages);
     }
 
     Bell bell(BellKind kind, long subject, long anchor, Reason reason, Stage stage) {
-        return new Bell(new BellKey(kind, subject, anchor), visit.id(), List.of(reason), Set.of(), List.of(stage));
+        return Bell.alone(new BellKey(kind, subject, anchor), visit.id(), List.of(reason), List.of(stage));
     }
 
     static Stage stage(Instant from, Stage.Step step, Priority priority) {

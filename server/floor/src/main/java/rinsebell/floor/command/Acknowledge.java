@@ -3,6 +3,7 @@ package rinsebell.floor.command;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import rinsebell.floor.Asked;
 import rinsebell.floor.BellAcknowledged;
@@ -12,15 +13,14 @@ import rinsebell.floor.Draft;
 import rinsebell.floor.Floor;
 import rinsebell.floor.Reason;
 import rinsebell.floor.ReasonCode;
-import rinsebell.floor.Stream;
 import rinsebell.floor.bell.Bell;
 import rinsebell.floor.bell.BellKey;
-import rinsebell.floor.bell.Bells;
+import rinsebell.floor.bell.Returned;
 import rinsebell.floor.bell.Stage;
 
 /**
- * Somebody has seen a bell. Seen is not done: it goes quiet and stays visible, until it comes to a further stage or rings for a
- * further reason.
+ * Somebody has seen a bell. Seen is not done: it goes quiet and stays visible, until it comes to a further stage, rings for
+ * a further reason, or the house's interval is over. Looks that are one round are seen together.
  *
  * @param bell which
  * @param reason why, in free text; null for none
@@ -28,26 +28,30 @@ import rinsebell.floor.bell.Stage;
 public record Acknowledge(BellKey bell, @Nullable String reason) implements Command {
     @Override
     public Decision decide(Floor floor, Asked asked) {
-        return Bells.of(floor).stream()
-                .filter(known -> known.key().equals(bell))
-                .flatMap(known -> known.at(asked.now()).stream().map(stage -> seen(known, stage, floor, asked)))
-                .findFirst()
-                .orElse(Decision.refused(Reason.of(ReasonCode.BELL_NOT_RINGING)));
+        var round = AskedBell.of(bell, floor, asked.now());
+        var drafts = round.isEmpty()
+                ? returned(floor, asked)
+                : round.stream().flatMap(one -> seen(one, floor, asked)).toList();
+        return drafts.isEmpty()
+                ? Decision.refused(Reason.of(ReasonCode.BELL_NOT_RINGING))
+                : new Decision.Accepted(drafts, List.of());
     }
 
-    private Decision seen(Bell known, Stage stage, Floor floor, Asked asked) {
-        var visit = known.visit();
-        // A bowl may have been meant for somebody who never came: that is the day's then.
-        var stream = visit == null || floor.visit(visit).isEmpty()
-                ? Stream.day(floor.salon().dayOf(asked.now()))
-                : Stream.visit(visit);
-        return new Decision.Accepted(
-                List.of(new Draft(
-                        stream,
-                        asked.now(),
-                        new BellAcknowledged(bell, stage.step(), stage.priority(), codes(known)),
-                        reason)),
-                List.of());
+    private Stream<Draft> seen(Bell one, Floor floor, Asked asked) {
+        return one.at(asked.now()).map(stage -> draft(one, stage, floor, asked)).stream();
+    }
+
+    /** It is gone, and is only listed as not seen. */
+    private List<Draft> returned(Floor floor, Asked asked) {
+        return Returned.of(floor, asked.now()).stream()
+                .filter(one -> one.key().equals(bell))
+                .map(one -> draft(one.bell(), one.stage(), floor, asked))
+                .toList();
+    }
+
+    private Draft draft(Bell one, Stage stage, Floor floor, Asked asked) {
+        var what = new BellAcknowledged(one.key(), stage.step(), stage.priority(), codes(one), reason != null);
+        return new Draft(AskedBell.stream(one, floor, asked.now()), asked.now(), what, reason);
     }
 
     private static Set<ReasonCode> codes(Bell known) {

@@ -2,6 +2,8 @@ package rinsebell.floor.salon;
 
 import java.time.Duration;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import rinsebell.floor.bell.Priority;
 import rinsebell.floor.product.Kind;
 
 /**
@@ -11,6 +13,7 @@ import rinsebell.floor.product.Kind;
  * @param working what comes before the basin
  * @param bowl when a waiting bowl asks, and rings
  * @param checks when a late check rings
+ * @param ringing how bells that nobody answers go on
  * @param skinTest when a skin test counts
  * @param longestOn a shorter longest-on by kind of product
  * @param weighingSlackGrams how far a weighed portion may miss its ratio
@@ -20,6 +23,7 @@ public record Policy(
         WorkingTime working,
         WaitingBowl bowl,
         LateCheck checks,
+        Ringing ringing,
         SkinTestRule skinTest,
         Map<Kind, Duration> longestOn,
         int weighingSlackGrams) {
@@ -55,6 +59,49 @@ public record Policy(
     public record LateCheck(Duration medium, Duration high, Duration highSooner, Duration round) {}
 
     /**
+     * @param widerHigh a high bell that nobody has seen for so long calls more people, and again after as long
+     * @param widerMedium the same for a medium one; a low one calls nobody further
+     * @param againHigh a high bell that was seen rings again after so long, until it has really ended
+     * @param againMedium the same for a medium one
+     * @param againLow the same for a low one
+     * @param longestShelved how long a bell may be put off at most
+     */
+    public record Ringing(
+            Duration widerHigh,
+            Duration widerMedium,
+            Duration againHigh,
+            Duration againMedium,
+            Duration againLow,
+            Duration longestShelved) {
+        /** House numbers to begin with; common practice, no source. */
+        public static final Ringing DEFAULT = new Ringing(
+                Duration.ofSeconds(30),
+                Duration.ofMinutes(2),
+                Duration.ofMinutes(2),
+                Duration.ofMinutes(5),
+                Duration.ofMinutes(10),
+                Duration.ofMinutes(5));
+
+        /** After how long a bell that nobody has seen calls more people; null for never. */
+        public @Nullable Duration wider(Priority priority) {
+            return switch (priority) {
+                case HIGH -> widerHigh;
+                case MEDIUM -> widerMedium;
+                case LOW, SILENT -> null;
+            };
+        }
+
+        /** After how long a bell that was seen rings again. */
+        public Duration again(Priority priority) {
+            return switch (priority) {
+                case HIGH -> againHigh;
+                case MEDIUM -> againMedium;
+                case LOW, SILENT -> againLow;
+            };
+        }
+    }
+
+    /**
      * @param before how long before the visit it is applied at least
      * @param validDays how many days after being applied it counts
      */
@@ -66,6 +113,7 @@ public record Policy(
             new WorkingTime(Duration.ofMinutes(1), Duration.ofMinutes(4), Duration.ofMinutes(8), Duration.ofMinutes(5)),
             new WaitingBowl(Duration.ofMinutes(6), Duration.ofMinutes(15)),
             new LateCheck(Duration.ofMinutes(2), Duration.ofMinutes(5), Duration.ofMinutes(2), Duration.ofMinutes(3)),
+            Ringing.DEFAULT,
             new SkinTestRule(Duration.ofDays(2), 7),
             Map.of(),
             1);

@@ -254,6 +254,7 @@ class CheckBellsTest {
                 house.working(),
                 house.bowl(),
                 checks,
+                house.ringing(),
                 house.skinTest(),
                 house.longestOn(),
                 house.weighingSlackGrams());

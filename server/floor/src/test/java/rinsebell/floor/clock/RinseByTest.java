@@ -151,6 +151,7 @@ class RinseByTest extends OneBowlOn {
                 policy.working(),
                 policy.bowl(),
                 policy.checks(),
+                policy.ringing(),
                 policy.skinTest(),
                 Map.of(POWDER_LIGHTENER, minutes(house)),
                 policy.weighingSlackGrams()));

@@ -91,16 +91,22 @@ class DayTest {
                 .hasSize(2);
     }
 
-    // The waiting bowl asks from 10:01 on.
+    // The waiting bowl asks from 10:01 on, which is no alarm yet, and rings from 10:10 on.
     @ParameterizedTest
-    @CsvSource({"10:00:59.999, false", "10:01, true", "10:01:00.001, true"})
-    void aBellIsSeenOnceItHasCome(String clock, boolean accepted) {
+    @CsvSource({
+        "10:00:59.999, false, false",
+        "10:01, true, false",
+        "10:09:59.999, true, false",
+        "10:10, true, true",
+        "10:10:00.001, true, true"
+    })
+    void aBellIsSeenOnceItHasCome(String clock, boolean accepted, boolean seen) {
         var key = Ringing.bell(desk.floor(), BellKind.BOWL_WAITING).key();
         desk.at(clock);
         var decision = desk.plans(new Acknowledge(key, "on its way"));
         assertThat(isAccepted(decision)).isEqualTo(accepted);
         assertThat(Ringing.bell(desk.floor(), BellKind.BOWL_WAITING).isSeen(desk.now()))
-                .isEqualTo(accepted);
+                .isEqualTo(seen);
         if (!accepted) {
             assertThat(refusal(decision)).containsExactly(ReasonCode.BELL_NOT_RINGING);
         }

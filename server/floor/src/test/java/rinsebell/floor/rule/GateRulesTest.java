@@ -206,6 +206,7 @@ class GateRulesTest {
                 policy.working(),
                 policy.bowl(),
                 policy.checks(),
+                policy.ringing(),
                 new Policy.SkinTestRule(Duration.ofHours(hours), 7),
                 policy.longestOn(),
                 policy.weighingSlackGrams()));

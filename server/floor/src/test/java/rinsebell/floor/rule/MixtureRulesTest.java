@@ -67,6 +67,7 @@ class MixtureRulesTest {
                 policy.working(),
                 policy.bowl(),
                 policy.checks(),
+                policy.ringing(),
                 policy.skinTest(),
                 policy.longestOn(),
                 slackGrams));

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import rinsebell.floor.BellShelved;
 import rinsebell.floor.Command;
 import rinsebell.floor.Fact;
 import rinsebell.floor.Floor;
@@ -17,6 +18,7 @@ import rinsebell.floor.command.Arrange;
 import rinsebell.floor.command.OnDay;
 import rinsebell.floor.command.Report;
 import rinsebell.floor.command.SetFactBack;
+import rinsebell.floor.command.Shelve;
 import rinsebell.floor.command.WithdrawFact;
 import rinsebell.floor.product.Product;
 import rinsebell.floor.salon.House;
@@ -56,7 +58,17 @@ final class DeskWork {
     Optional<Command> acknowledge(Floor floor, Instant now) {
         var all = Bells.of(floor);
         var ringing = all.stream().filter(bell -> bell.at(now).isPresent()).toList();
-        return dice.any(dice.onceIn(6) ? all : ringing).map(Bell::key).map(key -> new Acknowledge(key, null));
+        return dice.any(dice.onceIn(6) ? all : ringing)
+                .map(Bell::key)
+                .map(key -> new Acknowledge(key, dice.onceIn(3) ? "seen to" : null));
+    }
+
+    Optional<Command> shelve(Floor floor, Instant now) {
+        var all = Bells.of(floor);
+        var ringing = all.stream().filter(bell -> bell.isRinging(now)).toList();
+        return dice.any(dice.onceIn(6) ? all : ringing)
+                .map(bell -> new Shelve(
+                        bell.key(), Saturday.minutes(1 + dice.below(6)), dice.of(BellShelved.Why.values()), null));
     }
 
     Optional<Command> setBack(Floor floor, Instant now) {
@@ -118,6 +130,7 @@ final class DeskWork {
                 house.working(),
                 house.bowl(),
                 house.checks(),
+                house.ringing(),
                 house.skinTest(),
                 house.longestOn(),
                 dice.below(3));

@@ -34,6 +34,7 @@ final class Presses {
         onHeads(new Heads(dice, clients, bowls));
         around(house);
         add(7, house::acknowledge);
+        add(3, house::shelve);
         add(4, house::setBack);
         add(1, house::outage);
     }

@@ -11,12 +11,14 @@ import java.util.Objects;
 import java.util.stream.Collectors;
 import rinsebell.floor.Asked;
 import rinsebell.floor.BellAcknowledged;
+import rinsebell.floor.BellShelved;
 import rinsebell.floor.Command;
 import rinsebell.floor.Correction;
 import rinsebell.floor.Decision;
 import rinsebell.floor.Draft;
 import rinsebell.floor.Floor;
 import rinsebell.floor.bell.Bell;
+import rinsebell.floor.bell.BellKey;
 import rinsebell.floor.bell.BellKind;
 import rinsebell.floor.bell.Bells;
 import rinsebell.floor.bell.Priority;
@@ -25,6 +27,7 @@ import rinsebell.floor.bowl.DayEvent.ClockShifted;
 import rinsebell.floor.command.Acknowledge;
 import rinsebell.floor.command.EndDay;
 import rinsebell.floor.command.OnDay;
+import rinsebell.floor.command.Shelve;
 import rinsebell.floor.command.WithdrawFact;
 import rinsebell.floor.testing.Desk;
 import rinsebell.floor.testing.Story;
@@ -107,7 +110,9 @@ public final class SalonDay {
             theTypedInstantIsPossible(accepted, floor);
             wasHeld(accepted.drafts());
             if (command instanceof Acknowledge seen) {
-                assertThat(before.bells()).anyMatch(bell -> bell.key().equals(seen.bell()) && bell.isSeen(desk.now()));
+                isQuiet(seen.bell());
+            } else if (command instanceof Shelve off) {
+                isQuiet(off.bell());
             } else if (command instanceof WithdrawFact withdrawal) {
                 takesOnlyWhatWasAgreedTo(withdrawal, accepted, floor);
             }
@@ -117,6 +122,10 @@ public final class SalonDay {
                     .isSameAs(floor);
             saysItIsAlreadyDone(command, asked, (Decision.Refused) decision);
         }
+    }
+
+    private void isQuiet(BellKey key) {
+        assertThat(before.bells()).noneMatch(bell -> bell.key().equals(key) && bell.isRinging(desk.now()));
     }
 
     /** Sentence 1: what is refused as a plan for a restriction is written down as a fact, and nothing else is. */
@@ -156,7 +165,7 @@ public final class SalonDay {
         for (var draft : accepted.drafts()) {
             var gone = ((Correction.Withdrawn) draft.event()).of();
             var isQuiet = floor.fact(gone)
-                    .filter(fact -> fact.event() instanceof BellAcknowledged)
+                    .filter(fact -> fact.event() instanceof BellAcknowledged || fact.event() instanceof BellShelved)
                     .isPresent();
             assertThat(gone == asked.seq() || asked.along().contains(gone) || isQuiet)
                     .as("%d goes along with %s", gone, asked)

@@ -19,6 +19,7 @@ import rinsebell.floor.bell.BellKey;
 import rinsebell.floor.bell.BellKind;
 import rinsebell.floor.bell.Bells;
 import rinsebell.floor.bell.Priority;
+import rinsebell.floor.bell.Seen;
 import rinsebell.floor.bell.Stage;
 import rinsebell.floor.bowl.Bowl;
 import rinsebell.floor.bowl.BowlId;
@@ -65,6 +66,7 @@ final class Sentences {
         nothingHangsOnWhatDidNotHappen(standing);
         nothingHappensInTheFuture(standing);
         everyBellIsOneAndGetsNoQuieter();
+        bells.forEach(this::isQuietOnlyForAReason);
         floor.day().bowls().forEach(this::aBowlThatWaitsRings);
         floor.visits().forEach(this::rings);
     }
@@ -124,6 +126,35 @@ final class Sentences {
                     .as("loudness of %s", bell.key())
                     .isSorted();
         }
+    }
+
+    /** What rings is quiet only while somebody has seen it, within the house's interval, or put it on the shelf. */
+    private void isQuietOnlyForAReason(Bell bell) {
+        var stage = bell.at(now).filter(one -> one.priority() != Priority.SILENT);
+        var ring = bell.ring(now);
+        switch (bell.state(now)) {
+            case NORMAL, RETURNED_UNACKNOWLEDGED ->
+                assertThat(stage).as("%s rings", bell.key()).isEmpty();
+            case UNACKNOWLEDGED ->
+                assertThat(ring.filter(one -> one.reach().isNobody()))
+                        .as("%s reaches somebody", bell.key())
+                        .isEmpty();
+            case ACKNOWLEDGED ->
+                assertThat(bell.seen())
+                        .as("somebody has seen %s not long ago", bell.key())
+                        .anyMatch(seen -> !seen.at().isAfter(now) && isRecent(seen, stage.orElseThrow()));
+            case SHELVED -> {
+                assertThat(stage.orElseThrow().priority()).isLessThan(Priority.HIGH);
+                assertThat(bell.shelved())
+                        .as("somebody has put %s off", bell.key())
+                        .anyMatch(off -> !off.at().isAfter(now) && off.until().isAfter(now));
+            }
+        }
+    }
+
+    private boolean isRecent(Seen seen, Stage stage) {
+        var again = floor.salon().policy().ringing().again(stage.priority());
+        return seen.what().ends() || seen.at().plus(again).isAfter(now);
     }
 
     private void aBowlThatWaitsRings(Bowl bowl) {

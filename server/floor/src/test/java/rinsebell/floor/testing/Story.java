@@ -7,10 +7,12 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import rinsebell.floor.BellAcknowledged;
+import rinsebell.floor.BellShelved;
 import rinsebell.floor.Correction;
 import rinsebell.floor.Event;
 import rinsebell.floor.Fact;
@@ -90,8 +92,21 @@ public final class Story {
     public long acknowledges(Bell bell) {
         var stage = bell.at(now).orElseThrow();
         var visit = bell.visit();
-        var event = new BellAcknowledged(bell.key(), stage.step(), stage.priority(), codes(bell));
+        var event = new BellAcknowledged(bell.key(), stage.step(), stage.priority(), codes(bell), false);
         return visit == null ? tells(Stream.day(Saturday.DATE), event) : tells(Stream.visit(visit), event);
+    }
+
+    /** The same, and says why. */
+    public long explains(Bell bell) {
+        var stage = bell.at(now).orElseThrow();
+        var event = new BellAcknowledged(bell.key(), stage.step(), stage.priority(), codes(bell), true);
+        return tells(Stream.visit(Objects.requireNonNull(bell.visit())), event);
+    }
+
+    /** Somebody has no hand free for a bell. */
+    public long shelves(Bell bell, Duration span) {
+        var event = new BellShelved(bell.key(), span, BellShelved.Why.HANDS_FULL);
+        return tells(Stream.visit(Objects.requireNonNull(bell.visit())), event);
     }
 
     private static Set<ReasonCode> codes(Bell bell) {

@@ -1,0 +1,67 @@
+package rinsebell.app.listen;
+
+import java.time.Duration;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import rinsebell.app.time.TimeSources;
+import rinsebell.web.board.Listening;
+
+/**
+ * Devices that said not long ago that they listen. Nothing of it is kept: a device that is there says so again within
+ * seconds of a start.
+ */
+public final class Listeners {
+    /** A device says so every 10 s; it may fail once. */
+    static final Duration GONE_AFTER = Duration.ofSeconds(25);
+
+    private static final int MOST = 500;
+
+    private final TimeSources time;
+    private final Map<String, Heard> byPage = new HashMap<>();
+
+    private record Heard(Listening listening, long atNanos) {}
+
+    public Listeners(TimeSources time) {
+        this.time = time;
+    }
+
+    /**
+     * A page says that it listens.
+     *
+     * @param page an id of its own making
+     * @return whether that changes what is to be told of all of them
+     */
+    public synchronized boolean heard(String page, Listening listening) {
+        var before = all();
+        if (byPage.size() < MOST || byPage.containsKey(page)) {
+            byPage.put(page, new Heard(listening, time.monotonicNanos()));
+        }
+        return !before.equals(all());
+    }
+
+    /** Forgets those that are gone; whether there were any. */
+    public synchronized boolean forgetGone() {
+        return byPage.values().removeIf(this::isGone);
+    }
+
+    /** All that are there, in an order that does not hang on who came first. */
+    public synchronized List<Listening> all() {
+        return sorted(byPage.values().stream()
+                .filter(heard -> !isGone(heard))
+                .map(Heard::listening)
+                .toList());
+    }
+
+    private static List<Listening> sorted(Collection<Listening> listening) {
+        return listening.stream()
+                .sorted(Comparator.comparing(Listening::toString))
+                .toList();
+    }
+
+    private boolean isGone(Heard heard) {
+        return time.monotonicNanos() - heard.atNanos >= GONE_AFTER.toNanos();
+    }
+}

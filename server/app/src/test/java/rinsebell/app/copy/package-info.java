@@ -1,4 +1,0 @@
-@NullMarked
-package rinsebell.app.copy;
-
-import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,38 @@
+package rinsebell.floor.command;
+
+import java.time.Instant;
+import java.util.List;
+import rinsebell.floor.Floor;
+import rinsebell.floor.Stream;
+import rinsebell.floor.bell.Bell;
+import rinsebell.floor.bell.BellKey;
+import rinsebell.floor.bell.Bells;
+
+/** The bell that a press names, with all that is one round with it. */
+final class AskedBell {
+    private AskedBell() {}
+
+    /** The bell itself first, then whatever rings with it; none when it is in no stage. */
+    static List<Bell> of(BellKey key, Floor floor, Instant now) {
+        var bells = Bells.of(floor);
+        return bells.stream()
+                .filter(one -> one.key().equals(key) && one.at(now).isPresent())
+                .findFirst()
+                .map(asked -> java.util.stream.Stream.concat(
+                                java.util.stream.Stream.of(asked),
+                                bells.stream()
+                                        .filter(one ->
+                                                one != asked && one.round().equals(asked.round()))
+                                        .filter(one -> one.isRinging(now)))
+                        .toList())
+                .orElse(List.of());
+    }
+
+    /** A bowl may have been meant for somebody who never came: that is the day's then. */
+    static Stream stream(Bell bell, Floor floor, Instant now) {
+        var visit = bell.visit();
+        return visit == null || floor.visit(visit).isEmpty()
+                ? Stream.day(floor.salon().dayOf(now))
+                : Stream.visit(visit);
+    }
+}

@@ -1,0 +1,102 @@
+// Decides what rings on this device: from the plan of every bell that the page carries and the salon's time, and from
+// nothing else. So it rings on time whether the server is there or not.
+
+import { left, now } from "./clock.js";
+import { chosen } from "./device.js";
+import { sound, speak } from "./sound.js";
+
+const ORDER = ["calm", "asked", "low", "medium", "high"];
+const SHOWN = 3;
+const LOOK_MS = 250;
+
+const rank = (urgency) => ORDER.indexOf(urgency);
+
+function turn(text, words) {
+  const [from, urgency, how, word, ears] = text.split(":");
+  return { from: Number(from), urgency, how, what: words[Number(word)], ears: ears ? ears.split(",") : [] };
+}
+
+function bell(element) {
+  const { bell: id, round, where, counts, href, spoken, hear, words, turns } = element.dataset;
+  return { id, round, where, counts: Number(counts), href, spoken, hear, turns: turns.split(" ").map((text) => turn(text, words.split("|"))) };
+}
+
+/** Every bell of the floor with all that it will do. */
+export const bells = (scope = document) => [...scope.querySelectorAll("#bells .rung li")].map(bell);
+
+/** What a bell does at an instant; nothing before its first turn. */
+export const turnAt = (one, at) => one.turns.filter((each) => each.from <= at).pop();
+
+/** Whether an ear hears that turn. */
+export const hears = (ear, { how, ears }) => how === "rings" && (ears.includes("all") || ears.includes(ear) || (ear === "all" && ears.length > 0));
+
+/** What rings for an ear at an instant, the loudest first, of equals the longest. */
+export function ringing(all, ear, at) {
+  return all
+    .map((one) => ({ ...one, turn: turnAt(one, at) }))
+    .filter((one) => one.turn && hears(ear, one.turn))
+    .sort((a, b) => rank(b.turn.urgency) - rank(a.turn.urgency) || a.turn.from - b.turn.from);
+}
+
+let parsed = { element: null, all: [] };
+
+// The plan changes only with its fragment.
+function plan() {
+  const element = document.getElementById("bells");
+  if (element !== parsed.element) parsed = { element, all: element ? bells() : [] };
+  return parsed.all;
+}
+
+/** The ear of this device: chosen by hand, or that of the page it last showed. */
+export const ear = () => chosen().ear || document.documentElement.dataset.ear || chosen().last || "all";
+
+// Without the server the strip is drawn from the plan, in the same shape.
+function item(one) {
+  const li = document.createElement("li");
+  li.className = `bell ${one.turn.urgency}`;
+  const link = Object.assign(document.createElement("a"), { href: one.href });
+  const marks = Object.assign(document.createElement("span"), { className: "marks", textContent: "!".repeat(rank(one.turn.urgency) - 1) });
+  const where = Object.assign(document.createElement("strong"), { textContent: one.where });
+  const what = Object.assign(document.createElement("span"), { className: "what", textContent: one.turn.what });
+  const time = Object.assign(document.createElement("time"), { textContent: left(one.counts, now()) });
+  time.dataset.due = one.counts;
+  link.append(marks, where, " ", what, " ", time);
+  li.append(link);
+  return li;
+}
+
+function colour(one) {
+  const number = one.href.match(/^\/visits\/(\d+)$/)?.[1];
+  const panel = number && document.getElementById(`visit-${number}`);
+  const links = [...document.querySelectorAll(`main a[href="${CSS.escape(one.href)}"]`)].map((link) => link.closest("[data-n], li"));
+  for (const piece of [panel, ...links]) piece?.classList.add(one.turn.urgency);
+}
+
+function drawAlone(at) {
+  const asking = plan()
+    .map((one) => ({ ...one, turn: turnAt(one, at) }))
+    .filter((one) => one.turn && rank(one.turn.urgency) >= rank("low"))
+    .sort((a, b) => rank(b.turn.urgency) - rank(a.turn.urgency) || (a.turn.how === "rings" ? 0 : 1) - (b.turn.how === "rings" ? 0 : 1) || a.turn.from - b.turn.from);
+  const drawn = asking.map((one) => `${one.id} ${one.turn.urgency} ${one.turn.what}`).join(",");
+  const strip = document.querySelector("#bells > ol:not(.rung)");
+  if (!strip || strip.dataset.drawn === drawn) return;
+  strip.dataset.drawn = drawn;
+  strip.replaceChildren(...asking.slice(0, SHOWN).map(item));
+  asking.forEach(colour);
+}
+
+function look() {
+  const at = now();
+  const mine = ringing(plan(), ear(), at);
+  const loudest = mine[0]?.turn.urgency ?? "calm";
+  if (document.documentElement.dataset.ring !== loudest) document.documentElement.dataset.ring = loudest;
+  sound(loudest, mine.map((one) => `${one.id}@${one.turn.from}`));
+  if (chosen().spoken) speak(mine.map((one) => ({ key: `${one.id}@${one.turn.from}`, text: one.spoken })));
+  if (document.documentElement.hasAttribute("data-alone")) drawAlone(at);
+}
+
+/** Rings from now on. */
+export function start() {
+  setInterval(look, LOOK_MS);
+  look();
+}
