@@ -36,6 +36,7 @@ public final class Assets {
             "turn.js",
             "send.js",
             "kept.js",
+            "answered.js",
             "device.js",
             "listen.js",
             "ring.js",

@@ -58,7 +58,7 @@ final class Samples {
         return new BellStrip(
                 List.of(
                         new Bell(
-                                "bell-88-rinse",
+                                "bell-rinse-73-88",
                                 "chair 3",
                                 "rinse now, basin A",
                                 Urgency.HIGH,
@@ -66,10 +66,10 @@ final class Samples {
                                 "/chairs/3",
                                 false,
                                 "",
-                                "/bells/88-rinse/heard",
+                                "/bells/acknowledge?kind=rinse&subject=73&anchor=88",
                                 null),
                         new Bell(
-                                "bell-61-check",
+                                "bell-strand_check-76-61",
                                 "chair 6",
                                 "strand check",
                                 Urgency.MEDIUM,
@@ -80,7 +80,7 @@ final class Samples {
                                 null,
                                 null),
                         new Bell(
-                                "bell-97-check",
+                                "bell-scalp_check-72-97",
                                 "chair 2",
                                 "scalp check",
                                 Urgency.ASKED,
@@ -99,13 +99,13 @@ final class Samples {
     static List<Rung> rung() {
         return List.of(
                 new Rung(
-                        "bell-88-rinse",
-                        "bell-88-rinse",
+                        "bell-rinse-73-88",
+                        "bell-rinse-73-88",
                         "chair 3",
                         at("14:21:36"),
                         "/chairs/3",
                         "Chair 3, please",
-                        "/bells/88-rinse/heard",
+                        "/bells/acknowledge?kind=rinse&subject=73&anchor=88",
                         List.of(
                                 new Turn(at("14:16:36"), "rinse soon", Urgency.ASKED, How.ASKS, ""),
                                 new Turn(
@@ -116,13 +116,13 @@ final class Samples {
                                         "staff-2,assistants,wall"),
                                 new Turn(at("14:23"), "rinse now", Urgency.HIGH, How.RINGS, "all"))),
                 new Rung(
-                        "bell-61-check",
-                        "bell-61-check",
+                        "bell-strand_check-76-61",
+                        "bell-strand_check-76-61",
                         "chair 6",
                         at("14:18:38"),
                         "/chairs/6",
                         "Chair 6, please",
-                        "/bells/61-check/heard",
+                        "/bells/acknowledge?kind=strand-check&subject=76&anchor=61",
                         List.of(
                                 new Turn(at("14:20"), "strand check", Urgency.MEDIUM, How.HEARD, ""),
                                 new Turn(at("14:25"), "strand check", Urgency.MEDIUM, How.RINGS, "staff-3"))));

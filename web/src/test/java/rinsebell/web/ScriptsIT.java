@@ -207,14 +207,14 @@ class ScriptsIT {
     /** A device hears what reaches its ear, from the instant on at which it does, and the loudest first. */
     @ParameterizedTest
     @CsvSource({
-        "assistants, -1000, 'bell-88-rinse'",
+        "assistants, -1000, 'bell-rinse-73-88'",
         "staff-3,    -1000, ''",
         "desk,       0,     ''",
         "desk,       11999, ''",
-        "desk,       12000, 'bell-88-rinse'",
-        "staff-3,    131999, 'bell-88-rinse'",
-        "staff-3,    132000, 'bell-88-rinse bell-61-check'",
-        "all,        0,     'bell-88-rinse'",
+        "desk,       12000, 'bell-rinse-73-88'",
+        "staff-3,    131999, 'bell-rinse-73-88'",
+        "staff-3,    132000, 'bell-rinse-73-88 bell-strand_check-76-61'",
+        "all,        0,     'bell-rinse-73-88'",
         "chair-3,    0,     ''"
     })
     void hearsWhatReachesItsEar(String ear, long millisLater, String bells) {
@@ -240,6 +240,25 @@ class ScriptsIT {
         assertThat(page.evaluate("() => document.documentElement.dataset.ring")).isEqualTo("high");
         assertThat(page.locator("#bells > ol:not(.rung) .bell.high").textContent())
                 .contains("chair 3", "rinse now");
+    }
+
+    /** Rings high for everyone since 14:23: what is heard here is quiet here for the two minutes of a high bell. */
+    @Test
+    void whatThisDeviceHasAnsweredIsQuietOnItWithoutTheServer() {
+        page.clock().install();
+        page.navigate(server.url("floor"));
+        page.route("**/{bells,clock}**", route -> route.abort("connectionrefused"));
+        page.evaluate("() => document.documentElement.dataset.ear = 'desk'");
+        page.clock().runFor(20_000);
+        assertThat(page.evaluate("() => document.documentElement.dataset.ring")).isEqualTo("high");
+        page.locator("#bells > ol:not(.rung) form button").first().click();
+        page.clock().runFor(1_000);
+        assertThat(page.evaluate("() => document.documentElement.dataset.ring")).isEqualTo("calm");
+        assertThat(page.locator("#bells > ol:not(.rung) .bell.high").count()).isEqualTo(1);
+        page.clock().runFor(117_000);
+        assertThat(page.evaluate("() => document.documentElement.dataset.ring")).isEqualTo("calm");
+        page.clock().runFor(15_000);
+        assertThat(page.evaluate("() => document.documentElement.dataset.ring")).isEqualTo("high");
     }
 
     @Test

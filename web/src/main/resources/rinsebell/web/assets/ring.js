@@ -1,6 +1,7 @@
 // Decides what rings on this device: from the plan of every bell that the page carries and the salon's time, and from
 // nothing else. So it rings on time whether the server is there or not.
 
+import { forget, isAnswered, note } from "./answered.js";
 import { left, now } from "./clock.js";
 import { chosen } from "./device.js";
 import { sound, speak } from "./sound.js";
@@ -34,7 +35,7 @@ export const hears = (ear, { how, ears }) => how === "rings" && (ears.includes("
 export function ringing(all, ear, at) {
   return all
     .map((one) => ({ ...one, turn: turnAt(one, at) }))
-    .filter((one) => one.turn && hears(ear, one.turn))
+    .filter((one) => one.turn && hears(ear, one.turn) && !isAnswered(one, one.turn, all, at))
     .sort((a, b) => rank(b.turn.urgency) - rank(a.turn.urgency) || a.turn.from - b.turn.from);
 }
 
@@ -43,12 +44,22 @@ let parsed = { element: null, all: [] };
 // The plan changes only with its fragment.
 function plan() {
   const element = document.getElementById("bells");
-  if (element !== parsed.element) parsed = { element, all: element ? bells() : [] };
+  if (element === parsed.element) return parsed.all;
+  // A plan that the server has just sent knows what it was told before; one that came with the page may not.
+  if (parsed.element && !document.documentElement.hasAttribute("data-alone")) forget();
+  parsed = { element, all: element ? bells() : [] };
   return parsed.all;
 }
 
 /** The ear of this device: chosen by hand, or that of the page it last showed. */
 export const ear = () => chosen().ear || document.documentElement.dataset.ear || chosen().last || "all";
+
+function heard(one) {
+  const form = Object.assign(document.createElement("form"), { method: "post", action: one.hear });
+  form.dataset.press = "";
+  form.append(Object.assign(document.createElement("button"), { textContent: document.getElementById("words").dataset.heard }));
+  return form;
+}
 
 // Without the server the strip is drawn from the plan, in the same shape.
 function item(one) {
@@ -62,6 +73,7 @@ function item(one) {
   time.dataset.due = one.counts;
   link.append(marks, where, " ", what, " ", time);
   li.append(link);
+  if (one.hear && one.turn.how === "rings") li.append(heard(one));
   return li;
 }
 
@@ -75,9 +87,10 @@ function colour(one) {
 function drawAlone(at) {
   const asking = plan()
     .map((one) => ({ ...one, turn: turnAt(one, at) }))
+    .map((one) => (one.turn && isAnswered(one, one.turn, plan(), at) ? { ...one, turn: { ...one.turn, how: "heard" } } : one))
     .filter((one) => one.turn && rank(one.turn.urgency) >= rank("low"))
     .sort((a, b) => rank(b.turn.urgency) - rank(a.turn.urgency) || (a.turn.how === "rings" ? 0 : 1) - (b.turn.how === "rings" ? 0 : 1) || a.turn.from - b.turn.from);
-  const drawn = asking.map((one) => `${one.id} ${one.turn.urgency} ${one.turn.what}`).join(",");
+  const drawn = asking.map((one) => `${one.id} ${one.turn.urgency} ${one.turn.how} ${one.turn.what}`).join(",");
   const strip = document.querySelector("#bells > ol:not(.rung)");
   if (!strip || strip.dataset.drawn === drawn) return;
   strip.dataset.drawn = drawn;
@@ -97,6 +110,7 @@ function look() {
 
 /** Rings from now on. */
 export function start() {
+  document.addEventListener("submit", (event) => note(event.target, event.submitter), true);
   setInterval(look, LOOK_MS);
   look();
 }
