@@ -19,7 +19,7 @@ import rinsebell.floor.bell.Ring;
 import rinsebell.floor.bell.Stage;
 import rinsebell.floor.visit.ApplicationId;
 import rinsebell.floor.visit.Visit;
-import rinsebell.web.form.Codes;
+import rinsebell.web.Codes;
 import rinsebell.web.view.BellStrip;
 import rinsebell.web.view.Press;
 import rinsebell.web.view.Rung;

@@ -8,7 +8,7 @@ import rinsebell.floor.bell.Ear;
 import rinsebell.floor.bell.Reach;
 import rinsebell.floor.salon.Place;
 import rinsebell.floor.salon.StaffId;
-import rinsebell.web.form.Codes;
+import rinsebell.web.Codes;
 
 /** How a page says for whom a device listens, and whom a bell reaches: {@code staff-4}, {@code chair-3}, {@code wall}. */
 public final class EarCode {

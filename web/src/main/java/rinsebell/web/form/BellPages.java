@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import rinsebell.floor.BellShelved;
 import rinsebell.floor.bell.Bell;
+import rinsebell.web.Codes;
 import rinsebell.web.board.BellBoard;
 import rinsebell.web.form.FormDraft.Choice;
 import rinsebell.web.view.Form;

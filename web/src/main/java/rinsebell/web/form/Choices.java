@@ -6,6 +6,7 @@ import rinsebell.floor.bowl.Bowl;
 import rinsebell.floor.salon.Place;
 import rinsebell.floor.visit.Application;
 import rinsebell.floor.visit.Visit;
+import rinsebell.web.Codes;
 import rinsebell.web.form.FormDraft.Choice;
 
 /** What can be chosen on this floor now. */

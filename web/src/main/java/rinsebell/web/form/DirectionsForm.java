@@ -20,6 +20,7 @@ import rinsebell.floor.product.Span;
 import rinsebell.floor.product.Times;
 import rinsebell.floor.product.Zone;
 import rinsebell.floor.unit.Percent;
+import rinsebell.web.Codes;
 
 /** Reads the directions of a product, every field of them. */
 final class DirectionsForm {

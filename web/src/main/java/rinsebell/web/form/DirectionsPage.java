@@ -17,6 +17,7 @@ import rinsebell.floor.product.Pairing;
 import rinsebell.floor.product.Span;
 import rinsebell.floor.product.Zone;
 import rinsebell.floor.unit.Percent;
+import rinsebell.web.Codes;
 import rinsebell.web.form.FormDraft.Choice;
 import rinsebell.web.view.Form;
 import rinsebell.web.view.TimesExample;

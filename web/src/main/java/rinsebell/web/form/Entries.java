@@ -18,6 +18,7 @@ import rinsebell.floor.Intent;
 import rinsebell.floor.client.ClientCard;
 import rinsebell.floor.salon.StaffId;
 import rinsebell.floor.visit.ClientId;
+import rinsebell.web.Codes;
 
 /**
  * One reading of one form: hands out entries by name, and notes whatever is wrong with them. For a wrong entry it hands

@@ -5,6 +5,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import rinsebell.floor.salon.House;
 import rinsebell.floor.salon.Place;
+import rinsebell.web.Codes;
 
 /** Reads places by their codes, as this salon has them. */
 final class EntryPlaces {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import rinsebell.web.Codes;
 import rinsebell.web.view.Field;
 import rinsebell.web.view.Field.Kind;
 import rinsebell.web.view.Field.Option;

@@ -12,6 +12,7 @@ import rinsebell.floor.product.Mixture;
 import rinsebell.floor.product.Pairing;
 import rinsebell.floor.unit.Grams;
 import rinsebell.floor.unit.Percent;
+import rinsebell.web.Codes;
 
 /** Reads how a product is mixed. */
 final class MixingForm {

@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.Map;
 import rinsebell.floor.product.Kind;
 import rinsebell.floor.salon.Policy;
+import rinsebell.web.Codes;
 
 /** Reads the house's own numbers; what is not typed stays as it is. */
 final class PolicyForm {

@@ -9,6 +9,7 @@ import rinsebell.floor.salon.House;
 import rinsebell.floor.salon.Role;
 import rinsebell.floor.salon.StaffId;
 import rinsebell.floor.salon.StaffMember;
+import rinsebell.web.Codes;
 import rinsebell.web.form.FormDraft.Choice;
 import rinsebell.web.form.SheetPage.Part;
 import rinsebell.web.form.SheetPage.Row;

@@ -8,7 +8,7 @@ import rinsebell.floor.product.Allowance;
 import rinsebell.floor.product.Cover;
 import rinsebell.floor.product.Heat;
 import rinsebell.floor.product.Limits;
-import rinsebell.web.form.Codes;
+import rinsebell.web.Codes;
 
 /** Whether each cover and heat is allowed, and for how many minutes at most; without a number it has no limit of its own. */
 final class AllowanceJson {

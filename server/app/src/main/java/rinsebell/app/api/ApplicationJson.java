@@ -8,8 +8,8 @@ import rinsebell.floor.visit.Application;
 import rinsebell.floor.visit.Ending;
 import rinsebell.floor.visit.StrandCheck;
 import rinsebell.floor.visit.Visit;
+import rinsebell.web.Codes;
 import rinsebell.web.board.Moment;
-import rinsebell.web.form.Codes;
 
 /**
  * A bowl on a section of one head.

@@ -7,10 +7,10 @@ import rinsebell.floor.bell.Bell;
 import rinsebell.floor.bell.BellKey;
 import rinsebell.floor.bell.Ring;
 import rinsebell.floor.bell.Stage;
+import rinsebell.web.Codes;
 import rinsebell.web.board.EarCode;
 import rinsebell.web.board.Moment;
 import rinsebell.web.board.ReasonTelling;
-import rinsebell.web.form.Codes;
 
 /**
  * A bell.

@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
 import rinsebell.floor.Floor;
 import rinsebell.floor.bowl.Bowl;
 import rinsebell.floor.bowl.Portion;
-import rinsebell.web.form.Codes;
+import rinsebell.web.Codes;
 
 /**
  * A recipe that was really mixed.

@@ -9,7 +9,7 @@ import rinsebell.floor.client.ClientNote;
 import rinsebell.floor.client.EarlierBowl;
 import rinsebell.floor.client.EarlierVisit;
 import rinsebell.floor.client.KnownClient;
-import rinsebell.web.form.Codes;
+import rinsebell.web.Codes;
 
 /**
  * A client's record.

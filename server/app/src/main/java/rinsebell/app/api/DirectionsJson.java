@@ -17,7 +17,7 @@ import rinsebell.floor.product.Mixing;
 import rinsebell.floor.product.Span;
 import rinsebell.floor.unit.Grams;
 import rinsebell.floor.unit.Percent;
-import rinsebell.web.form.Codes;
+import rinsebell.web.Codes;
 
 /**
  * Directions in the shape in which they are also typed in: what was read can be sent back. Times are in minutes, weights

@@ -9,8 +9,8 @@ import rinsebell.floor.basin.Turn;
 import rinsebell.floor.bowl.Day;
 import rinsebell.floor.salon.Place;
 import rinsebell.floor.salon.StaffId;
+import rinsebell.web.Codes;
 import rinsebell.web.board.Moment;
-import rinsebell.web.form.Codes;
 
 /**
  * The floor as it is now.

@@ -3,7 +3,7 @@ package rinsebell.app.api;
 import java.time.Duration;
 import java.time.Instant;
 import org.jspecify.annotations.Nullable;
-import rinsebell.web.form.Codes;
+import rinsebell.web.Codes;
 
 /** How values are written: instants by RFC 3339 in UTC, lengths of time in minutes, choices by their codes. */
 final class Json {

@@ -1,7 +1,7 @@
 package rinsebell.app.api;
 
 import rinsebell.floor.clock.Limit;
-import rinsebell.web.form.Codes;
+import rinsebell.web.Codes;
 
 /**
  * Why hair must be rinsed by an instant.

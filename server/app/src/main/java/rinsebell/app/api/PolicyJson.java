@@ -3,7 +3,7 @@ package rinsebell.app.api;
 import java.util.Map;
 import java.util.TreeMap;
 import rinsebell.floor.salon.Policy;
-import rinsebell.web.form.Codes;
+import rinsebell.web.Codes;
 
 /** The house's own numbers, in the shape in which they are also typed in: minutes, but where the name says else. */
 record PolicyJson(

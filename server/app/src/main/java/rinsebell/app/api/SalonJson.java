@@ -3,8 +3,8 @@ package rinsebell.app.api;
 import java.util.List;
 import java.util.Optional;
 import rinsebell.floor.salon.StaffMember;
+import rinsebell.web.Codes;
 import rinsebell.web.board.Moment;
-import rinsebell.web.form.Codes;
 
 /**
  * The set-up.

@@ -12,8 +12,8 @@ import rinsebell.floor.visit.HeatSpan;
 import rinsebell.floor.visit.Lift;
 import rinsebell.floor.visit.ScalpCheck;
 import rinsebell.floor.visit.Visit;
+import rinsebell.web.Codes;
 import rinsebell.web.board.Moment;
-import rinsebell.web.form.Codes;
 
 /**
  * One client from arrival to leaving.

@@ -8,9 +8,9 @@ import rinsebell.app.door.Problem;
 import rinsebell.app.door.ProblemCode;
 import rinsebell.app.door.Routes;
 import rinsebell.app.page.FormBody;
+import rinsebell.web.Codes;
 import rinsebell.web.board.EarCode;
 import rinsebell.web.board.Listening;
-import rinsebell.web.form.Codes;
 import rinsebell.web.form.Fields;
 
 /** {@code POST /listening}: a page says for whom it listens, and whether it can be heard. */

@@ -35,7 +35,7 @@ import rinsebell.floor.visit.Complaint;
 import rinsebell.floor.visit.Ending;
 import rinsebell.floor.visit.ScalpCheck;
 import rinsebell.floor.visit.StrandFinding;
-import rinsebell.web.form.Codes;
+import rinsebell.web.Codes;
 
 /** The description, held against the standard and against the words of the code. */
 class DescriptionTest {

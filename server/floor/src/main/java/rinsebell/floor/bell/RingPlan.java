@@ -88,7 +88,7 @@ final class RingPlan {
     private void isSeen(Seen seen) {
         if (stage != null && stage.priority() != Priority.SILENT && seen.covers(stage) && bell.isSeenWhole(stage)) {
             happens(Happening.SEEN, seen.at());
-            next = seen.what().ends() ? null : seen.at().plus(house.again(stage.priority()));
+            next = seen.what().ends() ? null : seen.at().plus(stage.priority().again(house));
         }
     }
 
@@ -117,7 +117,7 @@ final class RingPlan {
     }
 
     private void rings(Instant at) {
-        var delay = house.wider(now().priority());
+        var delay = now().priority().wider(house);
         next = delay == null || width >= reaches().size() - 1 ? null : at.plus(delay);
         write(at);
     }

@@ -2,8 +2,6 @@ package rinsebell.floor.salon;
 
 import java.time.Duration;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
-import rinsebell.floor.bell.Priority;
 import rinsebell.floor.product.Kind;
 
 /**
@@ -81,24 +79,6 @@ public record Policy(
                 Duration.ofMinutes(5),
                 Duration.ofMinutes(10),
                 Duration.ofMinutes(5));
-
-        /** After how long a bell that nobody has seen calls more people; null for never. */
-        public @Nullable Duration wider(Priority priority) {
-            return switch (priority) {
-                case HIGH -> widerHigh;
-                case MEDIUM -> widerMedium;
-                case LOW, SILENT -> null;
-            };
-        }
-
-        /** After how long a bell that was seen rings again. */
-        public Duration again(Priority priority) {
-            return switch (priority) {
-                case HIGH -> againHigh;
-                case MEDIUM -> againMedium;
-                case LOW, SILENT -> againLow;
-            };
-        }
     }
 
     /**

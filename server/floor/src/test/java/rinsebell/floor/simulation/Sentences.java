@@ -153,7 +153,7 @@ final class Sentences {
     }
 
     private boolean isRecent(Seen seen, Stage stage) {
-        var again = floor.salon().policy().ringing().again(stage.priority());
+        var again = stage.priority().again(floor.salon().policy().ringing());
         return seen.what().ends() || seen.at().plus(again).isAfter(now);
     }
 

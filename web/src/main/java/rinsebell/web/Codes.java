@@ -1,4 +1,4 @@
-package rinsebell.web.form;
+package rinsebell.web;
 
 import java.util.Locale;
 import java.util.Optional;
