@@ -34,8 +34,8 @@ function show() {
 
 // Not more than now and then, and never in the way: a device that can't tell is one that is not there.
 function tell() {
-  const body = JSON.stringify({ tab, ear: ear(), state: state(), checked: checked() });
-  fetch("/listening", { method: "POST", body, headers: { "Content-Type": "application/json" }, keepalive: true }).catch(() => {});
+  const body = new URLSearchParams({ tab, ear: ear(), state: state(), checked: checked() });
+  fetch("/listening", { method: "POST", body, keepalive: true }).catch(() => {});
 }
 
 let told = "";

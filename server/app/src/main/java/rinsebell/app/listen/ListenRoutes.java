@@ -32,7 +32,7 @@ public final class ListenRoutes implements Routes {
     }
 
     private void listening(Context ctx) {
-        var said = FormBody.json(ctx);
+        var said = FormBody.read(ctx);
         var page = said.first("tab").filter(id -> id.matches(PAGE));
         var listening = read(said);
         if (page.isEmpty() || listening.isEmpty()) {
