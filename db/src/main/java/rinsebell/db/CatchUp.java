@@ -1,8 +1,11 @@
 package rinsebell.db;
 
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import rinsebell.db.codec.PressLines;
+import rinsebell.db.codec.UnreadableFact;
+import rinsebell.db.journal.Journal;
 import rinsebell.db.journal.JournalMark;
 import rinsebell.db.journal.JournalPress;
 import rinsebell.db.journal.JournalReader;
@@ -22,6 +25,31 @@ final class CatchUp implements JournalReader {
     CatchUp(Tables tables) {
         this.tables = tables;
         this.reached = tables.mark();
+    }
+
+    /**
+     * Opens the journal, and brings the tables up to it.
+     *
+     * @throws StoreBroken if they do not belong together, or a later version of the program wrote the journal
+     */
+    static Journal journal(DataFolder folder, Tables tables) throws IOException {
+        CatchUp catchUp = new CatchUp(tables);
+        Journal journal = opened(folder, catchUp);
+        try {
+            catchUp.finish();
+            return journal;
+        } catch (RuntimeException e) {
+            journal.close();
+            throw e;
+        }
+    }
+
+    private static Journal opened(DataFolder folder, CatchUp catchUp) throws IOException {
+        try {
+            return Journal.open(folder.journal(), catchUp);
+        } catch (UnreadableFact e) {
+            throw new StoreBroken("a fact in the journal can't be read: " + e.getMessage(), e);
+        }
     }
 
     @Override

@@ -1,5 +1,6 @@
 package rinsebell.db;
 
+import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -22,11 +23,13 @@ public final class Clients implements ClientBook {
 
     private final Tables tables;
     private final Runnable settle;
+    private final Erasures erasures;
 
     /** @param settle returns when every text so far is in the tables and nowhere else */
-    Clients(Tables tables, Runnable settle) {
+    Clients(Tables tables, Runnable settle, Erasures erasures) {
         this.tables = tables;
         this.settle = settle;
+        this.erasures = erasures;
     }
 
     /**
@@ -54,7 +57,8 @@ public final class Clients implements ClientBook {
 
     /**
      * Erases a record: its label, its notes, and all that was written about its visits. What the facts say of them
-     * stays, under a number that is never given again. It is off the disk's tables when this returns.
+     * stays, under a number that is never given again. It is off the disk's tables when this returns; copies from
+     * before still hold it until they are deleted, and none of them brings it back into this folder.
      *
      * @return the texts that are gone with it, none for a record that is gone already; empty when the number was never
      *     given
@@ -66,13 +70,23 @@ public final class Clients implements ClientBook {
         return gone;
     }
 
-    private static Optional<Set<TextId>> erase(Handle handle, ClientId client) {
+    private Optional<Set<TextId>> erase(Handle handle, ClientId client) {
         if (!ClientTable.delete(handle, client) && !ClientTable.wasGiven(handle, client)) {
             return Optional.empty();
         }
         Set<TextId> texts = TextTable.ofClient(handle, client);
         TextTable.delete(handle, texts);
+        note(client, texts);
         return Optional.of(texts);
+    }
+
+    /** Before the transaction counts: one erasure noted too many is only erased once more. */
+    private void note(ClientId client, Set<TextId> texts) {
+        try {
+            erasures.add(client, texts);
+        } catch (IOException e) {
+            throw new DatabaseAway(e);
+        }
     }
 
     @Override

@@ -15,6 +15,9 @@ public final class DataFolder implements AutoCloseable {
     private static final String LOCK = "in-use.lock";
     private static final String OWNER = "in-use.txt";
 
+    static final String COPIES = "copies";
+    static final String ERASURES = "erased.txt";
+
     private final Path path;
     private final FileChannel lock;
 
@@ -99,6 +102,15 @@ public final class DataFolder implements AutoCloseable {
 
     Path waitingTexts() {
         return path.resolve("waiting-texts.txt");
+    }
+
+    /** Numbers of what was erased; see {@link Erasures}. */
+    Path erasures() {
+        return path.resolve(ERASURES);
+    }
+
+    Path copies() {
+        return path.resolve(COPIES);
     }
 
     /** Where databases that would not open are kept for somebody who can read them. */

@@ -16,6 +16,7 @@ import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.JdbiException;
 import org.jdbi.v3.core.statement.StatementExceptions;
 import org.jdbi.v3.core.statement.StatementExceptions.MessageRendering;
+import org.jdbi.v3.core.transaction.TransactionIsolationLevel;
 
 /** The H2 file, with its tables brought up to this version of the program. */
 final class Database implements AutoCloseable {
@@ -164,6 +165,15 @@ final class Database implements AutoCloseable {
      */
     <T> T inTransaction(HandleCallback<T, RuntimeException> act) {
         return reached(() -> jdbi.inTransaction(act));
+    }
+
+    /**
+     * Asks or writes something that must see the tables in another way than others do.
+     *
+     * @throws DatabaseAway if the database can't be used just now; then nothing was written
+     */
+    <T> T inTransaction(TransactionIsolationLevel level, HandleCallback<T, RuntimeException> act) {
+        return reached(() -> jdbi.inTransaction(level, act));
     }
 
     private <T> T reached(Supplier<T> act) {

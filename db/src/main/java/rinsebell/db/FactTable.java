@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.PreparedBatch;
 import org.jdbi.v3.core.statement.StatementContext;
@@ -131,6 +132,36 @@ final class FactTable {
                 .bind("kind", kind)
                 .map(FactTable::fact)
                 .findOne();
+    }
+
+    /** Takes all facts away; those in the journal stay what they are. */
+    static void clear(Handle handle) {
+        handle.execute("delete from fact");
+    }
+
+    /** The presses that wrote facts, by the numbers of their facts; each with its facts and without texts. */
+    static void eachPress(Handle handle, Consumer<Entry> taker) {
+        PressedFacts presses = new PressedFacts(taker);
+        try (java.util.stream.Stream<PressedFacts.Row> rows = pressed(handle)) {
+            rows.forEach(presses::take);
+        }
+        presses.end();
+    }
+
+    private static java.util.stream.Stream<PressedFacts.Row> pressed(Handle handle) {
+        return handle
+                .createQuery("""
+                        select %s, press_id, device, payload_hash, outcome
+                        from fact
+                        join press on press.id = fact.press_id
+                        order by seq
+                        """.formatted(COLUMNS))
+                .map((row, context) -> new PressedFacts.Row(
+                        fact(row, context),
+                        row.getString("press_id"),
+                        new AnsweredPress(
+                                row.getString("device"), row.getString("payload_hash"), row.getString("outcome"))))
+                .stream();
     }
 
     /** How many facts there are; facts are numbered from 1 without gaps. */

@@ -12,18 +12,22 @@ final class RebuildTable {
 
     static void write(Handle handle, Rebuild rebuild) {
         handle.createUpdate("""
-                        insert into rebuild (at_ms, reason, set_aside)
-                        values (:at_ms, :reason, :set_aside)
+                        merge into rebuild (at_ms, reason, set_aside, source, copied_ms, lacking)
+                        key (at_ms)
+                        values (:at_ms, :reason, :set_aside, :source, :copied_ms, :lacking)
                         """)
                 .bind("at_ms", rebuild.at().toEpochMilli())
                 .bind("reason", rebuild.reason())
                 .bind("set_aside", rebuild.kept().map(Path::toString).orElse(null))
+                .bind("source", rebuild.source().name())
+                .bind("copied_ms", Columns.ms(rebuild.copied()))
+                .bind("lacking", rebuild.lacking())
                 .execute();
     }
 
     static Optional<Rebuild> last(Handle handle) {
         return handle.createQuery("""
-                        select at_ms, reason, set_aside
+                        select at_ms, reason, set_aside, source, copied_ms, lacking
                         from rebuild
                         order by at_ms desc
                         fetch first row only
@@ -33,7 +37,10 @@ final class RebuildTable {
                         row.getString("reason"),
                         Optional.ofNullable(row.getString("set_aside"))
                                 .map(Path::of)
-                                .orElse(null)))
+                                .orElse(null),
+                        Rebuild.Source.valueOf(row.getString("source")),
+                        Columns.maybeInstant(row, "copied_ms"),
+                        row.getLong("lacking")))
                 .findOne();
     }
 }

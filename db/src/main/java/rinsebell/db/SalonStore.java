@@ -32,6 +32,7 @@ public final class SalonStore implements Ledger, AutoCloseable {
     /** Forcing the database costs more than a press should, so it is done once for many texts. */
     private static final long TEXTS_FULL_AT_BYTES = 64 << 10;
 
+    private final DataFolder folder;
     private final Database database;
     private final Tables tables;
     private final Journal journal;
@@ -41,6 +42,7 @@ public final class SalonStore implements Ledger, AutoCloseable {
     private volatile List<Entry> behind = List.of();
 
     SalonStore(DataFolder folder, Database database, Tables tables, Journal journal) throws IOException {
+        this.folder = folder;
         this.database = database;
         this.tables = tables;
         this.journal = journal;
@@ -51,7 +53,8 @@ public final class SalonStore implements Ledger, AutoCloseable {
 
     /**
      * Opens the store in a folder: reads the journal from end to end, cuts off what was never answered, writes into the
-     * database what it lacks, and makes the database again from the journal if it can't be read.
+     * database what it lacks, and makes the database again if it can't be read, from the journal and the newest copy
+     * that fits it.
      *
      * @param folder stays the caller's to close, after the store
      * @param now only noted, if the database had to be made again
@@ -194,10 +197,15 @@ public final class SalonStore implements Ledger, AutoCloseable {
 
     /** People who come again. */
     public Clients clients() {
-        return new Clients(tables, this::settle);
+        return new Clients(tables, this::settle, new Erasures(folder.erasures()));
     }
 
-    /** The last time the database had to be made again from the journal. */
+    /** Copies of the tables, and another one of them. */
+    public Copies copies() {
+        return new Copies(folder, database);
+    }
+
+    /** The last time the database had to be made again. */
     public Optional<Rebuild> lastRebuild() {
         return tables.lastRebuild();
     }

@@ -114,6 +114,28 @@ final class Tables {
         });
     }
 
+    /** Takes away what the journal tells, and keeps what stands nowhere else: texts, client records, refused presses. */
+    void forgetFacts() {
+        database.inTransaction(handle -> {
+            FactTable.clear(handle);
+            VisitTable.clear(handle);
+            MarkTable.write(handle, JournalMark.START);
+            return handle;
+        });
+    }
+
+    /** Erases what was erased before; a copy from an earlier time brought it back. */
+    void erase(Collection<Erasures.Erasure> erased) {
+        database.inTransaction(handle -> {
+            erased.forEach(one -> {
+                ClientTable.delete(handle, one.client());
+                ClientTable.reserve(handle, one.client().value());
+                TextTable.delete(handle, one.texts());
+            });
+            return erased;
+        });
+    }
+
     /**
      * Reads all that a start needs.
      *

@@ -66,6 +66,11 @@ final class VisitTable {
                         """).bindList("ids", values(visits)).execute();
     }
 
+    /** Takes the rows of all visits away; the facts make them again. */
+    static void clear(Handle handle) {
+        handle.execute("delete from visit");
+    }
+
     /** Those of these visits that have ended. */
     static List<VisitId> ended(Handle handle, Collection<VisitId> visits) {
         return handle.createQuery("""

@@ -23,8 +23,9 @@
  * taken in and the hash of the last. At a start the journal is read from end to end, what the database lacks is written
  * into it, and a journal that is shorter or another one stops the start with a message, before anything is cut off it. A
  * database is read from end to end, without changing it, before it is opened: one that lacks a part is set aside as it
- * is and made again from the journal, under another name until it is whole; then labels, notes and client
- * records from before may be missing, and {@link rinsebell.db.SalonStore#lastRebuild} says so.
+ * is and made again, under another name until it is whole: facts and rows from the journal, and what stands nowhere else
+ * from the newest copy that can be read and whose last line is one of the journal's. What labels, notes and client records
+ * may be missing then, {@link rinsebell.db.SalonStore#lastRebuild} says.
  *
  * <h2>What is a row</h2>
  *

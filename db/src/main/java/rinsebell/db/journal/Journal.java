@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicBoolean;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -73,6 +74,18 @@ public final class Journal implements AutoCloseable {
      */
     public static Recovered verify(Path folder) throws IOException {
         return Recovery.read(folder, JournalReader.NONE).recovered();
+    }
+
+    /**
+     * Whether this place is one of a journal's, behind a whole press. Changes nothing.
+     *
+     * @throws JournalDamaged if anything but a torn tail does not fit
+     * @throws IOException if the folder can't be read
+     */
+    public static boolean holds(Path folder, JournalMark place) throws IOException {
+        AtomicBoolean met = new AtomicBoolean(place.equals(JournalMark.START));
+        Recovery.read(folder, (press, after) -> met.compareAndSet(false, after.equals(place)));
+        return met.get();
     }
 
     /**

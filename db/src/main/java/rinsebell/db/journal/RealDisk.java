@@ -3,7 +3,6 @@ package rinsebell.db.journal;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
-import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
@@ -18,20 +17,11 @@ final class RealDisk implements Disk {
     public OpenFile open(Path file) throws IOException {
         FileChannel channel = FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
         try {
-            forceFolder(Objects.requireNonNull(file.getParent(), "a journal file lies in a folder"));
+            Forced.folder(Objects.requireNonNull(file.getParent(), "a journal file lies in a folder"));
             return new ChannelFile(file, key(file), channel);
         } catch (IOException e) {
             channel.close();
             throw e;
-        }
-    }
-
-    /** A new file's name is an entry of its folder. Windows can't force folders and writes such entries at once. */
-    private static void forceFolder(Path folder) throws IOException {
-        if (FileSystems.getDefault().supportedFileAttributeViews().contains("posix")) {
-            try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
-                channel.force(true);
-            }
         }
     }
 
