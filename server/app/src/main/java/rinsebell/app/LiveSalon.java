@@ -2,6 +2,8 @@ package rinsebell.app;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import rinsebell.app.api.ClientReads;
 import rinsebell.app.api.DescriptionRoutes;
@@ -32,6 +34,7 @@ import rinsebell.app.time.AliveMarker;
 import rinsebell.app.time.MachineTime;
 import rinsebell.app.time.SalonClock;
 import rinsebell.db.Clients;
+import rinsebell.db.Rebuild;
 import rinsebell.floor.Fact;
 import rinsebell.floor.Ledger;
 import rinsebell.floor.bowl.DayEvent;
@@ -57,14 +60,16 @@ final class LiveSalon implements AutoCloseable {
      * @param ledger where the next presses are made durable
      * @param memory of presses that were answered
      * @param clients people who come again
-     * @param rebuilt when the tables had to be made again from the journal; null for never
+     * @param rebuilt how the tables were made again the last time; null for never
+     * @param copiesFailingSince since when no copy of the tables could be made
      */
     record Kept(
             Snapshot loaded,
             Ledger ledger,
             PressMemory memory,
             Clients clients,
-            @Nullable Instant rebuilt) {}
+            @Nullable Rebuild rebuilt,
+            Supplier<Optional<Instant>> copiesFailingSince) {}
 
     /** When this returns every bell has been evaluated, and those that are due ring. */
     LiveSalon(Kept kept, SalonClock clock, LiveFloor.Paper paper, AliveMarker marker) {
@@ -94,7 +99,7 @@ final class LiveSalon implements AutoCloseable {
 
     private List<Routes> routes(SalonClock clock, LiveFloor.Paper paper, Kept kept) {
         Clients clients = kept.clients();
-        Answers answers = new Answers(kept.rebuilt());
+        Answers answers = new Answers(kept.rebuilt(), kept.copiesFailingSince());
         FormRoutes forms = new FormRoutes(live, answers, clients);
         ApiPresses programs = new ApiPresses(pressing, live);
         PressRoutes presses = new PressRoutes(pressing, live, answers, forms);

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import rinsebell.app.asset.AssetRoutes;
+import rinsebell.app.copy.HourlyCopies;
 import rinsebell.app.desk.Caretaker;
 import rinsebell.app.desk.PressMemory;
 import rinsebell.app.desk.Snapshot;
@@ -40,14 +41,16 @@ public final class RunningServer implements AutoCloseable {
     private final OpenStore kept;
     private final LiveSalon salon;
     private final Caretaker caretaker;
+    private final HourlyCopies copies;
     private final WebServer web;
     private final String url;
 
     private RunningServer(OpenStore kept, Settings settings, int speed, @Nullable Certificate certificate)
             throws CannotStart {
         this.kept = kept;
-        LiveSalon.Kept loaded = kept(kept.store());
         MachineTime machine = new MachineTime();
+        this.copies = new HourlyCopies(kept.store().copies(), machine);
+        LiveSalon.Kept loaded = kept(kept.store(), copies);
         AliveMarker marker = new AliveMarker(kept.folder().path());
         Optional<ClockMark> mark =
                 marker.last(ClockProof.of(loaded.loaded().floor(), Instant.ofEpochMilli(machine.wallMillis())));
@@ -59,6 +62,7 @@ public final class RunningServer implements AutoCloseable {
         this.web = new WebServer(
                 new Door(HostNames.loopbackAnd(settings.names()), problemText(paper)), salon.routes(), certificate);
         this.url = (certificate == null ? "http://" : "https://") + settings.shownHost() + ":" + listen(settings);
+        copies.begin();
     }
 
     /**
@@ -92,22 +96,24 @@ public final class RunningServer implements AutoCloseable {
                 .orElseGet(() -> SalonClock.startingAtTheWall(machine, speed));
     }
 
-    private static LiveSalon.Kept kept(SalonStore store) {
+    private static LiveSalon.Kept kept(SalonStore store, HourlyCopies copies) {
         Floor floor = Floor.of(store.load()).numberedFrom(store.lastSeq());
         Map<TextId, String> texts = store.texts(
                 floor.facts().stream().map(Fact::seq).map(TextId::new).toList());
         PressMemory memory = new PressMemory(
                 id -> store.press(id).map(press -> new PressMemory.Stored(press.payloadHash(), press.outcome())));
-        return new LiveSalon.Kept(Snapshot.of(floor, texts), store, memory, store.clients(), rebuilt(store));
+        return new LiveSalon.Kept(
+                Snapshot.of(floor, texts),
+                store,
+                memory,
+                store.clients(),
+                store.lastRebuild().orElse(null),
+                copies::failingSince);
     }
 
-    private static @Nullable Instant rebuilt(SalonStore store) {
-        return store.lastRebuild().map(Rebuild::at).orElse(null);
-    }
-
-    /** When the database last had to be made again from the journal. */
-    Optional<Instant> rebuilt() {
-        return Optional.ofNullable(rebuilt(kept.store()));
+    /** How the database was made again the last time. */
+    Optional<Rebuild> rebuilt() {
+        return kept.store().lastRebuild();
     }
 
     private static ProblemText problemText(LiveFloor.Paper paper) {
@@ -143,6 +149,7 @@ public final class RunningServer implements AutoCloseable {
     }
 
     private void closeSalon() {
+        copies.close();
         caretaker.close();
         salon.close();
     }

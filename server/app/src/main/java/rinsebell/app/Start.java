@@ -1,8 +1,8 @@
 package rinsebell.app;
 
 import java.io.PrintStream;
-import java.time.Instant;
 import picocli.CommandLine.ExitCode;
+import rinsebell.db.Rebuild;
 
 /** Starts a server for a person at a command line, and says how that went. */
 public final class Start {
@@ -41,10 +41,31 @@ public final class Start {
         }
     }
 
-    private void warn(Instant rebuilt) {
-        err.println("Warning: at " + rebuilt + " the database had to be made again from the journal. Labels, notes and "
-                + "client records from before may be missing; bowls, clocks and bells are not. The old file, if there "
-                + "was one, lies in the data folder under set-aside.");
+    private void warn(Rebuild made) {
+        err.println("Warning: " + told(made)
+                + (made.lacking() == 0
+                        ? ""
+                        : " A copy holds " + made.lacking() + " facts more than the journal: if it is of this salon, "
+                                + "the journal has lost its end."));
+    }
+
+    private static String told(Rebuild made) {
+        String kept =
+                "; bowls, clocks and bells are not. The old file, if there was one, lies in the data folder under "
+                        + "set-aside.";
+        return switch (made.source()) {
+            case JOURNAL ->
+                "at " + made.at() + " the database had to be made again from the journal. Labels, notes and "
+                        + "client records from before may be missing" + kept;
+            case COPY_AND_JOURNAL ->
+                "at " + made.at() + " the database had to be made again from the journal and the "
+                        + "copy of " + made.copied()
+                        + ". Labels, notes and client records that came after that copy may "
+                        + "be missing" + kept;
+            case COPY_ALONE ->
+                "at " + made.at() + " this folder was restored from a copy that goes up to " + made.copied()
+                        + ". Nothing that was recorded later is in it.";
+        };
     }
 
     private void warn(Settings settings) {

@@ -39,7 +39,8 @@ final class RegisteredRoutes {
 
     private static LiveSalon.Kept kept(SalonStore store) {
         Snapshot nobody = Snapshot.of(Floor.EMPTY, Map.of());
-        return new LiveSalon.Kept(nobody, store, new PressMemory(id -> Optional.empty()), store.clients(), null);
+        return new LiveSalon.Kept(
+                nobody, store, new PressMemory(id -> Optional.empty()), store.clients(), null, Optional::empty);
     }
 
     private static Set<String> registered(LiveSalon salon) {

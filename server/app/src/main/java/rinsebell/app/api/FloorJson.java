@@ -1,9 +1,9 @@
 package rinsebell.app.api;
 
-import java.time.Instant;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
+import rinsebell.db.Rebuild;
 import rinsebell.floor.basin.Dispatch;
 import rinsebell.floor.basin.Turn;
 import rinsebell.floor.bowl.Day;
@@ -19,6 +19,7 @@ import rinsebell.web.board.Moment;
  * @param clockStepped whether the machine's clock was set and nobody has confirmed it
  * @param rebuilt when the tables had to be made again, so that labels and records from before may be missing; absent for
  *     never
+ * @param missingSince up to when a copy could help then; absent when none could
  * @param lastFact the number of the newest fact
  * @param visits everybody who is here, or went today
  * @param turns whom to rinse next, in this order
@@ -28,6 +29,7 @@ record FloorJson(
         String now,
         boolean clockStepped,
         @Nullable String rebuilt,
+        @Nullable String missingSince,
         long lastFact,
         List<VisitJson> visits,
         List<BasinJson> basins,
@@ -56,12 +58,13 @@ record FloorJson(
         }
     }
 
-    static FloorJson of(Moment moment, boolean clockStepped, @Nullable Instant rebuilt) {
+    static FloorJson of(Moment moment, boolean clockStepped, @Nullable Rebuild rebuilt) {
         var floor = moment.floor();
         return new FloorJson(
                 Json.instant(moment.now()),
                 clockStepped,
-                Json.instantOrNull(rebuilt),
+                Json.instantOrNull(rebuilt == null ? null : rebuilt.at()),
+                Json.instantOrNull(rebuilt == null ? null : rebuilt.copied()),
                 floor.lastSeq(),
                 floor.visits().stream()
                         .map(visit -> VisitJson.of(visit, moment))

@@ -2,13 +2,13 @@ package rinsebell.app.api;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.time.Instant;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import rinsebell.app.door.Numbered;
 import rinsebell.app.door.Routes;
 import rinsebell.app.page.LiveFloor;
 import rinsebell.app.time.SalonClock;
+import rinsebell.db.Rebuild;
 import rinsebell.floor.bowl.BowlId;
 import rinsebell.floor.product.ProductId;
 import rinsebell.floor.visit.VisitId;
@@ -18,10 +18,10 @@ public final class ReadRoutes implements Routes {
 
     private final LiveFloor live;
     private final SalonClock clock;
-    private final @Nullable Instant rebuilt;
+    private final @Nullable Rebuild rebuilt;
 
-    /** @param rebuilt when the tables had to be made again from the journal; null for never */
-    public ReadRoutes(LiveFloor live, SalonClock clock, @Nullable Instant rebuilt) {
+    /** @param rebuilt how the tables were made again the last time; null for never */
+    public ReadRoutes(LiveFloor live, SalonClock clock, @Nullable Rebuild rebuilt) {
         this.rebuilt = rebuilt;
         this.live = live;
         this.clock = clock;

@@ -10,11 +10,13 @@ import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import rinsebell.app.desk.Outcome;
 import rinsebell.app.door.Numbered;
+import rinsebell.db.Rebuild;
 import rinsebell.floor.Fact;
 import rinsebell.floor.bowl.BowlId;
 import rinsebell.floor.command.Mix;
@@ -54,15 +56,22 @@ public final class Answers {
 
     private static final Duration TELLS_OF_REBUILD = Duration.ofDays(14);
 
-    private final @Nullable Instant rebuilt;
+    private final @Nullable Rebuild rebuilt;
+    private final Supplier<Optional<Instant>> copiesFailingSince;
 
     public Answers() {
-        this(null);
+        this(null, Optional::empty);
     }
 
-    /** @param rebuilt when the tables had to be made again from the journal; null for never */
-    public Answers(@Nullable Instant rebuilt) {
+    /**
+     * Tells the log of the day what it must know of the disk.
+     *
+     * @param rebuilt how the tables were made again the last time; null for never
+     * @param copiesFailingSince since when no copy of them could be made
+     */
+    public Answers(@Nullable Rebuild rebuilt, Supplier<Optional<Instant>> copiesFailingSince) {
         this.rebuilt = rebuilt;
+        this.copiesFailingSince = copiesFailingSince;
     }
 
     /** What the page that the last press led to says of it, by the numbers of its facts in the address. */
@@ -76,18 +85,62 @@ public final class Answers {
                 .toList();
         var telling = DoneTelling.of(facts, moment);
         return facts.isEmpty()
-                ? lost(ctx, moment)
+                ? onDay(ctx, moment)
                 : Optional.of(new Answer(Answer.Kind.DONE, telling.text(), cautions(facts, moment), telling.presses()));
     }
 
-    /** For a fortnight the log of the day says that labels and records may be missing, and why. */
-    private Optional<Answer> lost(Context ctx, Moment moment) {
+    private Optional<Answer> onDay(Context ctx, Moment moment) {
+        return ctx.path().equals("/day") ? ofDisk(moment) : Optional.empty();
+    }
+
+    private Optional<Answer> ofDisk(Moment moment) {
+        var told = Stream.of(noCopies(moment), lost(moment), lacking(moment))
+                .flatMap(Optional::stream)
+                .toList();
+        return told.stream()
+                .findFirst()
+                .map(first -> new Answer(
+                        Answer.Kind.NOT_SAVED,
+                        first,
+                        told.stream()
+                                .skip(1)
+                                .map(rest -> new Answer.Reason(rest, "", ""))
+                                .toList(),
+                        List.of()));
+    }
+
+    private Optional<String> noCopies(Moment moment) {
+        return copiesFailingSince
+                .get()
+                .map(since -> moment.say("answer.no_copies", date(since, moment), moment.clock(since)));
+    }
+
+    /** For a fortnight the log of the day says what may be missing, and why. */
+    private Optional<String> lost(Moment moment) {
+        return recent(moment).map(made -> {
+            var until = Objects.requireNonNullElse(made.copied(), made.at());
+            return moment.say(
+                    "answer.rebuilt." + made.source().name().toLowerCase(Locale.ROOT),
+                    date(made.at(), moment),
+                    moment.clock(made.at()),
+                    date(until, moment),
+                    moment.clock(until));
+        });
+    }
+
+    private Optional<String> lacking(Moment moment) {
+        return recent(moment)
+                .filter(made -> made.lacking() > 0)
+                .map(made -> moment.say("answer.rebuilt.lacking", made.lacking()));
+    }
+
+    private Optional<Rebuild> recent(Moment moment) {
         return Optional.ofNullable(rebuilt)
-                .filter(at ->
-                        ctx.path().equals("/day") && at.plus(TELLS_OF_REBUILD).isAfter(moment.now()))
-                .map(at -> moment.say(
-                        "answer.rebuilt", DATE.format(at.atZone(moment.time().zone())), moment.clock(at)))
-                .map(said -> new Answer(Answer.Kind.NOT_SAVED, said, List.of(), List.of()));
+                .filter(made -> made.at().plus(TELLS_OF_REBUILD).isAfter(moment.now()));
+    }
+
+    private static String date(Instant at, Moment moment) {
+        return DATE.format(at.atZone(moment.time().zone()));
     }
 
     /** What to mind of the bowls that were mixed. */

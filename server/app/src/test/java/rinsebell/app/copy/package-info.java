@@ -1,0 +1,4 @@
+@NullMarked
+package rinsebell.app.copy;
+
+import org.jspecify.annotations.NullMarked;
