@@ -338,7 +338,7 @@ class WholeDayIT {
         assertThat(tablet.locator("#link")).hasText("connected");
         var sent = new ArrayList<String>();
         tablet.onRequest(request -> {
-            if (request.method().equals("POST")) {
+            if (request.url().endsWith("/discomfort")) {
                 sent.add(request.postData());
             }
         });
