@@ -31,4 +31,15 @@ public final class Codes {
         }
         return place instanceof Place.Basin basin ? "basin-" + basin.letter() : "bench";
     }
+
+    /** The place with this code, in whatever salon; empty when it is no code of a place. */
+    public static Optional<Place> place(String code) {
+        if (code.matches("chair-\\d{1,3}")) {
+            return Optional.of(Place.chair(Integer.parseInt(code.substring("chair-".length()))));
+        }
+        if (code.matches("basin-[A-Z]")) {
+            return Optional.of(Place.basin(code.charAt(code.length() - 1) - 'A' + 1));
+        }
+        return code.equals(of(Place.BENCH)) ? Optional.of(Place.BENCH) : Optional.empty();
+    }
 }

@@ -5,12 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
-import java.io.IOException;
 import java.time.Duration;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -18,7 +15,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The salon's time on a screen whose own clock is wrong, in a real browser. */
-class ClockIT {
+class ClockIT extends SamplePages {
     /** How far a screen may be from the server, in milliseconds, besides half a round trip. */
     private static final long MOST_APART = 100;
 
@@ -38,22 +35,8 @@ class ClockIT {
               };
             })()""";
 
-    private static SampleServer server;
-    private static Chromium chromium;
     private BrowserContext device;
     private Page page;
-
-    @BeforeAll
-    static void start() throws IOException {
-        server = new SampleServer();
-        chromium = Chromium.start();
-    }
-
-    @AfterAll
-    static void stop() {
-        chromium.close();
-        server.close();
-    }
 
     @BeforeEach
     void open() {
@@ -70,8 +53,7 @@ class ClockIT {
     }
 
     private Object in(String module, String code) {
-        return page.evaluate(
-                "async () => { const module = await import('" + server.asset(module) + "'); " + code + " }");
+        return in(page, module, code);
     }
 
     private double number(String module, String code) {

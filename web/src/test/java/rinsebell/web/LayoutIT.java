@@ -12,7 +12,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -20,9 +19,7 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Every sample page in a real browser at the three sizes, under the policy that the house sends. */
-class LayoutIT {
-    private static SampleServer server;
-    private static Chromium chromium;
+class LayoutIT extends SamplePages {
     private static String measure;
 
     enum Size {
@@ -40,18 +37,10 @@ class LayoutIT {
     }
 
     @BeforeAll
-    static void start() throws IOException {
-        server = new SampleServer();
-        chromium = Chromium.start();
+    static void readMeasure() throws IOException {
         try (var in = LayoutIT.class.getResourceAsStream("layout.js")) {
             measure = new String(Objects.requireNonNull(in).readAllBytes(), StandardCharsets.UTF_8);
         }
-    }
-
-    @AfterAll
-    static void stop() {
-        chromium.close();
-        server.close();
     }
 
     static Stream<Arguments> pages() {

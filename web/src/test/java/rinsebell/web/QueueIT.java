@@ -7,20 +7,17 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Route;
 import com.microsoft.playwright.options.WaitForSelectorState;
-import java.io.IOException;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Presses that no server hears at first, in a real browser. Chromium by itself takes plain HTTP on this machine for safe. */
-class QueueIT {
+class QueueIT extends SamplePages {
     private static final List<String> PRESSED =
             List.of("Water is on", "Tingling", "Burning, swelling, severe itch", "Hot foil", "Water is on");
     private static final List<String> ADDRESSES = List.of(
@@ -30,23 +27,9 @@ class QueueIT {
             "/visits/71/discomfort",
             "/visits/71/rinses");
 
-    private static SampleServer server;
-    private static Chromium chromium;
     private final AtomicBoolean down = new AtomicBoolean();
     private BrowserContext tablet;
     private Page page;
-
-    @BeforeAll
-    static void start() throws IOException {
-        server = new SampleServer();
-        chromium = Chromium.start();
-    }
-
-    @AfterAll
-    static void stop() {
-        chromium.close();
-        server.close();
-    }
 
     @BeforeEach
     void open() {
@@ -231,11 +214,12 @@ class QueueIT {
 
     @Test
     void theAgeIsTheSteadyClocksUnlessTheDeviceSlept() {
-        var age = "const send = await import(document.querySelector('script[type=module]').src"
-                + ".replace('main.js', 'send.js')); const at = performance.now() - 5000;"
-                + " return Math.round(send.age({ page: PAGE, at, date: Date.now() - WALL }) / 1000);";
-        var own = age.replace("PAGE", "send.PAGE");
-        var other = age.replace("PAGE", "'another'");
+        var age =
+                "const at = (name) => import(document.querySelector('script[type=module]').src.replace('main.js', name));"
+                        + " const { age } = await at('send.js'); const { PAGE: own } = await at('turn.js');"
+                        + " return Math.round(age({ page: PAGE, at: performance.now() - 5000, date: Date.now() - WALL }) / 1000);";
+        var own = age.replace("page: PAGE", "page: own");
+        var other = age.replace("page: PAGE", "page: 'another'");
         assertThat(reckoned(own.replace("WALL", "5000"))).isEqualTo(5);
         assertThat(reckoned(own.replace("WALL", "-43200000"))).as("set back").isEqualTo(5);
         assertThat(reckoned(own.replace("WALL", "3600000"))).as("slept").isEqualTo(3600);

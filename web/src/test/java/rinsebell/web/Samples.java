@@ -5,11 +5,13 @@ import static rinsebell.web.Drawing.lane;
 import static rinsebell.web.Drawing.narrow;
 import static rinsebell.web.Drawing.panning;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import rinsebell.web.board.EarCode;
 import rinsebell.web.view.Axis;
@@ -91,6 +93,10 @@ final class Samples {
                                 null,
                                 null)),
                 1,
+                Map.of(
+                        Urgency.HIGH, Duration.ofMinutes(2),
+                        Urgency.MEDIUM, Duration.ofMinutes(5),
+                        Urgency.LOW, Duration.ofMinutes(10)),
                 rung(),
                 null);
     }

@@ -5,14 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Route;
-import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -20,24 +17,10 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** The page's own scripts in a real browser. */
-class ScriptsIT {
+class ScriptsIT extends SamplePages {
     private static final Pattern PRESS = Pattern.compile("(?:^|&)press=([^&]*)");
 
-    private static SampleServer server;
-    private static Chromium chromium;
     private Page page;
-
-    @BeforeAll
-    static void start() throws IOException {
-        server = new SampleServer();
-        chromium = Chromium.start();
-    }
-
-    @AfterAll
-    static void stop() {
-        chromium.close();
-        server.close();
-    }
 
     @BeforeEach
     void open() {
@@ -52,8 +35,7 @@ class ScriptsIT {
     }
 
     private Object in(String module, String code) {
-        return page.evaluate(
-                "async () => { const module = await import('" + server.asset(module) + "'); " + code + " }");
+        return in(page, module, code);
     }
 
     @ParameterizedTest

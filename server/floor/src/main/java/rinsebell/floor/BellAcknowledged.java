@@ -17,7 +17,8 @@ import rinsebell.floor.bell.Stage;
  * @param explained whether a reason was given, in a text of its own
  */
 public record BellAcknowledged(
-        BellKey bell, Stage.Step step, Priority priority, Set<ReasonCode> reasons, boolean explained) implements Event {
+        BellKey bell, Stage.Step step, Priority priority, Set<ReasonCode> reasons, boolean explained)
+        implements BellAnswer {
     public BellAcknowledged {
         reasons = Set.copyOf(reasons);
     }
@@ -25,10 +26,5 @@ public record BellAcknowledged(
     /** Whether it rings for this no more: the gate was passed, and why has been said. */
     public boolean ends() {
         return explained && bell.kind() == BellKind.PASSED_GATE;
-    }
-
-    @Override
-    public Set<Long> hangsOn() {
-        return Set.of(bell.anchor());
     }
 }

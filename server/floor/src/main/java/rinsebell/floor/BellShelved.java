@@ -1,7 +1,6 @@
 package rinsebell.floor;
 
 import java.time.Duration;
-import java.util.Set;
 import rinsebell.floor.bell.BellKey;
 
 /**
@@ -12,7 +11,7 @@ import rinsebell.floor.bell.BellKey;
  * @param span for how long
  * @param why why
  */
-public record BellShelved(BellKey bell, Duration span, Why why) implements Event {
+public record BellShelved(BellKey bell, Duration span, Why why) implements BellAnswer {
     /** Why a bell is put off. */
     public enum Why {
         /** Both hands are at work on another head. */
@@ -29,10 +28,5 @@ public record BellShelved(BellKey bell, Duration span, Why why) implements Event
         if (span.isNegative() || span.isZero()) {
             throw new IllegalArgumentException("a bell is put off for some time, not for " + span);
         }
-    }
-
-    @Override
-    public Set<Long> hangsOn() {
-        return Set.of(bell.anchor());
     }
 }

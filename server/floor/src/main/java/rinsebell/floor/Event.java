@@ -7,7 +7,7 @@ import rinsebell.floor.salon.SalonEvent;
 import rinsebell.floor.visit.VisitEvent;
 
 /** What a fact says. */
-public sealed interface Event permits SalonEvent, DayEvent, VisitEvent, Correction, BellAcknowledged, BellShelved {
+public sealed interface Event permits SalonEvent, DayEvent, VisitEvent, Correction, BellAnswer {
     /**
      * The facts that this one hangs on: withdrawing one of those takes this one along.
      *

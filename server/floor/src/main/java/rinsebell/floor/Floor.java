@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import rinsebell.floor.bell.Seen;
 import rinsebell.floor.bell.Shelved;
@@ -285,30 +286,20 @@ public final class Floor {
 
     /** What somebody has seen of bells. */
     public Set<Seen> acknowledged() {
-        return standing.values().stream()
-                .flatMap(List::stream)
-                .flatMap(Floor::seen)
-                .collect(Collectors.toUnmodifiableSet());
-    }
-
-    private static java.util.stream.Stream<Seen> seen(Fact fact) {
-        return fact.event() instanceof BellAcknowledged what
-                ? java.util.stream.Stream.of(new Seen(what, fact.happened()))
-                : java.util.stream.Stream.empty();
+        return told(BellAcknowledged.class, fact -> new Seen((BellAcknowledged) fact.event(), fact.happened()));
     }
 
     /** What somebody has put off. */
     public Set<Shelved> shelved() {
-        return standing.values().stream()
-                .flatMap(List::stream)
-                .flatMap(Floor::shelved)
-                .collect(Collectors.toUnmodifiableSet());
+        return told(BellShelved.class, fact -> new Shelved((BellShelved) fact.event(), fact.happened(), fact.by()));
     }
 
-    private static java.util.stream.Stream<Shelved> shelved(Fact fact) {
-        return fact.event() instanceof BellShelved what
-                ? java.util.stream.Stream.of(new Shelved(what, fact.happened(), fact.by()))
-                : java.util.stream.Stream.empty();
+    private <T> Set<T> told(Class<? extends BellAnswer> type, Function<Fact, T> what) {
+        return standing.values().stream()
+                .flatMap(List::stream)
+                .filter(fact -> type.isInstance(fact.event()))
+                .map(what)
+                .collect(Collectors.toUnmodifiableSet());
     }
 
     /**

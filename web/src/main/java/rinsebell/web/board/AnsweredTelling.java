@@ -1,16 +1,14 @@
 package rinsebell.web.board;
 
 import java.util.Comparator;
-import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import rinsebell.floor.bell.Bell;
 import rinsebell.floor.bell.Seen;
 import rinsebell.floor.bell.Shelved;
 
 /** Tells what people said to a bell: that they have seen it, or have put it off, and when it rings again. */
 record AnsweredTelling(Moment moment) {
+    private static final String JOINT = " · ";
 
     /** Such as "put off until 14:31 · Odile · hands full"; empty for a bell to which nobody has said anything. */
     String aside(Bell bell) {
@@ -23,10 +21,11 @@ record AnsweredTelling(Moment moment) {
     }
 
     private String shelved(Shelved shelf) {
-        return joined(List.of(
+        return Moment.joined(
+                JOINT,
                 moment.say("bell.shelved", moment.clock(shelf.until())),
                 moment.name(shelf.by()),
-                moment.say(shelf.what().why())));
+                moment.say(shelf.what().why()));
     }
 
     private Optional<String> seen(Bell bell) {
@@ -34,19 +33,12 @@ record AnsweredTelling(Moment moment) {
                 .map(Seen::at)
                 .filter(at -> !at.isAfter(moment.now()))
                 .max(Comparator.naturalOrder())
-                .map(at -> joined(List.of(moment.say("bell.heard", moment.clock(at)), again(bell))));
+                .map(at -> Moment.joined(JOINT, moment.say("bell.heard", moment.clock(at)), again(bell)));
     }
 
     private String again(Bell bell) {
         return bell.nextAfter(moment.now())
                 .map(next -> moment.say("bell.again", moment.clock(next)))
                 .orElse("");
-    }
-
-    private static String joined(List<String> parts) {
-        return Stream.of(parts)
-                .flatMap(List::stream)
-                .filter(part -> !part.isEmpty())
-                .collect(Collectors.joining(" · "));
     }
 }

@@ -1,11 +1,13 @@
 package rinsebell.web.board;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -139,7 +141,7 @@ final class BellTelling {
     BellStrip strip(List<Bell> shown) {
         var ringing = rounds(shown.stream().filter(bell -> urgency(bell).rings()));
         var first = ringing.stream().limit(SHOWN).map(this::shown).toList();
-        return new BellStrip(first, ringing.size() - first.size(), rung(), missed());
+        return new BellStrip(first, ringing.size() - first.size(), again(), rung(), missed());
     }
 
     /** Every bell that rings or asks now. */
@@ -210,6 +212,12 @@ final class BellTelling {
         return round.size() == 1
                 ? what(first) + which(first, visit(first))
                 : isOfOneKind ? what(first) : moment.say("bell.looks");
+    }
+
+    private Map<Urgency, Duration> again() {
+        var house = moment.floor().salon().policy().ringing();
+        return Stream.of(Priority.LOW, Priority.MEDIUM, Priority.HIGH)
+                .collect(Collectors.toMap(BellTelling::urgency, priority -> priority.again(house)));
     }
 
     /** Every bell of the floor with what it will do: a device rings by this, whatever becomes of the server. */

@@ -6,7 +6,6 @@ import java.util.stream.Stream;
 import rinsebell.floor.bell.Crowd;
 import rinsebell.floor.bell.Ear;
 import rinsebell.floor.bell.Reach;
-import rinsebell.floor.salon.Place;
 import rinsebell.floor.salon.StaffId;
 import rinsebell.web.Codes;
 
@@ -21,22 +20,14 @@ public final class EarCode {
         return "staff-" + person.value();
     }
 
-    public static String of(Place place) {
-        return Codes.of(place);
-    }
-
-    public static String of(Crowd crowd) {
-        return Codes.of(crowd);
-    }
-
     public static String of(Ear ear) {
         if (ear instanceof Ear.Of one) {
             return of(one.person());
         }
         if (ear instanceof Ear.At at) {
-            return of(at.place());
+            return Codes.of(at.place());
         }
-        return ear instanceof Ear.Shared shared ? of(shared.crowd()) : ALL;
+        return ear instanceof Ear.Shared shared ? Codes.of(shared.crowd()) : ALL;
     }
 
     /** The ear of a code; empty when there is no such ear. */
@@ -49,17 +40,7 @@ public final class EarCode {
         }
         return Codes.choice(Crowd.class, code)
                 .<Ear>map(Ear.Shared::new)
-                .or(() -> place(code).map(Ear.At::new));
-    }
-
-    private static Optional<Place> place(String code) {
-        if (code.matches("chair-\\d{1,3}")) {
-            return Optional.of(Place.chair(Integer.parseInt(code.substring("chair-".length()))));
-        }
-        if (code.matches("basin-[A-Z]")) {
-            return Optional.of(Place.basin(code.charAt(code.length() - 1) - 'A' + 1));
-        }
-        return code.equals(of(Place.BENCH)) ? Optional.of(Place.BENCH) : Optional.empty();
+                .or(() -> Codes.place(code).map(Ear.At::new));
     }
 
     /** Every ear that hears it, with commas between; {@code all} for everyone. */
@@ -74,8 +55,8 @@ public final class EarCode {
         }
         return Stream.of(
                         reach.people().stream().map(EarCode::of).sorted(),
-                        reach.crowds().stream().sorted().map(EarCode::of),
-                        Stream.ofNullable(reach.place()).map(EarCode::of))
+                        reach.crowds().stream().sorted().map(Codes::of),
+                        Stream.ofNullable(reach.place()).map(Codes::of))
                 .flatMap(all -> all)
                 .toList();
     }

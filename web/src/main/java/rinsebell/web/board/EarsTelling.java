@@ -3,18 +3,19 @@ package rinsebell.web.board;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
-import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import rinsebell.floor.bell.Crowd;
-import rinsebell.floor.bell.Ear;
+import rinsebell.floor.bell.Reach;
 import rinsebell.floor.salon.Place;
 import rinsebell.floor.salon.Role;
 import rinsebell.floor.salon.StaffId;
 import rinsebell.floor.salon.StaffMember;
 import rinsebell.floor.visit.Visit;
+import rinsebell.web.Codes;
 import rinsebell.web.view.DevicePage.Choice;
 import rinsebell.web.view.Ears;
 
@@ -32,9 +33,9 @@ final class EarsTelling {
     /** Whoever has somebody with something on first; then those who share a screen. */
     Ears ears() {
         var rows = new ArrayList<Ears.Row>();
-        busy().forEach(person -> rows.add(row(moment.name(person), listening -> hears(listening.ear(), person))));
+        busy().forEach(person -> rows.add(row(moment.name(person), calling(person))));
         for (var crowd : SHARED) {
-            rows.add(row(moment.say(crowd), listening -> hears(listening.ear(), crowd)));
+            rows.add(row(moment.say(crowd), List.of(new Reach(members(crowd), Set.of(crowd), null, false))));
         }
         return new Ears(moment.say("ears"), together(rows));
     }
@@ -59,44 +60,38 @@ final class EarsTelling {
                 .distinct();
     }
 
-    private Ears.Row row(String who, Predicate<Listening> whose) {
-        var devices = moment.listening().stream().filter(whose).toList();
+    private Ears.Row row(String who, List<Reach> calls) {
+        var devices = moment.listening().stream()
+                .filter(device -> calls.stream().anyMatch(reach -> reach.reaches(device.ear())))
+                .toList();
         var heard = devices.stream().filter(Listening::isHeard).toList();
         var unchecked = heard.stream().filter(one -> !one.checked()).count();
         if (heard.isEmpty()) {
             return new Ears.Row(who, moment.say(devices.isEmpty() ? "ears.none" : "ears.silent"), true);
         }
         var silent = devices.size() - heard.size();
-        var told = Stream.of(
-                        moment.say("ears.ring", heard.size()),
-                        silent == 0 ? "" : moment.say("ears.more_silent", silent),
-                        unchecked == 0 ? "" : moment.say("ears.unchecked"))
-                .filter(part -> !part.isEmpty())
+        var told = Moment.joined(
+                ", ",
+                moment.say("ears.ring", heard.size()),
+                silent == 0 ? "" : moment.say("ears.more_silent", silent),
+                unchecked == 0 ? "" : moment.say("ears.unchecked"));
+        return new Ears.Row(who, told, false);
+    }
+
+    /** Where each of their clients is: their own phone, the tablet there, the stylists' screen. */
+    private List<Reach> calling(StaffId person) {
+        return moment.floor().openVisits().stream()
+                .map(Visit::stay)
+                .filter(stay -> person.equals(stay.stylist()))
+                .map(stay -> new Reach(Set.of(person), Set.of(Crowd.STYLISTS), stay.place(), false))
                 .toList();
-        return new Ears.Row(who, String.join(", ", told), false);
     }
 
-    /** Their own phone, the tablet where one of their clients is, the stylists' screen, or one that rings for all. */
-    private boolean hears(Ear ear, StaffId person) {
-        return ear instanceof Ear.Of one && one.person().equals(person)
-                || ear instanceof Ear.At at && isWithClientOf(person, at.place())
-                || ear.equals(new Ear.Shared(Crowd.STYLISTS))
-                || ear instanceof Ear.Everything;
-    }
-
-    private boolean isWithClientOf(StaffId person, Place place) {
-        return moment.floor().at(place).stream().map(Visit::stay).anyMatch(stay -> person.equals(stay.stylist()));
-    }
-
-    private boolean hears(Ear ear, Crowd crowd) {
-        return ear.equals(new Ear.Shared(crowd))
-                || ear instanceof Ear.Everything
-                || ear instanceof Ear.Of one
-                        && role(crowd)
-                                .equals(moment.floor()
-                                        .salon()
-                                        .staffMember(one.person())
-                                        .map(StaffMember::role));
+    private Set<StaffId> members(Crowd crowd) {
+        return moment.floor().salon().staff().stream()
+                .filter(member -> role(crowd).filter(member.role()::equals).isPresent())
+                .map(StaffMember::id)
+                .collect(Collectors.toSet());
     }
 
     private static Optional<Role> role(Crowd crowd) {
@@ -118,8 +113,8 @@ final class EarsTelling {
         return Stream.of(
                         Stream.of(new Choice("", moment.say("device.ear.page"))),
                         salon.working().stream().map(one -> new Choice(EarCode.of(one.id()), moment.name(one.id()))),
-                        Stream.of(Crowd.values()).map(one -> new Choice(EarCode.of(one), moment.say(one))),
-                        places.map(place -> new Choice(EarCode.of(place), moment.place(place))),
+                        Stream.of(Crowd.values()).map(one -> new Choice(Codes.of(one), moment.say(one))),
+                        places.map(place -> new Choice(Codes.of(place), moment.place(place))),
                         Stream.of(new Choice(EarCode.ALL, moment.say("device.ear.all"))))
                 .flatMap(all -> all)
                 .toList();

@@ -4,6 +4,7 @@ import org.jspecify.annotations.Nullable;
 import rinsebell.floor.bell.Crowd;
 import rinsebell.floor.salon.StaffId;
 import rinsebell.floor.visit.Visit;
+import rinsebell.web.Codes;
 import rinsebell.web.view.Answer;
 import rinsebell.web.view.BasinsPage;
 import rinsebell.web.view.BellStrip;
@@ -29,13 +30,7 @@ public record LivePages(
     public FloorPage floor() {
         var board = new FloorBoard(moment);
         return new FloorPage(
-                shell(
-                        moment.say("nav.floor"),
-                        Nav.FLOOR,
-                        Look.DARK,
-                        EarCode.of(Crowd.WALL),
-                        Boards.FLOOR,
-                        board.strip()),
+                shell(moment.say("nav.floor"), Nav.FLOOR, Look.DARK, Codes.of(Crowd.WALL), Boards.FLOOR, board.strip()),
                 board.axis(),
                 board.chairs(),
                 board.basins(),
@@ -57,7 +52,7 @@ public record LivePages(
                         moment.say("nav.basins"),
                         Nav.BASINS,
                         Look.LIGHT,
-                        EarCode.of(Crowd.ASSISTANTS),
+                        Codes.of(Crowd.ASSISTANTS),
                         Boards.BASINS,
                         board.strip()),
                 board.axis(),
@@ -68,7 +63,7 @@ public record LivePages(
     public DeskPage desk() {
         var board = new DeskBoardTelling(moment);
         return new DeskPage(
-                shell(moment.say("nav.desk"), Nav.DESK, Look.LIGHT, EarCode.of(Crowd.DESK), Boards.DESK, board.strip()),
+                shell(moment.say("nav.desk"), Nav.DESK, Look.LIGHT, Codes.of(Crowd.DESK), Boards.DESK, board.strip()),
                 board.board());
     }
 
@@ -90,7 +85,7 @@ public record LivePages(
     /** The tablet of the chair, also while its client is at a basin. */
     private static String ear(Visit visit) {
         var chair = visit.stay().chair();
-        return EarCode.of(chair == null ? visit.place() : chair);
+        return Codes.of(chair == null ? visit.place() : chair);
     }
 
     public DevicePage device() {

@@ -141,9 +141,12 @@ public record Moment(
         var away = isOnBreak(visit.stay().stylist()) ? say("staff.break", stylist) : stylist;
         var helper = name(visit.stay().helper());
         var elsewhere = visit.place() instanceof Place.Basin ? say("staff.at", place(visit.place())) : "";
-        return Stream.of(away, helper.isEmpty() ? "" : say("staff.helps", helper), elsewhere)
-                .filter(part -> !part.isEmpty())
-                .collect(Collectors.joining(" · "));
+        return joined(" · ", away, helper.isEmpty() ? "" : say("staff.helps", helper), elsewhere);
+    }
+
+    /** Those parts that say something, one after the other. */
+    static String joined(String joint, String... parts) {
+        return Stream.of(parts).filter(part -> !part.isEmpty()).collect(Collectors.joining(joint));
     }
 
     /** What is in a bowl, by the products that do the work. */

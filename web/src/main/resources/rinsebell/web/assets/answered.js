@@ -1,10 +1,9 @@
 // What this device has answered itself is quiet on it at once, before the server has said so, and without the server too.
-// It is quiet for no longer than the house's usual interval, and what comes to a further stage rings again. A rinse is never
+// It is quiet for no longer than the house's interval, and what comes to a further stage rings again. A rinse is never
 // put off by it: its instants stay those of the plan.
 
 import { now } from "./clock.js";
 
-const AGAIN_MS = { high: 120000, medium: 300000, low: 600000 };
 const RINSED_MS = 600000;
 // The shortest time after which a look is taken again, where the press does not name one.
 const LOOK_MS = 180000;
@@ -31,9 +30,15 @@ function answer(address, fields) {
   return null;
 }
 
+// After how long what was heard rings again in this house, by urgency: it comes with the plan.
+function again(urgency) {
+  const told = document.querySelector("#bells .rung")?.dataset.again ?? "";
+  return Number(told.split(" ").find((one) => one.startsWith(`${urgency}:`))?.split(":")[1] ?? 0);
+}
+
 /** Whether a bell, in the turn that it is in, was answered on this device a short while ago. */
 export function isAnswered(one, turn, all, at) {
-  return answered.some(({ is, ms, since }) => is(one, all) && turn.from <= since && at < since + (ms ?? AGAIN_MS[turn.urgency] ?? 0));
+  return answered.some(({ is, ms, since }) => is(one, all) && turn.from <= since && at < since + (ms ?? again(turn.urgency)));
 }
 
 /** Forgets all, since the server knows what it was told: its plan says what is quiet. */

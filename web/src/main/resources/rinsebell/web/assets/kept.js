@@ -4,7 +4,8 @@
 import { clockTime } from "./clock.js";
 import { add, all, remove } from "./queue.js";
 
-const words = () => document.getElementById("words").dataset;
+/** What a script says, in the words of the page. */
+export const words = () => document.getElementById("words").dataset;
 
 function box() {
   const found = document.getElementById("kept");

@@ -3,9 +3,10 @@
 
 import { clockTime, doubt, now } from "./clock.js";
 import { show } from "./feed.js";
-import { ask, close, showLess, showQuestions, showWaiting } from "./kept.js";
+import { ask, close, showLess, showQuestions, showWaiting, words } from "./kept.js";
 import { add } from "./queue.js";
-import { age, PAGE, send, sendAtOnce, start as startSending } from "./send.js";
+import { age, send, sendAtOnce, start as startSending } from "./send.js";
+import { PAGE } from "./turn.js";
 
 const SHOWN_MS = 60000;
 /** Two touches of one knuckle are one press, unless the first has its answer already. */
@@ -20,8 +21,6 @@ let tabs;
 
 /** 128 random bits. `crypto.randomUUID` is missing over plain HTTP on a LAN. */
 export const freshId = () => Array.from(crypto.getRandomValues(new Uint8Array(16)), (byte) => byte.toString(16).padStart(2, "0")).join("");
-
-const words = () => document.getElementById("words").dataset;
 
 function tell(text, urgency) {
   const answer = document.getElementById("answer");

@@ -4,6 +4,7 @@
 import { forget, isAnswered, note } from "./answered.js";
 import { left, now } from "./clock.js";
 import { chosen } from "./device.js";
+import { words } from "./kept.js";
 import { sound, speak } from "./sound.js";
 
 const ORDER = ["calm", "asked", "low", "medium", "high"];
@@ -23,21 +24,28 @@ function bell(element) {
 }
 
 /** Every bell of the floor with all that it will do. */
-export const bells = (scope = document) => [...scope.querySelectorAll("#bells .rung li")].map(bell);
+export const bells = () => [...document.querySelectorAll("#bells .rung li")].map(bell);
 
-/** What a bell does at an instant; nothing before its first turn. */
-export const turnAt = (one, at) => one.turns.filter((each) => each.from <= at).pop();
+// What a bell does at an instant; nothing before its first turn.
+const turnAt = (one, at) => one.turns.filter((each) => each.from <= at).pop();
 
-/** Whether an ear hears that turn. */
-export const hears = (ear, { how, ears }) => how === "rings" && (ears.includes("all") || ears.includes(ear) || (ear === "all" && ears.length > 0));
+// Whether an ear hears that turn.
+const hears = (ear, { how, ears }) => how === "rings" && (ears.includes("all") || ears.includes(ear) || (ear === "all" && ears.length > 0));
+
+// Each bell with the turn that it is in, which is a quiet one where this device has answered it itself: the most urgent
+// first, of those what rings, then what began first.
+function turned(all, at) {
+  const quiet = (one, turn) => (isAnswered(one, turn, all, at) ? { ...turn, how: "heard" } : turn);
+  const rings = ({ turn }) => (turn.how === "rings" ? 0 : 1);
+  return all
+    .map((one) => ({ one, turn: turnAt(one, at) }))
+    .filter(({ turn }) => turn)
+    .map(({ one, turn }) => ({ ...one, turn: quiet(one, turn) }))
+    .sort((a, b) => rank(b.turn.urgency) - rank(a.turn.urgency) || rings(a) - rings(b) || a.turn.from - b.turn.from);
+}
 
 /** What rings for an ear at an instant, the loudest first, of equals the longest. */
-export function ringing(all, ear, at) {
-  return all
-    .map((one) => ({ ...one, turn: turnAt(one, at) }))
-    .filter((one) => one.turn && hears(ear, one.turn) && !isAnswered(one, one.turn, all, at))
-    .sort((a, b) => rank(b.turn.urgency) - rank(a.turn.urgency) || a.turn.from - b.turn.from);
-}
+export const ringing = (all, ear, at) => turned(all, at).filter(({ turn }) => hears(ear, turn));
 
 let parsed = { element: null, all: [] };
 
@@ -57,7 +65,7 @@ export const ear = () => chosen().ear || document.documentElement.dataset.ear ||
 function heard(one) {
   const form = Object.assign(document.createElement("form"), { method: "post", action: one.hear });
   form.dataset.press = "";
-  form.append(Object.assign(document.createElement("button"), { textContent: document.getElementById("words").dataset.heard }));
+  form.append(Object.assign(document.createElement("button"), { textContent: words().heard }));
   return form;
 }
 
@@ -85,11 +93,7 @@ function colour(one) {
 }
 
 function drawAlone(at) {
-  const asking = plan()
-    .map((one) => ({ ...one, turn: turnAt(one, at) }))
-    .map((one) => (one.turn && isAnswered(one, one.turn, plan(), at) ? { ...one, turn: { ...one.turn, how: "heard" } } : one))
-    .filter((one) => one.turn && rank(one.turn.urgency) >= rank("low"))
-    .sort((a, b) => rank(b.turn.urgency) - rank(a.turn.urgency) || (a.turn.how === "rings" ? 0 : 1) - (b.turn.how === "rings" ? 0 : 1) || a.turn.from - b.turn.from);
+  const asking = turned(plan(), at).filter(({ turn }) => rank(turn.urgency) >= rank("low"));
   const drawn = asking.map((one) => `${one.id} ${one.turn.urgency} ${one.turn.how} ${one.turn.what}`).join(",");
   const strip = document.querySelector("#bells > ol:not(.rung)");
   if (!strip || strip.dataset.drawn === drawn) return;

@@ -3,7 +3,7 @@
 
 import { now, pace } from "./clock.js";
 import { all, note, remove } from "./queue.js";
-import { BUSY, inTurn } from "./turn.js";
+import { BUSY, inTurn, PAGE } from "./turn.js";
 
 const FIRST_WAIT_MS = 500;
 const LONGEST_WAIT_MS = 4000;
@@ -14,9 +14,6 @@ const SLOW_MS = 3000;
 const AT_ONCE_MS = 1000;
 /** A larger step of the device's time of day against its steady clock is sleep. */
 const SLEEP_MS = 2000;
-
-/** This page, until it is loaded again. */
-export const PAGE = `${performance.timeOrigin}-${Math.random()}`;
 
 /** What there is to show when nothing waits. */
 const NONE = Symbol("none");

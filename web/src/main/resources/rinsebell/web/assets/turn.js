@@ -9,8 +9,10 @@ const RENEW_MS = 1000;
 /** What `inTurn` gives when another tab is at it. */
 export const BUSY = "busy";
 
-const owner = `${performance.timeOrigin}-${Math.random()}`;
-const lease = (ms) => claim(owner, Date.now(), Date.now() + ms);
+/** This page, until it is loaded again. */
+export const PAGE = `${performance.timeOrigin}-${Math.random()}`;
+
+const lease = (ms) => claim(PAGE, Date.now(), Date.now() + ms);
 
 // Locks are missing over plain HTTP: there a row that runs out by itself stands for one. Whoever is wrong about the
 // time, or asleep, can make two tabs send the same press; both send the first that waits, under the same id.

@@ -1,6 +1,7 @@
 package rinsebell.web.form;
 
 import java.util.List;
+import java.util.Map;
 import rinsebell.floor.Floor;
 import rinsebell.floor.bell.Bells;
 import rinsebell.floor.testing.Saturday;
@@ -37,7 +38,7 @@ final class PageTable {
                 typed,
                 errors,
                 Look.LIGHT,
-                new BellStrip(List.of(), 0, List.of(), null),
+                new BellStrip(List.of(), 0, Map.of(), List.of(), null),
                 null,
                 table.clients);
         return FORMS.find(name.resource(), name.press()).orElseThrow().page(ask);

@@ -2,7 +2,6 @@ package rinsebell.app.listen;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.util.Locale;
 import java.util.Optional;
 import rinsebell.app.door.Problem;
 import rinsebell.app.door.ProblemCode;
@@ -45,8 +44,7 @@ public final class ListenRoutes implements Routes {
     }
 
     private static Optional<Listening> read(Fields said) {
-        var state =
-                said.first("state").flatMap(code -> Codes.choice(Listening.State.class, code.toLowerCase(Locale.ROOT)));
+        var state = said.first("state").flatMap(code -> Codes.choice(Listening.State.class, code));
         var checked = said.first("checked").map(Boolean::parseBoolean).orElse(false);
         return said.first("ear")
                 .flatMap(EarCode::read)

@@ -1,7 +1,6 @@
 package rinsebell.app.listen;
 
 import java.time.Duration;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -32,31 +31,26 @@ public final class Listeners {
      * A page says that it listens.
      *
      * @param page an id of its own making
-     * @return whether that changes what is to be told of all of them
+     * @return whether that is news
      */
     public synchronized boolean heard(String page, Listening listening) {
-        var before = all();
-        if (byPage.size() < MOST || byPage.containsKey(page)) {
-            byPage.put(page, new Heard(listening, time.monotonicNanos()));
+        if (byPage.size() >= MOST && !byPage.containsKey(page)) {
+            return false;
         }
-        return !before.equals(all());
+        var before = byPage.put(page, new Heard(listening, time.monotonicNanos()));
+        return before == null || isGone(before) || !before.listening().equals(listening);
     }
 
-    /** Forgets those that are gone; whether there were any. */
-    public synchronized boolean forgetGone() {
-        return byPage.values().removeIf(this::isGone);
+    /** Forgets those that are gone. */
+    public synchronized void forgetGone() {
+        byPage.values().removeIf(this::isGone);
     }
 
     /** All that are there, in an order that does not hang on who came first. */
     public synchronized List<Listening> all() {
-        return sorted(byPage.values().stream()
+        return byPage.values().stream()
                 .filter(heard -> !isGone(heard))
                 .map(Heard::listening)
-                .toList());
-    }
-
-    private static List<Listening> sorted(Collection<Listening> listening) {
-        return listening.stream()
                 .sorted(Comparator.comparing(Listening::toString))
                 .toList();
     }

@@ -43,7 +43,7 @@ public final class Answers {
     private static final String AT = "at";
 
     /** What the second answer to a refusal says in its own way, or anew. */
-    private static final Set<String> SAID_ANEW = Set.of(INTENT, AT, "minutesAgo", "press", "pressed", "age");
+    private static final Set<String> SAID_ANEW = Set.of(INTENT, AT, "minutesAgo");
 
     /**
      * A press as it was sent.
@@ -188,7 +188,7 @@ public final class Answers {
     private static Press.Hidden[] asFact(Sent sent) {
         var hidden = new ArrayList<Press.Hidden>();
         sent.typed().names().stream()
-                .filter(name -> !SAID_ANEW.contains(name))
+                .filter(name -> !SAID_ANEW.contains(name) && !FormBody.OF_SENDING.contains(name))
                 .forEach(name -> sent.typed().all(name).forEach(value -> hidden.add(new Press.Hidden(name, value))));
         hidden.add(new Press.Hidden(AT, sent.happened().toString()));
         hidden.add(new Press.Hidden(INTENT, "fact"));

@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import rinsebell.app.door.Bodies;
 import rinsebell.app.door.Problem;
 import rinsebell.app.door.ProblemCode;
@@ -25,6 +26,9 @@ public final class FormBody {
             .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
             .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
             .build();
+
+    /** What a press tells of its own sending, and may tell otherwise when it is sent again. */
+    public static final Set<String> OF_SENDING = Set.of("press", "pressed", "age");
 
     private FormBody() {}
 

@@ -21,6 +21,7 @@ import rinsebell.app.desk.Press;
 import rinsebell.app.door.Numbered;
 import rinsebell.app.door.Problem;
 import rinsebell.app.door.ProblemCode;
+import rinsebell.app.page.FormBody;
 import rinsebell.app.shelf.InventedProducts;
 import rinsebell.app.time.SalonClock;
 import rinsebell.floor.bowl.DayEvent;
@@ -37,9 +38,6 @@ import rinsebell.web.form.Target;
 public final class Pressing {
     private static final Pattern ID = Pattern.compile("[A-Za-z0-9._~-]{8,64}");
     private static final Duration PATIENCE = Duration.ofSeconds(20);
-
-    /** What a press tells of itself, and may tell otherwise when it is sent again. */
-    private static final Set<String> OF_SENDING = Set.of("press", "pressed", "age");
 
     /** Stands for the payload of a press that has none. */
     private static final String CLOCK = "clock";
@@ -188,7 +186,7 @@ public final class Pressing {
     private static String hash(Address address, Fields typed) {
         var text = new StringBuilder(address.toString());
         for (var name : new TreeSet<>(typed.names())) {
-            if (!OF_SENDING.contains(name)) {
+            if (!FormBody.OF_SENDING.contains(name)) {
                 text.append('\n').append(name).append('=').append(typed.all(name));
             }
         }

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -56,12 +57,16 @@ public record Bell(
 
     /** The stage it is in; empty before its first. */
     public Optional<Stage> at(Instant now) {
-        return stages.stream().filter(stage -> !stage.from().isAfter(now)).reduce((first, second) -> second);
+        return last(stages, Stage::from, now);
     }
 
     /** What it does; empty before its first stage. */
     public Optional<Ring> ring(Instant now) {
-        return rings.stream().filter(ring -> !ring.from().isAfter(now)).reduce((first, second) -> second);
+        return last(rings, Ring::from, now);
+    }
+
+    private static <T> Optional<T> last(List<T> inTime, Function<T, Instant> from, Instant now) {
+        return inTime.stream().filter(one -> !from.apply(one).isAfter(now)).reduce((first, second) -> second);
     }
 
     public AlarmState state(Instant now) {

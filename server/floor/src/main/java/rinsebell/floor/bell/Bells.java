@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import rinsebell.floor.Floor;
 
 /** Every bell of a floor: computed, never stored. */
@@ -12,7 +13,8 @@ public final class Bells {
 
     /** All bells that ring or will ring on this floor if nobody acts. */
     public static List<Bell> of(Floor floor) {
-        var heads = Head.all(floor);
+        var seen = floor.acknowledged();
+        var heads = Head.all(floor, seen);
         var found = new ArrayList<Bell>();
         BowlBells.addTo(found, floor);
         CheckBells.addTo(found, floor, heads);
@@ -23,11 +25,10 @@ public final class Bells {
             ForbiddenBells.addTo(found, head);
         });
         BasinBells.addTo(found, floor);
-        return answered(found, floor);
+        return answered(found, floor, seen);
     }
 
-    private static List<Bell> answered(List<Bell> found, Floor floor) {
-        var seen = floor.acknowledged();
+    private static List<Bell> answered(List<Bell> found, Floor floor, Set<Seen> seen) {
         var shelved = floor.shelved();
         var callers = new Callers(floor);
         var house = floor.salon().policy().ringing();

@@ -2,6 +2,7 @@ package rinsebell.floor.bell;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -18,10 +19,18 @@ import rinsebell.floor.visit.Stay;
 /**
  * Whom a bell calls, and whom next while nobody answers: who it is for, wherever the client is now; then the helper and the
  * assistants; then the other stylists; then everyone. Whoever is on a break, or works here no more, is passed over at once.
- *
- * @param floor as it stands
  */
-record Callers(Floor floor) {
+final class Callers {
+    private final Floor floor;
+    private final Map<Role, Set<StaffId>> here;
+
+    Callers(Floor floor) {
+        this.floor = floor;
+        this.here = floor.salon().working().stream()
+                .filter(member -> !floor.day().onBreak().contains(member.id()))
+                .collect(Collectors.groupingBy(
+                        StaffMember::role, Collectors.mapping(StaffMember::id, Collectors.toUnmodifiableSet())));
+    }
 
     /** Wider and wider; never empty. The last is everyone. */
     List<Reach> of(Bell bell, Audience audience) {
@@ -78,18 +87,10 @@ record Callers(Floor floor) {
     }
 
     private Set<StaffId> members(Role role) {
-        return floor.salon().working().stream()
-                .filter(member -> member.role() == role)
-                .map(StaffMember::id)
-                .filter(this::isHere)
-                .collect(Collectors.toSet());
+        return here.getOrDefault(role, Set.of());
     }
 
     private boolean isHere(StaffId person) {
-        return !floor.day().onBreak().contains(person)
-                && floor.salon()
-                        .staffMember(person)
-                        .filter(StaffMember::working)
-                        .isPresent();
+        return here.values().stream().anyMatch(members -> members.contains(person));
     }
 }

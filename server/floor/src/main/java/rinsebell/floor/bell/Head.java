@@ -15,8 +15,7 @@ import rinsebell.floor.visit.Visit;
  * @param seen what somebody has acknowledged, of whatever bell
  */
 record Head(Floor floor, Visit visit, HeadTiming timing, Set<Seen> seen) {
-    static List<Head> all(Floor floor) {
-        var seen = floor.acknowledged();
+    static List<Head> all(Floor floor, Set<Seen> seen) {
         return floor.openVisits().stream()
                 .map(visit -> new Head(floor, visit, HeadTiming.of(floor, visit), seen))
                 .toList();

@@ -27,15 +27,18 @@ public record Returned(Bell bell, Stage stage, Instant gone, long by) {
     public static List<Returned> of(Floor floor, Instant now) {
         var found = List.<Returned>of();
         var facts = floor.facts();
+        var told = Floor.EMPTY;
+        var from = 0;
         for (var i = 0; i < facts.size(); i++) {
             var fact = facts.get(i);
             if (canReturn(fact) && isOfToday(fact, floor, now)) {
-                var before = Bells.of(Floor.of(facts.subList(0, i)));
-                var after = Bells.of(Floor.of(facts.subList(0, i + 1)));
-                found = and(found, by(fact, before, after));
+                var before = told.with(facts.subList(from, i));
+                told = before.with(List.of(fact));
+                from = i + 1;
+                found = and(found, by(fact, Bells.of(before), Bells.of(told)));
             }
         }
-        return left(found, floor, Bells.of(floor), now);
+        return found.isEmpty() ? found : left(found, floor, Bells.of(floor), now);
     }
 
     private static boolean isOfToday(Fact fact, Floor floor, Instant now) {

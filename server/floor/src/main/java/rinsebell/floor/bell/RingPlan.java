@@ -3,7 +3,9 @@ package rinsebell.floor.bell;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -19,6 +21,7 @@ final class RingPlan {
     private final Policy.Ringing house;
     private final Callers callers;
     private final List<Ring> rings = new ArrayList<>();
+    private final Map<Audience, List<Reach>> reaches = new EnumMap<>(Audience.class);
 
     private AlarmState state = AlarmState.NORMAL;
     private @Nullable Stage stage;
@@ -123,7 +126,11 @@ final class RingPlan {
     }
 
     private List<Reach> reaches() {
-        return callers.of(bell, now().audience());
+        return reaches.computeIfAbsent(now().audience(), audience -> callers.of(bell, audience));
+    }
+
+    private Reach reach() {
+        return reaches().get(Math.min(width, reaches().size() - 1));
     }
 
     private Stage now() {
@@ -131,9 +138,7 @@ final class RingPlan {
     }
 
     private void write(Instant at) {
-        var reaches = reaches();
-        var reach = state.isRinging() ? reaches.get(Math.min(width, reaches.size() - 1)) : Reach.NOBODY;
-        var ring = new Ring(at, state, now(), reach);
+        var ring = new Ring(at, state, now(), state.isRinging() ? reach() : Reach.NOBODY);
         if (!rings.isEmpty() && rings.get(rings.size() - 1).from().equals(at)) {
             rings.remove(rings.size() - 1);
         }

@@ -5,8 +5,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import rinsebell.floor.Asked;
-import rinsebell.floor.BellAcknowledged;
-import rinsebell.floor.BellShelved;
+import rinsebell.floor.BellAnswer;
 import rinsebell.floor.Command;
 import rinsebell.floor.Correction;
 import rinsebell.floor.Decision;
@@ -76,7 +75,7 @@ public record WithdrawFact(long seq, Set<Long> along) implements Command {
     /** An acknowledgement goes along without asking: it says nothing about a head. */
     private static boolean isQuiet(Floor floor, long seq) {
         return floor.fact(seq)
-                .filter(fact -> fact.event() instanceof BellAcknowledged || fact.event() instanceof BellShelved)
+                .filter(fact -> fact.event() instanceof BellAnswer)
                 .isPresent();
     }
 }

@@ -10,8 +10,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Collectors;
 import rinsebell.floor.Asked;
-import rinsebell.floor.BellAcknowledged;
-import rinsebell.floor.BellShelved;
+import rinsebell.floor.BellAnswer;
 import rinsebell.floor.Command;
 import rinsebell.floor.Correction;
 import rinsebell.floor.Decision;
@@ -165,7 +164,7 @@ public final class SalonDay {
         for (var draft : accepted.drafts()) {
             var gone = ((Correction.Withdrawn) draft.event()).of();
             var isQuiet = floor.fact(gone)
-                    .filter(fact -> fact.event() instanceof BellAcknowledged || fact.event() instanceof BellShelved)
+                    .filter(fact -> fact.event() instanceof BellAnswer)
                     .isPresent();
             assertThat(gone == asked.seq() || asked.along().contains(gone) || isQuiet)
                     .as("%d goes along with %s", gone, asked)
