@@ -107,14 +107,17 @@ final class CopiesTest {
         }
     }
 
-    /** A flipped bit anywhere but in the time and system of the header (RFC 1952, 2.3.1), which nothing depends on. */
+    /**
+     * A flipped bit anywhere but where nothing depends on it: in the time and system of the header (RFC 1952, 2.3.1), and
+     * behind the end of the last block, whose byte may have some to spare (RFC 1951, 3.1.1).
+     */
     @Test
     void aDamagedCopyIsNotUsedButTheOneBeforeIt() throws Exception {
         with(path, store -> store.copies().make(TEN.plus(Duration.ofHours(1))));
         Path newest = Copy.in(path.resolve("copies")).get(0).file();
         byte[] whole = Files.readAllBytes(newest);
         for (int at :
-                List.of(0, 3, 10, 11, 40, whole.length / 2, whole.length - 9, whole.length - 8, whole.length - 1)) {
+                List.of(0, 3, 10, 11, 40, whole.length / 2, whole.length - 10, whole.length - 8, whole.length - 1)) {
             byte[] flipped = whole.clone();
             flipped[at] ^= 4;
             assertCopyBeforeIsUsed(newest, flipped);
