@@ -31,6 +31,7 @@ public final class Assets {
             "sync.js",
             "ribbon.js",
             "feed.js",
+            "events.js",
             "press.js",
             "queue.js",
             "turn.js",

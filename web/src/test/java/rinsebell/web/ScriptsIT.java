@@ -167,6 +167,34 @@ class ScriptsIT extends SamplePages {
     }
 
     /** The server grants one browser four streams on HTTP/1.1; a page beyond them must not stand still. */
+    /** The example streams of the HTML Living Standard, section 9.2.6, from memory; the last three are our own. */
+    @ParameterizedTest
+    @CsvSource({
+        "'data: This is the first message.||data: This is the second message, it|data: has two lines.||', "
+                + "'message:This is the first message.: message:This is the second message, it~has two lines.:'",
+        "'event: add|data: 73857293||event: remove|data: 2153||', 'add:73857293: remove:2153:'",
+        "'data: YHOO|data: +2|data: 10||', 'message:YHOO~+2~10:'",
+        "': test stream||data: first event|id: 1||data:second event|id||data:  third event|', "
+                + "'message:first event:1 message:second event:'",
+        "'data||data|data||data:', 'message:: message:~:'",
+        "'data:test||data: test||', 'message:test: message:test:'",
+        "'data:  two||', 'message: two:'",
+        "'id: 7|data: a||data: b||', 'message:a:7 message:b:7'",
+        "'retry: 1000||other: x|data: a:b||', 'message:a:b:'"
+    })
+    void readsAnEventStreamAsBrowsersDo(String stream, String read) {
+        page.navigate(server.url("floor"));
+        for (var end : List.of("\\n", "\\r\\n", "\\r")) {
+            var lines = "\"" + stream.replace("|", end) + "\"";
+            assertThat(in(
+                            "events.js",
+                            "return module.events(" + lines
+                                    + ").map((event) => [event.type, event.data, event.lastEventId].join(':')).join(' ')"
+                                    + ".replaceAll('\\n', '~');"))
+                    .isEqualTo(read);
+        }
+    }
+
     @Test
     void aPageThatIsRefusedAStreamAsksForWhatItBeginsWith() {
         page.route(

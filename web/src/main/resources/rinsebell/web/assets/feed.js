@@ -1,6 +1,7 @@
 // Keeps the page live: takes fragments from the server, drops older ones, says when nothing comes, and opens again.
 
 import { clockTime, now, tick } from "./clock.js";
+import { events } from "./events.js";
 import { panAll } from "./ribbon.js";
 import { hear } from "./sync.js";
 
@@ -134,10 +135,7 @@ async function askOnce() {
     const answer = await fetch(address("/feed/once"));
     if (!answer.ok) return;
     connected();
-    for (const event of (await answer.text()).split("\n\n")) {
-      const fields = Object.fromEntries(event.split("\n").map((line) => line.split(/: (.*)/)));
-      taken[fields.event]?.(fields.data, fields.id);
-    }
+    for (const { type, data, lastEventId } of events(await answer.text())) taken[type]?.(data, lastEventId);
   } catch {
     // Whoever hears nothing says so soon.
   }
