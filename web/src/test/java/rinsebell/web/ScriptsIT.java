@@ -8,6 +8,8 @@ import com.microsoft.playwright.Route;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -19,6 +21,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** The page's own scripts in a real browser. */
 class ScriptsIT extends SamplePages {
     private static final Pattern PRESS = Pattern.compile("(?:^|&)press=([^&]*)");
+
+    private static final Predicate<String> STREAM = address -> address.contains("/feed?");
+    private static final Predicate<String> ONCE = address -> address.contains("/feed/once?board=");
 
     private Page page;
 
@@ -166,7 +171,6 @@ class ScriptsIT extends SamplePages {
         assertThat(page.locator(".next .digits").textContent()).isNotEqualTo(before);
     }
 
-    /** The server grants one browser four streams on HTTP/1.1; a page beyond them must not stand still. */
     /** The example streams of the HTML Living Standard, section 9.2.6, from memory; the last three are our own. */
     @ParameterizedTest
     @CsvSource({
@@ -195,23 +199,45 @@ class ScriptsIT extends SamplePages {
         }
     }
 
+    /** The server grants one browser four streams on HTTP/1.1; a page beyond them must not stand still, and says so. */
     @Test
     void aPageThatIsRefusedAStreamAsksForWhatItBeginsWith() {
-        page.route(
-                address -> address.contains("/feed?"),
-                route -> route.fulfill(new Route.FulfillOptions().setStatus(429)));
-        page.route(
-                address -> address.contains("/feed/once?board="),
-                route -> route.fulfill(new Route.FulfillOptions()
-                        .setContentType("text/event-stream")
-                        .setBody("retry: 1000\n\nevent: beat\nid: k3f9-1042\ndata: {\"now\":"
-                                + Samples.NOW.toEpochMilli() + ",\"speed\":1,\"stepped\":true}\n\nevent: fragment\n"
-                                + "id: k3f9-1042\ndata: {\"id\":\"row-1\",\"n\":1042,\"html\":"
-                                + "\"<li id=\\\"row-1\\\" data-n=\\\"k3f9-1042\\\">asked: for</li>\"}\n\n")));
+        page.route(STREAM, route -> route.fulfill(new Route.FulfillOptions().setStatus(429)));
+        page.route(ONCE, route -> route.fulfill(beginning(Samples.NOW.toEpochMilli())));
         page.navigate(server.url("floor"));
         page.waitForFunction("() => document.getElementById('row-1').textContent === 'asked: for'");
         assertThat(page.locator("#stepped").isVisible()).isTrue();
         assertThat(page.locator("#link").getAttribute("class")).doesNotContain("stale");
+        assertThat(page.locator("#link").textContent()).startsWith("connected, asks every few seconds:");
+    }
+
+    /** A browser that has no connection left makes a stream wait without a word, so its page asks after 5 s. */
+    @ParameterizedTest
+    @CsvSource({"4000, 0", "7000, 1"})
+    void aStreamThatDoesNotOpenIsLost(int millis, int asked) {
+        var opened = new AtomicInteger();
+        page.clock().install();
+        page.route(STREAM, route -> opened.incrementAndGet());
+        page.route(ONCE, route -> route.fulfill(beginning(server.now())));
+        page.navigate(server.url("floor"));
+        page.waitForCondition(() -> opened.get() > 0);
+        page.clock().runFor(millis);
+        page.waitForTimeout(0);
+        if (asked > 0) {
+            page.waitForFunction("() => document.getElementById('row-1').textContent === 'asked: for'");
+        }
+        assertThat(page.locator("#row-1", new Page.LocatorOptions().setHasText("asked: for"))
+                        .count())
+                .isEqualTo(asked);
+    }
+
+    private static Route.FulfillOptions beginning(long now) {
+        return new Route.FulfillOptions()
+                .setContentType("text/event-stream")
+                .setBody("retry: 1000\n\nevent: beat\nid: k3f9-1042\ndata: {\"now\":" + now
+                        + ",\"speed\":1,\"stepped\":true}\n\nevent: fragment\n"
+                        + "id: k3f9-1042\ndata: {\"id\":\"row-1\",\"n\":1042,\"html\":"
+                        + "\"<li id=\\\"row-1\\\" data-n=\\\"k3f9-1042\\\">asked: for</li>\"}\n\n");
     }
 
     /** A device hears what reaches its ear, from the instant on at which it does, and the loudest first. */

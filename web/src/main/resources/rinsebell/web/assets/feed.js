@@ -7,11 +7,14 @@ import { hear } from "./sync.js";
 
 // The server beats every 5 s: two beats may get lost, and before 15 s are over the screen says so and rings by itself.
 const STALE_MS = 12000;
+// A browser that has no connection left lets a stream wait without a word.
+const OPEN_MS = 5000;
 const RELOAD_AFTER_MS = 5000;
 const board = document.documentElement.dataset.board;
 const link = document.getElementById("link");
 
 let source;
+let opening;
 let reopening;
 let process = "";
 let heard = performance.now();
@@ -81,7 +84,7 @@ function release() {
 }
 
 function say(state) {
-  const stale = state !== "live";
+  const stale = state === "stale";
   const text = link.dataset[state].replace("{0}", clockTime(heardAt));
   if (link.textContent !== text) link.textContent = text;
   link.classList.toggle("stale", stale);
@@ -91,7 +94,7 @@ function say(state) {
 function listen() {
   heard = performance.now();
   heardAt = now();
-  say("live");
+  say(source.readyState === EventSource.OPEN ? "live" : "asked");
 }
 
 function takeBeat(data) {
@@ -122,11 +125,13 @@ function open() {
   for (const [type, take] of Object.entries(taken)) source.addEventListener(type, (event) => take(event.data, event.lastEventId));
   source.onopen = connected;
   source.onerror = lost;
+  clearTimeout(opening);
+  opening = setTimeout(() => source.readyState === EventSource.CONNECTING && lost(), OPEN_MS);
 }
 
 // A browser keeps few connections, so a fifth stream is refused: that page asks again and again for how a stream begins.
 function lost() {
-  if (source.readyState === EventSource.CLOSED) askOnce();
+  askOnce();
   reopen();
 }
 
