@@ -125,6 +125,7 @@ final class FormSamples {
                 shell.ear(),
                 shell.board(),
                 shell.bells(),
+                shell.clock(),
                 answer);
     }
 

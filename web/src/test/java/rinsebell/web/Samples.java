@@ -53,7 +53,8 @@ final class Samples {
     }
 
     static Shell shell(String title, Nav here, Look look, String board) {
-        return new Shell(SALON, title, here, look, EarCode.ALL, board, bells(), null);
+        return new Shell(
+                SALON, title, here, look, EarCode.ALL, board, bells(), rinsebell.floor.ClockTrust.AGREES, null);
     }
 
     static BellStrip bells() {

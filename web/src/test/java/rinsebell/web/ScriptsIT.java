@@ -177,7 +177,7 @@ class ScriptsIT extends SamplePages {
         "'data: This is the first message.||data: This is the second message, it|data: has two lines.||', "
                 + "'message:This is the first message.: message:This is the second message, it~has two lines.:'",
         "'event: add|data: 73857293||event: remove|data: 2153||', 'add:73857293: remove:2153:'",
-        "'data: YHOO|data: +2|data: 10||', 'message:YHOO~+2~10:'",
+        "'data: ABC|data: +2|data: 10||', 'message:ABC~+2~10:'",
         "': test stream||data: first event|id: 1||data:second event|id||data:  third event|', "
                 + "'message:first event:1 message:second event:'",
         "'data||data|data||data:', 'message:: message:~:'",
@@ -206,7 +206,7 @@ class ScriptsIT extends SamplePages {
         page.route(ONCE, route -> route.fulfill(beginning(Samples.NOW.toEpochMilli())));
         page.navigate(server.url("floor"));
         page.waitForFunction("() => document.getElementById('row-1').textContent === 'asked: for'");
-        assertThat(page.locator("#stepped").isVisible()).isTrue();
+        assertThat(page.locator("#doubt").isVisible()).isTrue();
         assertThat(page.locator("#link").getAttribute("class")).doesNotContain("stale");
         assertThat(page.locator("#link").textContent()).startsWith("connected, asks every few seconds:");
     }
@@ -235,7 +235,7 @@ class ScriptsIT extends SamplePages {
         return new Route.FulfillOptions()
                 .setContentType("text/event-stream")
                 .setBody("retry: 1000\n\nevent: beat\nid: k3f9-1042\ndata: {\"now\":" + now
-                        + ",\"speed\":1,\"stepped\":true}\n\nevent: fragment\n"
+                        + ",\"speed\":1,\"clock\":\"set\"}\n\nevent: fragment\n"
                         + "id: k3f9-1042\ndata: {\"id\":\"row-1\",\"n\":1042,\"html\":"
                         + "\"<li id=\\\"row-1\\\" data-n=\\\"k3f9-1042\\\">asked: for</li>\"}\n\n");
     }

@@ -15,6 +15,7 @@ import rinsebell.floor.bowl.DayEvent.Mixed;
 import rinsebell.floor.bowl.DayEvent.Outage;
 import rinsebell.floor.bowl.DayEvent.RecipeFilled;
 import rinsebell.floor.bowl.DayEvent.ThrownAway;
+import rinsebell.floor.bowl.DayEvent.TimeMissed;
 import rinsebell.floor.bowl.Portion;
 import rinsebell.floor.product.ProductId;
 import rinsebell.floor.salon.StaffId;
@@ -83,6 +84,11 @@ final class DayEventKinds {
                     ClockShifted.class,
                     (event, out) -> out.duration("by", event.by()),
                     in -> new ClockShifted(in.duration("by"))),
+            EventKind.first(
+                    "time-missed",
+                    TimeMissed.class,
+                    (event, out) -> out.duration("by", event.by()),
+                    in -> new TimeMissed(in.duration("by"))),
             EventKind.bare("day-ended", DayEnded.class, DayEnded::new));
 
     private DayEventKinds() {}

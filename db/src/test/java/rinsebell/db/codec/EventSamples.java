@@ -104,6 +104,7 @@ public final class EventSamples {
             new DayEvent.Outage(TEN, TEN.plusSeconds(600)),
             new DayEvent.CaughtUp(),
             new DayEvent.ClockShifted(Duration.ofMillis(-3_600_001)),
+            new DayEvent.TimeMissed(Duration.ofMinutes(23)),
             new DayEvent.DayEnded());
 
     private static final List<Event> STAY = List.of(

@@ -1,5 +1,6 @@
 package rinsebell.app;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -35,6 +36,7 @@ import rinsebell.app.time.MachineTime;
 import rinsebell.app.time.SalonClock;
 import rinsebell.db.Clients;
 import rinsebell.db.Rebuild;
+import rinsebell.floor.Event;
 import rinsebell.floor.Fact;
 import rinsebell.floor.Ledger;
 import rinsebell.floor.bowl.DayEvent;
@@ -115,22 +117,26 @@ final class LiveSalon implements AutoCloseable {
                 new ClientRoutes(clients, live, presses, programs),
                 new ErasingRoutes(clients, desk, programs),
                 programs,
-                new ReadRoutes(live, clock, kept.rebuilt()),
+                new ReadRoutes(live, kept.rebuilt()),
                 new ClientReads(clients),
                 new DescriptionRoutes());
     }
 
     /** The clock moves in the same breath as the facts do, so that no countdown jumps, after a restart neither. */
     private static void followClock(List<Fact> facts, SalonClock clock, AliveMarker marker) {
-        List<DayEvent.ClockShifted> shifts = facts.stream()
-                .map(Fact::event)
-                .filter(DayEvent.ClockShifted.class::isInstance)
-                .map(DayEvent.ClockShifted.class::cast)
-                .toList();
-        shifts.forEach(shift -> clock.confirm(shift.by()));
-        if (!shifts.isEmpty()) {
+        List<Duration> steps =
+                facts.stream().flatMap(fact -> step(fact.event()).stream()).toList();
+        steps.forEach(clock::confirm);
+        if (!steps.isEmpty()) {
             marker.writeForCertain(clock.mark());
         }
+    }
+
+    private static Optional<Duration> step(Event event) {
+        if (event instanceof DayEvent.TimeMissed missed) {
+            return Optional.of(missed.by());
+        }
+        return event instanceof DayEvent.ClockShifted shift ? Optional.of(shift.by()) : Optional.empty();
     }
 
     /** Whoever does not listen any more is told of by then, too. */

@@ -115,6 +115,15 @@ public record LivePages(
     }
 
     private Shell shell(String title, Nav here, Look own, String ear, String board, BellStrip bells) {
-        return new Shell(moment.salon(), title, here, look == null ? own : look, ear, board, bells, answer);
+        return new Shell(
+                moment.salon(),
+                title,
+                here,
+                look == null ? own : look,
+                ear,
+                board,
+                bells,
+                moment.around().clocks().trust(),
+                answer);
     }
 }

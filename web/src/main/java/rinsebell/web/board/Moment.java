@@ -9,6 +9,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import rinsebell.floor.ClockTrust;
 import rinsebell.floor.Floor;
 import rinsebell.floor.TextId;
 import rinsebell.floor.bell.Bell;
@@ -41,15 +42,25 @@ public record Moment(
      *
      * @param returned those that rang and are gone, unseen
      * @param listening devices that are there
+     * @param clocks whether the time can be believed
      */
-    public record Around(List<Returned> returned, List<Listening> listening) {
-        public static final Around NOTHING = new Around(List.of(), List.of());
+    public record Around(List<Returned> returned, List<Listening> listening, Clocks clocks) {
+        public static final Around NOTHING =
+                new Around(List.of(), List.of(), new Clocks(ClockTrust.AGREES, Instant.EPOCH));
 
         public Around {
             returned = List.copyOf(returned);
             listening = List.copyOf(listening);
         }
     }
+
+    /**
+     * The salon's clock beside the machine's.
+     *
+     * @param trust whether the salon's time can be believed
+     * @param machine what the machine's clock shows
+     */
+    public record Clocks(ClockTrust trust, Instant machine) {}
 
     /** A moment at which there is nothing around. */
     public Moment(Floor floor, Function<TextId, String> texts, List<Bell> bells, Instant now, Words words) {

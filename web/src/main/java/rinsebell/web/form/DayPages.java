@@ -2,6 +2,7 @@ package rinsebell.web.form;
 
 import java.util.List;
 import java.util.stream.Stream;
+import rinsebell.floor.ClockTrust;
 import rinsebell.floor.bowl.Day;
 import rinsebell.floor.visit.Visit;
 import rinsebell.web.form.FormDraft.Choice;
@@ -84,17 +85,34 @@ final class DayPages {
     /** The computer's clock was set while this server ran: which of the two is right is a person's to say. */
     private static SheetPage clock(PageAsk ask) {
         var title = ask.say("form.day.clock");
-        var confirm = Press.sends(ask.say("form.day.clock.submit"), ask.say("form.day.clock.hint"), "/day/clock")
+        var clocks = ask.moment().around().clocks();
+        var behind = clocks.trust() == ClockTrust.BEHIND
+                && !clocks.machine().isBefore(ask.moment().now());
+        var hint = ask.say(behind ? "form.day.clock.hint.behind" : "form.day.clock.hint");
+        var confirm = Press.sends(ask.say("form.day.clock.submit"), hint, "/day/clock")
                 .as(Press.Weight.MAIN);
         var stays = Press.opens(ask.say("form.back"), "", "/");
-        var here =
-                ask.say("form.day.clock.here", ask.moment().clock(ask.moment().now()));
+        var here = ask.say(
+                "form.day.clock.here",
+                ask.moment().clock(ask.moment().now()),
+                ask.moment().clock(clocks.machine()));
         return new SheetPage(
                 ask.shell(title, Nav.DAY),
                 title,
-                ask.say("form.day.clock.intro"),
-                List.of(new Part(here, List.of(), List.of(confirm, stays))),
+                ask.say(intro(clocks.trust())),
+                List.of(new Part(
+                        here,
+                        List.of(),
+                        clocks.trust() == ClockTrust.AGREES ? List.of(stays) : List.of(confirm, stays))),
                 List.of());
+    }
+
+    private static String intro(ClockTrust trust) {
+        return switch (trust) {
+            case AGREES -> "form.day.clock.agrees";
+            case SET -> "form.day.clock.intro";
+            case BEHIND -> "form.day.clock.behind";
+        };
     }
 
     private static Row gap(PageAsk ask, Day.Gap gap) {

@@ -169,6 +169,9 @@ final class FactDetail {
         if (event instanceof DayEvent.Outage gap) {
             return Stream.of(moment.say("sheet.gap", moment.clock(gap.from()), moment.clock(gap.until())));
         }
+        if (event instanceof DayEvent.TimeMissed missed) {
+            return Stream.of(moment.say("fact.seconds", missed.by().toSeconds()));
+        }
         return event instanceof DayEvent.ClockShifted shift
                 ? Stream.of(moment.say("fact.seconds", shift.by().toSeconds()))
                 : Stream.empty();

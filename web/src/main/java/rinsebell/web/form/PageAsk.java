@@ -63,7 +63,16 @@ public record PageAsk(
     }
 
     Shell shell(String title, Nav here) {
-        return new Shell(moment.salon(), title, here, look, "", "", bells, answer);
+        return new Shell(
+                moment.salon(),
+                title,
+                here,
+                look,
+                "",
+                "",
+                bells,
+                moment.around().clocks().trust(),
+                answer);
     }
 
     /** Whether this is what came back, rather than a page that is opened. */

@@ -2,6 +2,7 @@ package rinsebell.web.view;
 
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import rinsebell.floor.ClockTrust;
 
 /**
  * What surrounds every page.
@@ -11,6 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param ear for whom a device rings that shows this page, unless something else was chosen; empty where the page is
  *     for nobody
  * @param board the feed's board that keeps this page live; empty for a page that stands still, such as a form
+ * @param clock whether the time on this page can be believed
  * @param answer what came of the last press of a browser without script; none otherwise
  */
 public record Shell(
@@ -21,6 +23,7 @@ public record Shell(
         String ear,
         String board,
         BellStrip bells,
+        ClockTrust clock,
         @Nullable Answer answer) {
     /** The board of a page that stands still but for its bells, such as a form. */
     public static final String BELLS_ONLY = "bells";
@@ -28,6 +31,11 @@ public record Shell(
     /** Whether the page comes anew by itself where there is no script; what is typed would be lost. */
     public boolean refreshes() {
         return !board.isEmpty() && !board.equals(BELLS_ONLY);
+    }
+
+    /** Whether the page says that its time may not be right. */
+    public boolean isClockDoubted() {
+        return clock != ClockTrust.AGREES;
     }
 
     public Optional<Answer> lastAnswer() {

@@ -101,7 +101,9 @@ function takeBeat(data) {
   const beat = JSON.parse(data);
   hear(beat.now, beat.speed);
   listen();
-  document.getElementById("stepped").hidden = !beat.stepped;
+  const doubt = document.getElementById("doubt");
+  doubt.textContent = doubt.dataset[beat.clock] ?? "";
+  doubt.hidden = !doubt.textContent;
   panAll();
 }
 

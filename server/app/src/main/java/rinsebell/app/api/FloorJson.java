@@ -16,7 +16,7 @@ import rinsebell.web.board.Moment;
  * The floor as it is now.
  *
  * @param now the salon's time
- * @param clockStepped whether the machine's clock was set and nobody has confirmed it
+ * @param clock whether the salon's time can be believed
  * @param rebuilt when the tables had to be made again, so that labels and records from before may be missing; absent for
  *     never
  * @param missingSince up to when a copy could help then; absent when none could
@@ -27,7 +27,7 @@ import rinsebell.web.board.Moment;
  */
 record FloorJson(
         String now,
-        boolean clockStepped,
+        String clock,
         @Nullable String rebuilt,
         @Nullable String missingSince,
         long lastFact,
@@ -58,11 +58,11 @@ record FloorJson(
         }
     }
 
-    static FloorJson of(Moment moment, boolean clockStepped, @Nullable Rebuild rebuilt) {
+    static FloorJson of(Moment moment, @Nullable Rebuild rebuilt) {
         var floor = moment.floor();
         return new FloorJson(
                 Json.instant(moment.now()),
-                clockStepped,
+                Codes.of(moment.around().clocks().trust()),
                 Json.instantOrNull(rebuilt == null ? null : rebuilt.at()),
                 Json.instantOrNull(rebuilt == null ? null : rebuilt.copied()),
                 floor.lastSeq(),

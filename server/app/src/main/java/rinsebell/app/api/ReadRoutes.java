@@ -7,7 +7,6 @@ import org.jspecify.annotations.Nullable;
 import rinsebell.app.door.Numbered;
 import rinsebell.app.door.Routes;
 import rinsebell.app.page.LiveFloor;
-import rinsebell.app.time.SalonClock;
 import rinsebell.db.Rebuild;
 import rinsebell.floor.bowl.BowlId;
 import rinsebell.floor.product.ProductId;
@@ -17,19 +16,17 @@ import rinsebell.floor.visit.VisitId;
 public final class ReadRoutes implements Routes {
 
     private final LiveFloor live;
-    private final SalonClock clock;
     private final @Nullable Rebuild rebuilt;
 
     /** @param rebuilt how the tables were made again the last time; null for never */
-    public ReadRoutes(LiveFloor live, SalonClock clock, @Nullable Rebuild rebuilt) {
+    public ReadRoutes(LiveFloor live, @Nullable Rebuild rebuilt) {
         this.rebuilt = rebuilt;
         this.live = live;
-        this.clock = clock;
     }
 
     @Override
     public void addTo(RoutesConfig routes) {
-        routes.get("/api/floor", ctx -> ctx.json(FloorJson.of(live.moment(), clock.stepped(), rebuilt)));
+        routes.get("/api/floor", ctx -> ctx.json(FloorJson.of(live.moment(), rebuilt)));
         routes.get("/api/bells", ctx -> ctx.json(BellJson.all(live.moment())));
         routes.get("/api/salon", ctx -> ctx.json(SalonJson.of(live.moment())));
         routes.get("/api/visits", this::visits);

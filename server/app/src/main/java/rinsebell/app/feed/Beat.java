@@ -7,6 +7,6 @@ package rinsebell.app.feed;
  * @param n the number of the floor that is shown now
  * @param now the salon's time in milliseconds since 1970
  * @param speed salon seconds in a real one, 1 outside the demo
- * @param stepped whether the wall clock was set and nobody has confirmed it yet
+ * @param clock whether the salon's time can be believed: the code of a {@link rinsebell.floor.ClockTrust}
  */
-public record Beat(String run, long n, long now, int speed, boolean stepped) {}
+public record Beat(String run, long n, long now, int speed, String clock) {}

@@ -15,6 +15,7 @@ import rinsebell.app.feed.Fragment;
 import rinsebell.app.time.SalonClock;
 import rinsebell.floor.bell.Returned;
 import rinsebell.web.Assets;
+import rinsebell.web.Codes;
 import rinsebell.web.Pages;
 import rinsebell.web.Screen;
 import rinsebell.web.Words;
@@ -84,7 +85,9 @@ public final class LiveFloor implements FeedSource {
     private Moment moment(Snapshot snapshot) {
         var now = clock.now();
         var around = new Moment.Around(
-                Returned.left(snapshot.returned(), snapshot.floor(), snapshot.bells(), now), listening.get());
+                Returned.left(snapshot.returned(), snapshot.floor(), snapshot.bells(), now),
+                listening.get(),
+                new Moment.Clocks(clock.trust(), clock.wall()));
         return new Moment(snapshot.floor(), snapshot::text, snapshot.bells(), around, now, paper.words());
     }
 
@@ -129,6 +132,6 @@ public final class LiveFloor implements FeedSource {
 
     @Override
     public Beat beat() {
-        return new Beat(run, shown.number, clock.now().toEpochMilli(), clock.speed(), clock.stepped());
+        return new Beat(run, shown.number, clock.now().toEpochMilli(), clock.speed(), Codes.of(clock.trust()));
     }
 }

@@ -24,6 +24,7 @@ import rinsebell.app.door.ProblemCode;
 import rinsebell.app.page.FormBody;
 import rinsebell.app.shelf.InventedProducts;
 import rinsebell.app.time.SalonClock;
+import rinsebell.floor.ClockTrust;
 import rinsebell.floor.bowl.DayEvent;
 import rinsebell.floor.client.ClientBook;
 import rinsebell.floor.command.OnDay;
@@ -141,7 +142,7 @@ public final class Pressing {
      * Takes the wall clock's time because a person confirmed it. No other press is under way meanwhile: its instant
      * would be of the clock before, and its fact would be numbered after the shift.
      *
-     * @return empty when the wall clock agrees with the salon's
+     * @return empty when there is nothing to confirm
      * @throws rinsebell.app.door.ProblemException when the wall clock shows what can't be true
      */
     Optional<Answer> confirmClock(String id, String device) {
@@ -149,7 +150,7 @@ public final class Pressing {
             return Optional.of(new Answer.NotSaved(false));
         }
         try {
-            return desk.answered(id, CLOCK).or(() -> clock.stepSeen().map(step -> known(shift(step, id, device))));
+            return desk.answered(id, CLOCK).or(() -> toConfirm().map(event -> known(confirming(event, id, device))));
         } finally {
             clockStands.writeLock().unlock();
         }
@@ -164,11 +165,26 @@ public final class Pressing {
         return answer;
     }
 
-    private Press shift(Duration step, String id, String device) {
+    /**
+     * What a person confirms. A clock that was set while it ran was wrong all the time, so what was recorded moves with
+     * it; after a start behind, a clock that is ahead now only tells of time that passed uncounted.
+     */
+    private Optional<DayEvent> toConfirm() {
+        if (clock.trust() == ClockTrust.AGREES) {
+            return Optional.empty();
+        }
+        var step = clock.stepSeen().orElse(Duration.ZERO);
+        return Optional.of(
+                clock.trust() == ClockTrust.BEHIND && !step.isNegative()
+                        ? new DayEvent.TimeMissed(step)
+                        : new DayEvent.ClockShifted(step));
+    }
+
+    private Press confirming(DayEvent event, String id, String device) {
         if (!clock.isWallPossible()) {
             throw Problem.of(ProblemCode.CLOCK_ABSURD).thrown();
         }
-        var command = new OnDay(new DayEvent.ClockShifted(step));
+        var command = new OnDay(event);
         return new Press(id, device, CLOCK, command, rinsebell.floor.Asked.at(clock.now()));
     }
 

@@ -22,6 +22,8 @@ public final class AliveMarker {
 
     private static final Logger LOG = LoggerFactory.getLogger(AliveMarker.class);
 
+    private static final String BEHIND = "behind";
+
     private final Path file;
     private final Path next;
     private final Path aside;
@@ -67,7 +69,10 @@ public final class AliveMarker {
 
     private synchronized void write(ClockMark mark, boolean forced) {
         try {
-            Files.writeString(next, mark.bootId() + "\n" + mark.uptimeMillis() + "\n" + mark.salon() + "\n");
+            Files.writeString(
+                    next,
+                    mark.bootId() + "\n" + mark.uptimeMillis() + "\n" + mark.salon() + "\n"
+                            + (mark.behind() ? BEHIND + "\n" : ""));
             if (forced) {
                 force(next);
             }
@@ -84,9 +89,10 @@ public final class AliveMarker {
     }
 
     private static ClockMark parse(List<String> lines) {
-        if (lines.size() != 3) {
-            throw new IllegalArgumentException("a mark has three lines, not " + lines.size());
+        boolean behind = lines.size() == 4 && lines.get(3).equals(BEHIND);
+        if (lines.size() != 3 && !behind) {
+            throw new IllegalArgumentException("a mark has three lines, or a fourth that says " + BEHIND);
         }
-        return new ClockMark(lines.get(0), Long.parseLong(lines.get(1)), Instant.parse(lines.get(2)));
+        return new ClockMark(lines.get(0), Long.parseLong(lines.get(1)), Instant.parse(lines.get(2)), behind);
     }
 }

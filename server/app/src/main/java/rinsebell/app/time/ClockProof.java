@@ -42,6 +42,9 @@ public record ClockProof(@Nullable Instant newest, Instant wall) {
 
     /** That the clock was put right happened, by the clock before, at another time. */
     private static Instant happened(Fact fact) {
+        if (fact.event() instanceof DayEvent.TimeMissed missed) {
+            return fact.happened().plus(missed.by());
+        }
         return fact.event() instanceof DayEvent.ClockShifted shift
                 ? fact.happened().plus(shift.by())
                 : fact.happened();
@@ -73,7 +76,7 @@ public record ClockProof(@Nullable Instant newest, Instant wall) {
 
     /** What the facts tell without a mark: it is no earlier than the newest of them. */
     Optional<ClockMark> alone() {
-        return Optional.ofNullable(newest).map(fact -> new ClockMark("", 0, fact));
+        return Optional.ofNullable(newest).map(fact -> new ClockMark("", 0, fact, false));
     }
 
     private static Instant later(Instant one, Instant other) {

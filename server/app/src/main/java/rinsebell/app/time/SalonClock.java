@@ -3,7 +3,7 @@ package rinsebell.app.time;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
-import java.util.OptionalLong;
+import rinsebell.floor.ClockTrust;
 
 /**
  * The one clock of the salon: instants in whole milliseconds that only ever go forward.
@@ -11,7 +11,7 @@ import java.util.OptionalLong;
  * <p>It takes the wall clock once, as its anchor, and from then on counts on the machine's monotonic counter, so
  * setting the wall clock moves nothing. A machine that slept is told from a wall clock that was set by the uptime,
  * which counts sleep: after a wake the salon's time jumps by the sleep, because a bowl on a head did not sleep. What
- * remains between the wall clock and this one is a step; {@link #stepped} says so until a person confirms it.
+ * remains between the wall clock and this one is a step; {@link #trust} says so until a person confirms it.
  */
 public final class SalonClock {
 
@@ -33,8 +33,9 @@ public final class SalonClock {
 
     private long salonAtStartMillis;
     private long shownMillis;
+    private boolean behind;
 
-    private SalonClock(TimeSources sources, int speed, long startMillis) {
+    private SalonClock(TimeSources sources, int speed, long startMillis, boolean behind) {
         this.sources = sources;
         this.speed = speed;
         this.startNanos = sources.monotonicNanos();
@@ -42,29 +43,45 @@ public final class SalonClock {
         this.trueWallAtStartMillis = startMillis;
         this.salonAtStartMillis = startMillis;
         this.shownMillis = startMillis;
+        this.behind = behind;
     }
 
     /** A clock that starts at what the wall shows; {@code speed} salon seconds pass in each real one. */
     public static SalonClock startingAtTheWall(TimeSources sources, int speed) {
-        return new SalonClock(sources, speed, sources.wallMillis());
+        return new SalonClock(sources, speed, sources.wallMillis(), false);
     }
 
     /**
      * A clock that goes on from where an earlier process stopped. Within one start of the machine the uptime says how
-     * long no server ran; after a new start only the wall clock can, unless it shows less than the mark.
+     * long no server ran; after a new start only the wall clock can, unless it shows less than the mark. A machine that
+     * started, by its own clock, before the mark was made has not counted the time that it was off.
      */
     public static SalonClock goingOnFrom(ClockMark mark, TimeSources sources, int speed) {
-        return new SalonClock(sources, speed, startMillis(mark, sources));
+        return new SalonClock(sources, speed, startMillis(mark, sources), isBehind(mark, sources));
     }
 
     private static long startMillis(ClockMark mark, TimeSources sources) {
         long markMillis = mark.salon().toEpochMilli();
-        OptionalLong uptimeMillis = sources.uptimeMillis();
-        boolean sameStart = !mark.bootId().isBlank() && mark.bootId().equals(sources.bootId());
-        if (sameStart && uptimeMillis.isPresent() && uptimeMillis.getAsLong() >= mark.uptimeMillis()) {
-            return settled(markMillis + uptimeMillis.getAsLong() - mark.uptimeMillis(), sources.wallMillis());
+        if (isSameStart(mark, sources)) {
+            long sinceMarkMillis = sources.uptimeMillis().orElseThrow() - mark.uptimeMillis();
+            return settled(markMillis + sinceMarkMillis, sources.wallMillis());
         }
         return Math.max(markMillis, sources.wallMillis());
+    }
+
+    private static boolean isBehind(ClockMark mark, TimeSources sources) {
+        if (isSameStart(mark, sources)) {
+            return mark.behind();
+        }
+        // A mark that knows no start of the machine may be of this very one.
+        long upMillis = mark.bootId().isBlank() ? 0 : sources.uptimeMillis().orElse(0);
+        return sources.wallMillis() - upMillis < mark.salon().toEpochMilli() - TOLERANCE.toMillis();
+    }
+
+    private static boolean isSameStart(ClockMark mark, TimeSources sources) {
+        return !mark.bootId().isBlank()
+                && mark.bootId().equals(sources.bootId())
+                && sources.uptimeMillis().orElse(-1) >= mark.uptimeMillis();
     }
 
     /** Two readings that agree within the tolerance are one: the wall's, so that small errors do not add up. */
@@ -78,9 +95,12 @@ public final class SalonClock {
         return Instant.ofEpochMilli(shownMillis);
     }
 
-    /** Whether the wall clock was set by more than a second since the start, and nobody has confirmed it yet. */
-    public synchronized boolean stepped() {
-        return stepSeen().isPresent();
+    /** Whether the salon's time can be believed. */
+    public synchronized ClockTrust trust() {
+        if (behind) {
+            return ClockTrust.BEHIND;
+        }
+        return stepSeen().isPresent() ? ClockTrust.SET : ClockTrust.AGREES;
     }
 
     /** How far the wall clock was set, forward positive; empty when it agrees with the salon's within a second. */
@@ -93,19 +113,26 @@ public final class SalonClock {
 
     /**
      * Takes the wall clock's time for true because a person confirmed it. The salon's time moves by the answer, back
-     * too; the caller moves every open instant by the same amount, so that no countdown changes.
+     * too. Where it was set the caller moves every open instant by the same amount, so that no countdown changes; where
+     * time had passed uncounted, none.
      *
      * @param step the step that the person saw
      */
     public synchronized void confirm(Duration step) {
+        behind = false;
         trueWallAtStartMillis += step.toMillis();
         salonAtStartMillis += step.toMillis();
         shownMillis += step.toMillis();
     }
 
+    /** What the wall clock shows. */
+    public Instant wall() {
+        return Instant.ofEpochMilli(sources.wallMillis());
+    }
+
     /** Whether the wall clock shows a time that can be true. */
     public boolean isWallPossible() {
-        return ClockProof.isPossible(Instant.ofEpochMilli(sources.wallMillis()));
+        return ClockProof.isPossible(wall());
     }
 
     /** How many salon seconds pass in a real one: 1 outside the demo. */
@@ -120,7 +147,7 @@ public final class SalonClock {
 
     /** Where this clock stands now, to be kept on disk. */
     public synchronized ClockMark mark() {
-        return new ClockMark(sources.bootId(), sources.uptimeMillis().orElse(0), now());
+        return new ClockMark(sources.bootId(), sources.uptimeMillis().orElse(0), now(), behind);
     }
 
     private long elapsedMillis() {

@@ -16,6 +16,8 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rinsebell.app.RunningSalon;
+import rinsebell.app.time.MachineTime;
+import rinsebell.app.time.SalonClock;
 
 /**
  * Local times in the nights in which the clocks are changed, over HTTP.
@@ -24,6 +26,8 @@ import rinsebell.app.RunningSalon;
  * October at 01:00 UTC.
  */
 class ClockChangeTest {
+
+    private static final SalonClock WALL = SalonClock.startingAtTheWall(new MachineTime(), 1);
 
     @TempDir
     private Path folder = Path.of("");
@@ -58,13 +62,46 @@ class ClockChangeTest {
         try (RunningSalon salon = salonAt("2027-10-31T01:15:00Z")) {
             Program program = new Program(salon);
             assertArrived(salon, "02:10", "2027-10-31T01:10:00Z");
-            program.read("/api/floor").body("clockStepped", equalTo(true));
+            program.read("/api/floor").body("clock", equalTo("behind"));
             String id = Program.freshId();
             List<Integer> first = confirm(program, id).statusCode(201).extract().path("facts");
-            program.read("/api/floor").body("clockStepped", equalTo(false)).body("now", startsWith("202"));
+            program.read("/api/floor").body("clock", equalTo("agrees")).body("now", startsWith("202"));
             confirm(program, id).statusCode(201).body("facts", equalTo(first));
             confirm(program, Program.freshId()).statusCode(409).body("code", equalTo("clock-agrees"));
         }
+    }
+
+    /**
+     * The machine started, so its boot id says, before the mark of another start was made: time passed uncounted. What
+     * was recorded before stands where it was.
+     */
+    @Test
+    void afterAPowerCutTheTimeThatWasNotCountedHasPassed() throws IOException {
+        try (RunningSalon salon = salonAt(WALL.now().minusSeconds(60).toString())) {
+            Program program = new Program(salon);
+            long visit = program.press("/api/visits", welcome(""));
+            String arrived = program.read("/api/visits/" + visit).extract().path("arrivedAt");
+            program.read("/api/floor").body("clock", equalTo("behind"));
+            assertThat(page(salon, "/day/clock")).contains("behind what is already recorded");
+            assertThat(page(salon, "/basins")).contains("started without knowing the time");
+            confirm(program, Program.freshId()).statusCode(201);
+            program.read("/api/log").body("findAll { it.kind == 'time-missed' }", hasSize(1));
+            program.read("/api/log").body("findAll { it.kind == 'clock-shifted' }", hasSize(0));
+            program.read("/api/visits/" + visit).body("arrivedAt", equalTo(arrived));
+            program.read("/api/floor").body("clock", equalTo("agrees"));
+            assertThat(page(salon, "/basins")).doesNotContain(">The computer");
+            confirm(program, Program.freshId()).statusCode(409).body("code", equalTo("clock-agrees"));
+        }
+    }
+
+    private static String page(RunningSalon salon, String path) {
+        return given(salon.request())
+                .header("Accept", "text/html")
+                .get(path)
+                .then()
+                .statusCode(200)
+                .extract()
+                .asString();
     }
 
     /** A mark of the clock before, which is written every few seconds, would bring that clock back. */
@@ -91,7 +128,7 @@ class ClockChangeTest {
             try (RunningSalon salon = new RunningSalon(folder)) {
                 Program program = new Program(salon);
                 program.read("/api/visits/" + visit).body("label", equalTo("M. A."));
-                program.read("/api/floor").body("now", startsWith("202")).body("clockStepped", equalTo(false));
+                program.read("/api/floor").body("now", startsWith("202")).body("clock", equalTo("agrees"));
             }
         }
     }
@@ -113,7 +150,7 @@ class ClockChangeTest {
                         .then()
                         .statusCode(303)
                         .header("Location", endsWith("/"));
-                program.read("/api/floor").body("clockStepped", equalTo(false));
+                program.read("/api/floor").body("clock", equalTo("agrees"));
             }
             program.read("/api/log").body("findAll { it.kind == 'clock-shifted' }", hasSize(1));
         }
@@ -145,6 +182,8 @@ class ClockChangeTest {
     }
 
     private static Map<String, String> welcome(String at) {
-        return Map.of("label", "M. A.", "place", "bench", "at", at);
+        return at.isEmpty()
+                ? Map.of("label", "M. A.", "place", "bench")
+                : Map.of("label", "M. A.", "place", "bench", "at", at);
     }
 }

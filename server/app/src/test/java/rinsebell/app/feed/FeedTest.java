@@ -117,7 +117,7 @@ class FeedTest {
             assertThat(beat.get("now").asLong()).isEqualTo(TwoBoards.NOW);
             assertThat(beat.get("n").asLong()).isEqualTo(1);
             assertThat(beat.get("speed").asInt()).isEqualTo(1);
-            assertThat(beat.get("stepped").asBoolean()).isFalse();
+            assertThat(beat.get("clock").asText()).isEqualTo("agrees");
         }
     }
 

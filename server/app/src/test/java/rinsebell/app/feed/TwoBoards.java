@@ -48,7 +48,7 @@ final class TwoBoards implements FeedSource {
 
     @Override
     public synchronized Beat beat() {
-        return new Beat("run1", number, NOW, 1, false);
+        return new Beat("run1", number, NOW, 1, "agrees");
     }
 
     private List<Fragment> fragments() {

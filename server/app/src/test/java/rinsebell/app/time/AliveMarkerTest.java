@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class AliveMarkerTest {
 
     private static final ClockMark MARK =
-            new ClockMark("3f6c0b1e-boot", 70_123, Instant.parse("2026-05-16T08:00:00.123Z"));
+            new ClockMark("3f6c0b1e-boot", 70_123, Instant.parse("2026-05-16T08:00:00.123Z"), false);
 
     private static final ClockProof NOTHING = new ClockProof(null, MARK.salon());
 
@@ -28,16 +28,26 @@ class AliveMarkerTest {
         AliveMarker marker = new AliveMarker(folder);
         assertThat(marker.last(NOTHING)).isEmpty();
         marker.write(MARK);
-        marker.write(new ClockMark("3f6c0b1e-boot", 75_123, MARK.salon().plusSeconds(5)));
+        marker.write(new ClockMark("3f6c0b1e-boot", 75_123, MARK.salon().plusSeconds(5), false));
         assertThat(new AliveMarker(folder).last(NOTHING))
-                .contains(new ClockMark("3f6c0b1e-boot", 75_123, MARK.salon().plusSeconds(5)));
+                .contains(new ClockMark("3f6c0b1e-boot", 75_123, MARK.salon().plusSeconds(5), false));
+    }
+
+    @Test
+    void thatTheMachineStartedBehindIsKept() throws IOException {
+        ClockMark behind = new ClockMark("3f6c0b1e-boot", 70_123, MARK.salon(), true);
+        AliveMarker marker = new AliveMarker(folder);
+        marker.write(behind);
+        assertThat(new AliveMarker(folder).last(NOTHING)).contains(behind);
+        marker.write(MARK);
+        assertThat(Files.readAllLines(folder.resolve("alive"))).hasSize(3);
     }
 
     @Test
     void aSystemThatTellsNothingLeavesABlankId() {
         AliveMarker marker = new AliveMarker(folder);
-        marker.write(new ClockMark("", 0, MARK.salon()));
-        assertThat(marker.last(NOTHING)).contains(new ClockMark("", 0, MARK.salon()));
+        marker.write(new ClockMark("", 0, MARK.salon(), false));
+        assertThat(marker.last(NOTHING)).contains(new ClockMark("", 0, MARK.salon(), false));
     }
 
     /** A mark is replaced whole: what a killed server had begun to write beside it is never read. */
@@ -86,16 +96,16 @@ class AliveMarkerTest {
     @CsvSource({"P31DT-1H,true", "P31DT-1H0.001S,false"})
     void aMarkLongAfterEverythingElseIsNotBelieved(Duration after, boolean isBelieved) {
         Instant newest = MARK.salon();
-        ClockMark late = new ClockMark("boot", 0, newest.plus(after).plusSeconds(3600));
+        ClockMark late = new ClockMark("boot", 0, newest.plus(after).plusSeconds(3600), false);
         AliveMarker marker = new AliveMarker(folder);
         marker.write(late);
         assertThat(marker.last(new ClockProof(newest, newest.minusSeconds(86_400))))
-                .contains(isBelieved ? late : new ClockMark("", 0, newest));
+                .contains(isBelieved ? late : new ClockMark("", 0, newest, false));
     }
 
     @Test
     void aMarkThatTheMachinesClockBearsOutNeedsNoFacts() {
-        ClockMark late = new ClockMark("boot", 0, MARK.salon().plus(Duration.ofDays(400)));
+        ClockMark late = new ClockMark("boot", 0, MARK.salon().plus(Duration.ofDays(400)), false);
         AliveMarker marker = new AliveMarker(folder);
         marker.write(late);
         assertThat(marker.last(new ClockProof(MARK.salon(), late.salon()))).contains(late);
@@ -109,7 +119,7 @@ class AliveMarkerTest {
         marker.write(MARK);
         Instant newest = MARK.salon().plus(after);
         assertThat(marker.last(new ClockProof(newest, MARK.salon())))
-                .contains(decide ? new ClockMark("", 0, newest) : MARK);
+                .contains(decide ? new ClockMark("", 0, newest, false) : MARK);
     }
 
     @Test

@@ -12,6 +12,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import rinsebell.floor.ClockTrust;
 
 class SalonClockTest {
 
@@ -33,13 +34,13 @@ class SalonClockTest {
         machine.setWall(ofMillis(byMillis));
         machine.pass(ofMillis(10));
         assertThat(clock.now()).isEqualTo(TEN.plusMillis(10));
-        assertThat(clock.stepped()).isEqualTo(seen);
+        assertThat(clock.trust()).isEqualTo(seen ? ClockTrust.SET : ClockTrust.AGREES);
     }
 
     @Test
     void smallStepsAddUp() {
         machine.setWall(ofMillis(600));
-        assertThat(clock.stepped()).isFalse();
+        assertThat(clock.trust()).isEqualTo(ClockTrust.AGREES);
         machine.setWall(ofMillis(600));
         assertThat(clock.stepSeen()).contains(ofMillis(1200));
     }
@@ -50,7 +51,7 @@ class SalonClockTest {
         assertThat(clock.now()).isEqualTo(TEN.plusMillis(10));
         machine.sleep(ofMinutes(25));
         assertThat(clock.now()).isEqualTo(TEN.plusMillis(10).plus(ofMinutes(25)));
-        assertThat(clock.stepped()).isFalse();
+        assertThat(clock.trust()).isEqualTo(ClockTrust.AGREES);
     }
 
     @Test
@@ -85,7 +86,7 @@ class SalonClockTest {
         machine.pass(ofMillis(5));
         clock.confirm(clock.stepSeen().orElseThrow());
         assertThat(clock.now()).isEqualTo(TEN.minus(ofHours(1)).plusMillis(5));
-        assertThat(clock.stepped()).isFalse();
+        assertThat(clock.trust()).isEqualTo(ClockTrust.AGREES);
         machine.pass(ofMillis(7));
         assertThat(clock.now()).isEqualTo(TEN.minus(ofHours(1)).plusMillis(12));
     }
@@ -95,7 +96,7 @@ class SalonClockTest {
         SalonClock fast = SalonClock.startingAtTheWall(machine, 30);
         machine.pass(ofSeconds(2));
         assertThat(fast.now()).isEqualTo(TEN.plusSeconds(60));
-        assertThat(fast.stepped()).isFalse();
+        assertThat(fast.trust()).isEqualTo(ClockTrust.AGREES);
         assertThat(fast.realTimeOf(ofSeconds(60))).isEqualTo(ofSeconds(2));
     }
 
@@ -105,7 +106,7 @@ class SalonClockTest {
         machine.pass(ofMinutes(4));
         SalonClock next = SalonClock.goingOnFrom(mark, machine, 1);
         assertThat(next.now()).isEqualTo(TEN.plus(ofMinutes(4)));
-        assertThat(next.stepped()).isFalse();
+        assertThat(next.trust()).isEqualTo(ClockTrust.AGREES);
     }
 
     @ParameterizedTest
@@ -126,7 +127,7 @@ class SalonClockTest {
         machine.restartMachine("boot-2");
         SalonClock next = SalonClock.goingOnFrom(mark, machine, 1);
         assertThat(next.now()).isEqualTo(TEN.plus(ofHours(9)));
-        assertThat(next.stepped()).isFalse();
+        assertThat(next.trust()).isEqualTo(ClockTrust.AGREES);
     }
 
     @Test
@@ -137,6 +138,43 @@ class SalonClockTest {
         SalonClock next = SalonClock.goingOnFrom(mark, machine, 1);
         assertThat(next.now()).isEqualTo(TEN);
         assertThat(next.stepSeen()).contains(Duration.ofDays(-400));
+        assertThat(next.trust()).isEqualTo(ClockTrust.BEHIND);
+    }
+
+    /** The machine is up for 20 s when its server starts, so it started that much before what its clock shows. */
+    @ParameterizedTest
+    @CsvSource({"18999, BEHIND", "19000, AGREES", "20000, AGREES", "3600000, AGREES", "-60000, BEHIND"})
+    void aMachineThatStartedBeforeTheMarkWasMadeIsBehind(long wallAheadMillis, ClockTrust trust) {
+        ClockMark mark = clock.mark();
+        machine.restartMachine("boot-2");
+        machine.setWall(ofMillis(wallAheadMillis));
+        SalonClock next = SalonClock.goingOnFrom(mark, machine, 1);
+        assertThat(next.trust()).isEqualTo(trust);
+    }
+
+    /** It may be of this very start of the machine, which can have been up for days. */
+    @ParameterizedTest
+    @CsvSource({"-1001, BEHIND", "-1000, AGREES", "1, AGREES"})
+    void aMarkThatKnowsNoStartOfTheMachineTellsByTheWallAlone(long wallAheadMillis, ClockTrust trust) {
+        ClockMark mark = new ClockMark("", 0, clock.now(), false);
+        machine.setWall(ofMillis(wallAheadMillis));
+        assertThat(SalonClock.goingOnFrom(mark, machine, 1).trust()).isEqualTo(trust);
+    }
+
+    @Test
+    void behindStaysUntilAPersonHasSpoken() {
+        ClockMark mark = clock.mark();
+        machine.restartMachine("boot-2");
+        SalonClock next = SalonClock.goingOnFrom(mark, machine, 1);
+        machine.pass(ofSeconds(30));
+        machine.setWall(ofMinutes(25));
+        SalonClock restarted = SalonClock.goingOnFrom(next.mark(), machine, 1);
+        assertThat(restarted.trust()).isEqualTo(ClockTrust.BEHIND);
+        assertThat(restarted.now()).isEqualTo(TEN.plusSeconds(30));
+        restarted.confirm(restarted.stepSeen().orElseThrow());
+        assertThat(restarted.now()).isEqualTo(TEN.plusSeconds(30).plus(ofMinutes(25)));
+        assertThat(restarted.trust()).isEqualTo(ClockTrust.AGREES);
+        assertThat(SalonClock.goingOnFrom(restarted.mark(), machine, 1).trust()).isEqualTo(ClockTrust.AGREES);
     }
 
     @Test

@@ -164,6 +164,17 @@ public sealed interface DayEvent extends Event {
         }
     }
 
+    /**
+     * So much time had passed uncounted while the machine was off; zero when none had. What was recorded before stands,
+     * and is due so much sooner.
+     */
+    record TimeMissed(Duration by) implements DayEvent {
+        @Override
+        public Day applyTo(Day day, Fact fact) {
+            return day;
+        }
+    }
+
     /** The salon day is over. */
     record DayEnded() implements DayEvent {
         @Override
