@@ -16,7 +16,7 @@ import rinsebell.floor.salon.StaffId;
  * @param happenedMs milliseconds since 1970, UTC
  * @param recordedMs milliseconds since 1970, UTC
  * @param byStaff who said so; null for nobody
- * @param body the event's own fields, a JSON object
+ * @param body the event's own fields, a JSON object; and with any kind, whether its instant is unsure
  */
 public record FactRow(
         long seq,
@@ -28,8 +28,15 @@ public record FactRow(
         @Nullable Long byStaff,
         String body) {
 
+    /** A field beside the event's own; most facts have none. */
+    private static final String UNSURE = "unsure";
+
     public static FactRow of(Fact fact) {
         EventKind<?> kind = EventCodec.kindOf(fact.event());
+        ObjectNode body = kind.write(fact.event());
+        if (fact.unsure()) {
+            body.put(UNSURE, true);
+        }
         return new FactRow(
                 fact.seq(),
                 StreamName.of(fact.stream()),
@@ -38,7 +45,7 @@ public record FactRow(
                 fact.happened().toEpochMilli(),
                 fact.recorded().toEpochMilli(),
                 Ids.of(fact.by()),
-                Json.line(kind.write(fact.event())));
+                Json.line(body));
     }
 
     /** The name that events of this kind have in tables. */
@@ -48,13 +55,15 @@ public record FactRow(
 
     /** @throws UnreadableFact if this version of the program does not know such a fact */
     public Fact fact() {
+        ObjectNode own = Json.parse(body);
         return new Fact(
                 seq,
                 StreamName.parse(stream),
                 Instant.ofEpochMilli(happenedMs),
                 Instant.ofEpochMilli(recordedMs),
                 byStaff == null ? null : new StaffId(byStaff),
-                EventCodec.read(kind, version, Json.parse(body)));
+                EventCodec.read(kind, version, own),
+                new Reading(kind, own).maybeFlag(UNSURE));
     }
 
     void write(ObjectNode line) {

@@ -66,6 +66,21 @@ final class PressLinesTest {
         assertThat(PressLines.read(released).facts()).containsExactly(ARRIVED, LEFT);
     }
 
+    /** The mark stands in the body; a line without one, as all were before, is of an instant that is sure. */
+    @Test
+    void anUnsureInstantIsMarkedInTheBody() {
+        Fact unsure = new Fact(8, VISIT, TEN, TEN, null, new StayEvent.Left(), true);
+        String line = "{\"seq\":8,\"stream\":\"visit 7\",\"happened_ms\":1795860000123,\"recorded_ms\":1795860000123,"
+                + "\"kind\":\"left\",\"v\":1,\"body\":{\"unsure\":true},\"press\":{\"id\":\"press-2\","
+                + "\"device\":\"\",\"payload_hash\":\"cd34\",\"outcome\":\"{}\"}}";
+        Entry press = new Entry("press-2", "", "cd34", "{}", List.of(unsure), Map.of());
+
+        assertThat(PressLines.of(press)).containsExactly(line);
+        assertThat(PressLines.read(List.of(line)).facts()).containsExactly(unsure);
+        assertThat(PressLines.read(List.of(line.replace("\"unsure\":true", ""))).facts())
+                .containsExactly(LEFT);
+    }
+
     @ParameterizedTest
     @MethodSource("streams")
     void aStreamHasAName(Stream stream, String name) {

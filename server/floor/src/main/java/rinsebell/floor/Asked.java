@@ -1,6 +1,8 @@
 package rinsebell.floor;
 
 import java.time.Instant;
+import java.util.Comparator;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import rinsebell.floor.salon.StaffId;
 
@@ -8,30 +10,68 @@ import rinsebell.floor.salon.StaffId;
  * How a press was made.
  *
  * @param now the instant at which it is decided
- * @param typed when it happened, if somebody said so; null for now
+ * @param happened when it happened
+ * @param told how that is known
  * @param by who pressed; null when nobody was named
  * @param intent plan or fact
  */
 public record Asked(
-        Instant now, @Nullable Instant typed, @Nullable StaffId by, Intent intent) {
+        Instant now, Instant happened, Told told, @Nullable StaffId by, Intent intent) {
+    /** How it is known when something happened. */
+    public enum Told {
+        /** It was pressed and decided at once. */
+        NOW,
+        /** Somebody typed it: what is impossible is refused, so that they can type it again. */
+        BY_HAND,
+        /** Reckoned from how long the press was on its way: what is impossible is put right. */
+        BY_AGE,
+        /** It was put right, or nobody knows how long the press was on its way. */
+        UNSURE
+    }
+
     /** Pressed now, as a plan where the command can be one. */
     public static Asked at(Instant now) {
-        return new Asked(now, null, null, Intent.PLAN);
+        return new Asked(now, now, Told.NOW, null, Intent.PLAN);
     }
 
     public Asked by(@Nullable StaffId whom) {
-        return new Asked(now, typed, whom, intent);
+        return new Asked(now, happened, told, whom, intent);
     }
 
+    /** @param when null for now */
     public Asked typed(@Nullable Instant when) {
-        return new Asked(now, when, by, intent);
+        return when == null ? happened(now, Told.NOW) : happened(when, Told.BY_HAND);
+    }
+
+    public Asked happened(Instant when, Told how) {
+        return new Asked(now, when, how, by, intent);
     }
 
     public Asked asFact() {
-        return new Asked(now, typed, by, Intent.FACT);
+        return new Asked(now, happened, told, by, Intent.FACT);
     }
 
-    public Instant happened() {
-        return typed == null ? now : typed;
+    /** This question, but at the earliest instant that it can be about where it was reckoned to be before that. */
+    public Asked possible(Command command, Floor floor) {
+        return told == Told.BY_AGE
+                ? earliest(command.decide(floor, this))
+                        .map(at -> happened(at, Told.UNSURE))
+                        .orElse(this)
+                : this;
+    }
+
+    /** The instant before which something that was refused can't have happened; empty when it was not too early. */
+    private static Optional<Instant> earliest(Decision decision) {
+        return decision instanceof Decision.Refused refused
+                ? refused.reasons().stream()
+                        .filter(reason -> reason.code() == ReasonCode.TOO_EARLY)
+                        .map(reason -> (Instant) reason.args().get(0))
+                        .max(Comparator.naturalOrder())
+                : Optional.empty();
+    }
+
+    /** Whether it is not sure that something happened at this instant. */
+    boolean isUnsure(Instant at) {
+        return told == Told.UNSURE && at.equals(happened);
     }
 }

@@ -22,6 +22,6 @@ public record Draft(
 
     /** This draft as the fact of that number. */
     public Fact numbered(long seq, Asked asked) {
-        return new Fact(seq, stream, happened, asked.now(), asked.by(), event);
+        return new Fact(seq, stream, happened, asked.now(), asked.by(), event, asked.isUnsure(happened));
     }
 }

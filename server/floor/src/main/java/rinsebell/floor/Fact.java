@@ -15,6 +15,7 @@ import rinsebell.floor.salon.StaffId;
  * @param recorded when it was written down, to the millisecond
  * @param by who said so; null when nobody was named
  * @param event what happened
+ * @param unsure whether nobody knows for sure when: the press was on its way, and its instant had to be put right
  */
 public record Fact(
         long seq,
@@ -22,17 +23,25 @@ public record Fact(
         Instant happened,
         Instant recorded,
         @Nullable StaffId by,
-        Event event) {
+        Event event,
+        boolean unsure) {
+    public Fact(long seq, Stream stream, Instant happened, Instant recorded, @Nullable StaffId by, Event event) {
+        this(seq, stream, happened, recorded, by, event, false);
+    }
+
     /** The set-up is revised instead; and a clock that was put right wrongly is put right once more, since facts follow. */
     public boolean canBeCorrected() {
         return !(stream instanceof Stream.OfSalon) && !(event instanceof DayEvent.ClockShifted);
     }
 
+    /** As somebody says who knows. */
     Fact at(Instant otherwise) {
         return new Fact(seq, stream, otherwise, recorded, by, event);
     }
 
     Fact moved(Duration by) {
-        return by.isZero() ? this : new Fact(seq, stream, happened.plus(by), recorded, this.by, event.moved(by));
+        return by.isZero()
+                ? this
+                : new Fact(seq, stream, happened.plus(by), recorded, this.by, event.moved(by), unsure);
     }
 }

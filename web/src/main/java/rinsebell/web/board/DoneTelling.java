@@ -51,7 +51,8 @@ public record DoneTelling(List<Fact> facts, Moment moment) {
         if (fact.event() instanceof Correction.SetBack back) {
             return moment.say("answer.set_back", moment.clock(back.to()));
         }
-        var at = moment.clock(fact.happened());
+        var clock = moment.clock(fact.happened());
+        var at = fact.unsure() ? moment.say("answer.unsure.at", clock, moment.say("answer.unsure")) : clock;
         return what(fact)
                 .map(words -> moment.say("answer.done.what", capital(words), at))
                 .orElse(moment.say("answer.done", at));

@@ -94,7 +94,8 @@ final class Entries {
     private Asked asked() {
         var intent = choice("intent", Intent.class, Intent.PLAN);
         var by = staff("by").orElse(null);
-        return new Asked(target.now(), EntryTimes.happened(this).orElse(null), by, intent);
+        var asked = EntryTimes.happened(this).by(by);
+        return intent == Intent.FACT ? asked.asFact() : asked;
     }
 
     /** The one value of a field, tidied; empty when nothing was typed. */

@@ -12,6 +12,7 @@ import java.util.Comparator;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.LongStream;
+import rinsebell.floor.Asked;
 
 /** Reads when something happened. */
 final class EntryTimes {
@@ -19,17 +20,36 @@ final class EntryTimes {
     /** A local time is looked for this far back: today, or before a change of the clocks that skipped it. */
     private static final int DAYS_BACK = 3;
 
-    /** Milliseconds since 1970 at which a screen's own press was made. */
-    private static final String PRESSED = "pressed";
+    /** How long a press was on its way, in milliseconds, where it was not sent at once. */
+    private static final String AGE = "age";
+
+    /** How the instant of {@code at} is known where it is a screen that says it. */
+    private static final String TOLD = "told";
 
     private static final Instant EARLIEST = Instant.parse("2000-01-01T00:00:00Z");
     private static final Instant LATEST = Instant.parse("2200-01-01T00:00:00Z");
 
     private EntryTimes() {}
 
-    /** When it happened: as typed, else when a press that had to wait was pressed; empty for now. */
-    static Optional<Instant> happened(Entries entries) {
-        return typed(entries).or(() -> pressed(entries));
+    /** When it happened: as typed, else as long ago as the press was on its way, else now. */
+    static Asked happened(Entries entries) {
+        var asked = Asked.at(entries.now());
+        return typed(entries)
+                .map(when -> asked.happened(when, told(entries)))
+                .orElseGet(() -> onItsWay(entries, asked));
+    }
+
+    private static Asked.Told told(Entries entries) {
+        return entries.choice(TOLD, Asked.Told.class, Asked.Told.BY_HAND);
+    }
+
+    private static Asked onItsWay(Entries entries, Asked asked) {
+        if (entries.all(AGE).isEmpty()) {
+            return asked;
+        }
+        return pressed(entries)
+                .map(when -> asked.happened(when, Asked.Told.BY_AGE))
+                .orElse(asked.happened(asked.now(), Asked.Told.UNSURE));
     }
 
     /** When it happened, from {@code minutesAgo} or {@code at}; empty when nobody said so. */
@@ -43,14 +63,13 @@ final class EntryTimes {
                 () -> ago.map(minutes -> pressed(entries).orElse(entries.now()).minus(minutes, ChronoUnit.MINUTES)));
     }
 
-    /** When a press that had to be sent again was pressed, by the screen's reckoning of the salon's time; empty for now. */
+    /** When a press that was on its way was pressed; empty for now, or when its age can't be one. */
     private static Optional<Instant> pressed(Entries entries) {
-        return entries.value(PRESSED)
-                .filter(text -> text.matches("\\d{1,15}"))
+        return entries.all(AGE).stream()
+                .findFirst()
+                .filter(text -> text.matches("\\d{1,12}"))
                 .map(Long::parseLong)
-                .map(Instant::ofEpochMilli)
-                .filter(at -> at.isBefore(entries.now()))
-                .filter(at -> at.isAfter(entries.now().minus(LONGEST_AGO_MINUTES, ChronoUnit.MINUTES)));
+                .map(entries.now()::minusMillis);
     }
 
     /** An instant typed in a field of its own. */

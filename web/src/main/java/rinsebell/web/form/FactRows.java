@@ -78,7 +78,8 @@ final class FactRows {
         var by = ask.moment().name(fact.by());
         var late = fact.recorded().minusSeconds(60).isAfter(fact.happened());
         var written = late ? ask.say("sheet.written", ask.moment().clock(fact.recorded())) : "";
-        return Stream.of(by, written)
+        var unsure = fact.unsure() ? ask.say("answer.unsure") : "";
+        return Stream.of(by, written, unsure)
                 .filter(part -> !part.isEmpty())
                 .collect(java.util.stream.Collectors.joining(" · "));
     }

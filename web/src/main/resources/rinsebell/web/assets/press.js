@@ -72,9 +72,10 @@ function refusal(html) {
   return (box.content.querySelector("#answer") ?? box.content.firstElementChild)?.innerHTML ?? words().failed;
 }
 
-function saved({ label, pressed }) {
+function saved({ label, pressed }, unsure) {
   const told = document.querySelector("#answer.calm .said[data-late]")?.dataset.late;
-  const all = [...(told ? [told] : []), `${label} ${clockTime(pressed)}`].join(", ");
+  const one = `${label} ${clockTime(pressed)}`;
+  const all = [...(told ? [told] : []), unsure ? `${one} (${words().unsure})` : one].join(", ");
   tell(`${all}: ${words().saved}`, "calm");
   document.querySelector("#answer .said").dataset.late = all;
   fade();
@@ -93,16 +94,16 @@ async function answered(one, answer) {
   const own = one.page === PAGE;
   const late = !own || age(one) > LATE_MS;
   if (late && !answer.ok) await ask(one, refusal(answer.html));
-  tabs?.postMessage({ one, ok: answer.ok });
+  tabs?.postMessage({ one, ok: answer.ok, unsure: answer.unsure });
   return () => {
     if (own && !(late && (answer.next || !answer.ok))) told(answer);
-    else if (answer.ok) saved(one);
+    else if (answer.ok) saved(one, answer.unsure);
   };
 }
 
 // Another tab has sent something, or somebody has answered a question there.
-function hear({ data: { one, ok } }) {
-  if (ok && one.page === PAGE) saved(one);
+function hear({ data: { one, ok, unsure } }) {
+  if (ok && one.page === PAGE) saved(one, unsure);
   showQuestions();
   showLess();
 }

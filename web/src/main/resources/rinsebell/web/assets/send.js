@@ -1,7 +1,7 @@
 // Sends what waits, one press after another in the order pressed, each as often as it takes: the server answers the
 // same id the same, so it counts once.
 
-import { now, pace } from "./clock.js";
+import { doubt, now, pace } from "./clock.js";
 import { all, note, remove } from "./queue.js";
 import { BUSY, inTurn, PAGE } from "./turn.js";
 
@@ -29,16 +29,17 @@ const pause = (ms) =>
     setTimeout(done, ms);
   });
 
-/** How long ago it was pressed, in milliseconds: by the steady clock where the page lived through, but for sleep. */
+/**
+ * How long ago it was pressed, in milliseconds: by the steady clock where the page lived through, but for sleep; else by the
+ * salon's clock where it was known then and is now; else by the device's.
+ */
 export function age(one) {
   const wall = Math.max(0, Date.now() - one.date);
-  if (one.page !== PAGE) return wall;
+  const salon = one.sure && doubt() < Infinity ? now() - one.pressed : -1;
+  if (one.page !== PAGE) return salon < 0 ? wall : salon / pace();
   const steady = performance.now() - one.at;
   return wall - steady > SLEEP_MS ? wall : steady;
 }
-
-/** The salon's instant of it: as it was shown then, or reckoned back where that was only a guess. */
-const instant = (one) => (one.sure ? one.pressed : Math.round(now() - age(one) * pace()));
 
 async function fetchOnce(one) {
   const given = new AbortController();
@@ -47,7 +48,6 @@ async function fetchOnce(one) {
   const headers = { Accept: "text/html", "Rinsebell-Part": "answer" };
   if (one.again || age(one) > AT_ONCE_MS) headers["Rinsebell-Again"] = "true";
   const body = new URLSearchParams(one.body);
-  body.set("pressed", String(instant(one)));
   body.set("age", String(Math.round(age(one) * pace())));
   try {
     const response = await fetch(one.action, { method: "POST", body, headers, signal: given.signal });
@@ -55,7 +55,7 @@ async function fetchOnce(one) {
     // server itself asks to be asked again while it does not know.
     if ([502, 504].includes(response.status) || response.headers.has("Retry-After")) return null;
     const next = response.headers.get("Rinsebell-Next") ?? (response.redirected ? response.url : "");
-    return { ok: response.ok, next, html: await response.text() };
+    return { ok: response.ok, unsure: response.headers.has("Rinsebell-Unsure"), next, html: await response.text() };
   } catch {
     return null;
   } finally {

@@ -15,6 +15,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import rinsebell.floor.Asked;
 import rinsebell.floor.Intent;
 import rinsebell.floor.bell.BellKey;
 import rinsebell.floor.bell.BellKind;
@@ -130,23 +131,6 @@ class PressesTest {
         assertThat(asked(reading).happened()).isEqualTo(Saturday.at("09:48"));
     }
 
-    /** The table's now is 10:00. A press that had to be sent again says when it was made; nonsense counts for nothing. */
-    @Test
-    void aPressThatWaitedHappenedWhenItWasPressed() {
-        var pressed = String.valueOf(Saturday.at("09:55").toEpochMilli());
-        assertThat(asked(table.onVisit("towel-dried", "pressed", pressed)).happened())
-                .isEqualTo(Saturday.at("09:55"));
-        assertThat(asked(table.onVisit("towel-dried", "pressed", pressed, "minutesAgo", "3"))
-                        .happened())
-                .isEqualTo(Saturday.at("09:52"));
-        var ahead = String.valueOf(Saturday.at("10:01").toEpochMilli());
-        for (var nonsense : List.of(ahead, "0", "-1", "soon", "99999999999999999999")) {
-            assertThat(asked(table.onVisit("towel-dried", "pressed", nonsense)).happened())
-                    .as(nonsense)
-                    .isEqualTo(Saturday.at("10:00"));
-        }
-    }
-
     @Test
     void welcomeTakesEmojiAndRightToLeftLabels() {
         var fields = Fields.of(
@@ -247,7 +231,8 @@ class PressesTest {
     @CsvSource({"0, 10:00", "1, 09:59", "720, 22:00"})
     void minutesAgo(int ago, String clock) {
         var expected = ago == 720 ? Saturday.on(Saturday.DATE.minusDays(1), clock) : Saturday.at(clock);
-        assertThat(asked(table.onVisit("stop", "minutesAgo", "" + ago)).typed()).isEqualTo(expected);
+        assertThat(asked(table.onVisit("stop", "minutesAgo", "" + ago)).happened())
+                .isEqualTo(expected);
     }
 
     @ParameterizedTest
@@ -270,7 +255,28 @@ class PressesTest {
         "2026-05-16T07:30:00.1239Z, 2026-05-16T07:30:00.123Z"
     })
     void aTypedTimeIsTheLatestMatchingInstant(String typed, String instant) {
-        assertThat(asked(table.onVisit("stop", "at", typed)).typed()).isEqualTo(java.time.Instant.parse(instant));
+        assertThat(asked(table.onVisit("stop", "at", typed)).happened()).isEqualTo(java.time.Instant.parse(instant));
+    }
+
+    /** The table's now is 10:00, and ages are in milliseconds; what is no age counts for nothing. */
+    @ParameterizedTest
+    @CsvSource({
+        "age, 0, '', '', 10:00, BY_AGE",
+        "age, 60000, '', '', 09:59, BY_AGE",
+        "age, -1, '', '', 10:00, UNSURE",
+        "age, 1e3, '', '', 10:00, UNSURE",
+        "age, '', '', '', 10:00, UNSURE",
+        "age, 60000, minutesAgo, 5, 09:54, BY_HAND",
+        "age, 60000, at, 09:30, 09:30, BY_HAND",
+        "told, by-age, at, 09:30, 09:30, BY_AGE",
+        "told, unsure, at, 09:30, 09:30, UNSURE",
+        "told, by-age, '', '', 10:00, NOW"
+    })
+    void howItIsKnownWhenItHappened(
+            String one, String value, String other, String otherValue, String clock, Asked.Told told) {
+        var asked = asked(table.onVisit("stop", one, value, other, otherValue));
+        assertThat(asked.happened()).isEqualTo(Saturday.at(clock));
+        assertThat(asked.told()).isEqualTo(told);
     }
 
     @Test
@@ -287,7 +293,7 @@ class PressesTest {
                 .isEqualTo(to);
         var earlier = table.read("facts", "set-back", table.on.value(), Fields.of("earlier", "4"));
         assertThat(command(earlier)).isEqualTo(to);
-        assertThat(asked(earlier).typed()).isNull();
+        assertThat(asked(earlier).told()).isEqualTo(Asked.Told.NOW);
         assertThat(faults(table.read("facts", "set-back", table.on.value(), Fields.NONE)))
                 .isEqualTo(Map.of("at", Fault.MISSING));
     }

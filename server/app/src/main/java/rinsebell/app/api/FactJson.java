@@ -20,6 +20,7 @@ import rinsebell.web.board.Moment;
  * @param kind what sort of fact
  * @param corrects the number of the fact that this one corrects; absent for all others
  * @param hangsOn the numbers of the facts that this one hangs on
+ * @param unsure whether its instant is not sure, as it stands now
  * @param text its erasable text; absent for none
  */
 record FactJson(
@@ -32,6 +33,7 @@ record FactJson(
         String kind,
         @Nullable Long corrects,
         List<Long> hangsOn,
+        boolean unsure,
         @Nullable String text) {
 
     static FactJson of(Fact fact, Moment moment) {
@@ -49,6 +51,7 @@ record FactJson(
                 kind(fact),
                 fact.event() instanceof Correction correction ? correction.of() : null,
                 fact.event().hangsOn().stream().sorted().toList(),
+                moment.floor().standing(fact.seq()).orElse(fact).unsure(),
                 Optional.of(moment.texts().apply(new TextId(fact.seq())))
                         .filter(text -> !text.isEmpty())
                         .orElse(null));

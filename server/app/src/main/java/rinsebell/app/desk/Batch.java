@@ -65,7 +65,8 @@ final class Batch {
     }
 
     /** It may have counted before, and counting twice is worse than not being saved; but burning rings. */
-    private Answer lost(Press press) {
+    private Answer lost(Press sent) {
+        var press = sent.possibleOn(seenBy(sent.command()));
         var alarms =
                 press.command().decide(seenBy(press.command()), press.asked()) instanceof Decision.Accepted accepted
                         ? accepted.drafts().stream()
@@ -77,7 +78,8 @@ final class Batch {
         return new Answer.NotSaved(!alarms.isEmpty());
     }
 
-    private Answer decideNew(Press press) {
+    private Answer decideNew(Press sent) {
+        var press = sent.possibleOn(seenBy(sent.command()));
         var decision = press.command().decide(seenBy(press.command()), press.asked());
         return decision instanceof Decision.Accepted accepted
                 ? accept(press, accepted)

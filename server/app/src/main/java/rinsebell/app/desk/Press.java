@@ -2,6 +2,7 @@ package rinsebell.app.desk;
 
 import rinsebell.floor.Asked;
 import rinsebell.floor.Command;
+import rinsebell.floor.Floor;
 
 /**
  * One press on its way to the floor.
@@ -12,4 +13,9 @@ import rinsebell.floor.Command;
  * @param command what is asked of the floor
  * @param asked when, by whom, as plan or fact
  */
-public record Press(String id, String device, String payloadHash, Command command, Asked asked) {}
+public record Press(String id, String device, String payloadHash, Command command, Asked asked) {
+    /** This press, about an instant that is possible on that floor where its own was only reckoned. */
+    Press possibleOn(Floor floor) {
+        return new Press(id, device, payloadHash, command, asked.possible(command, floor));
+    }
+}

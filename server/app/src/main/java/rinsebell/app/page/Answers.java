@@ -17,9 +17,11 @@ import org.jspecify.annotations.Nullable;
 import rinsebell.app.desk.Outcome;
 import rinsebell.app.door.Numbered;
 import rinsebell.db.Rebuild;
+import rinsebell.floor.Asked;
 import rinsebell.floor.Fact;
 import rinsebell.floor.bowl.BowlId;
 import rinsebell.floor.command.Mix;
+import rinsebell.web.Codes;
 import rinsebell.web.board.DoneTelling;
 import rinsebell.web.board.Moment;
 import rinsebell.web.board.ReasonTelling;
@@ -42,17 +44,20 @@ public final class Answers {
 
     private static final String AT = "at";
 
+    /** How the instant in {@code at} is known: an instant that a screen reckoned is not one that somebody typed. */
+    private static final String TOLD = "told";
+
     /** What the second answer to a refusal says in its own way, or anew. */
-    private static final Set<String> SAID_ANEW = Set.of(INTENT, AT, "minutesAgo");
+    private static final Set<String> SAID_ANEW = Set.of(INTENT, AT, TOLD, "minutesAgo");
 
     /**
      * A press as it was sent.
      *
      * @param address where to
      * @param typed everything that was typed
-     * @param happened the instant that it was about
+     * @param about how it was asked, and about which instant
      */
-    public record Sent(String address, Fields typed, Instant happened) {}
+    public record Sent(String address, Fields typed, Asked about) {}
 
     private static final Duration TELLS_OF_REBUILD = Duration.ofDays(14);
 
@@ -190,7 +195,10 @@ public final class Answers {
         sent.typed().names().stream()
                 .filter(name -> !SAID_ANEW.contains(name) && !FormBody.OF_SENDING.contains(name))
                 .forEach(name -> sent.typed().all(name).forEach(value -> hidden.add(new Press.Hidden(name, value))));
-        hidden.add(new Press.Hidden(AT, sent.happened().toString()));
+        hidden.add(new Press.Hidden(AT, sent.about().happened().toString()));
+        if (sent.about().told() != Asked.Told.NOW) {
+            hidden.add(new Press.Hidden(TOLD, Codes.of(sent.about().told())));
+        }
         hidden.add(new Press.Hidden(INTENT, "fact"));
         return hidden.toArray(Press.Hidden[]::new);
     }

@@ -18,6 +18,7 @@ import rinsebell.app.page.FormRoutes;
 import rinsebell.app.page.LiveFloor;
 import rinsebell.app.page.PageRoutes;
 import rinsebell.db.DatabaseAway;
+import rinsebell.floor.Fact;
 import rinsebell.floor.bowl.BowlId;
 import rinsebell.web.board.LivePages;
 import rinsebell.web.board.Moment;
@@ -41,8 +42,11 @@ public final class PressRoutes implements Routes {
     /** Tells the script where to go next. */
     private static final String NEXT = "Rinsebell-Next";
 
-    /** Tells that a press was not answered the first time, so that its instant is when it was pressed. */
+    /** Tells that a press was not sent at once, or not answered the first time: it happened when it was pressed. */
     private static final String AGAIN = "Rinsebell-Again";
+
+    /** Tells the script that the press counts, but that nobody knows for sure when it happened. */
+    private static final String UNSURE = "Rinsebell-Unsure";
 
     /** The screens that live, and stay when something is pressed on them. */
     private static final Pattern LIVE = Pattern.compile("/|/basins|/desk|/bells|/pocket|/visits/\\d+");
@@ -89,7 +93,7 @@ public final class PressRoutes implements Routes {
 
     private void press(Context ctx, Address address) {
         var read = FormBody.read(ctx);
-        var typed = ctx.header(AGAIN) == null ? read.without("pressed").without("age") : read;
+        var typed = ctx.header(AGAIN) == null ? read.without("age") : read.orElse(Fields.of("age", "unknown"));
         press(ctx, address, typed, pressId(typed));
     }
 
@@ -150,7 +154,7 @@ public final class PressRoutes implements Routes {
             return;
         }
         if (!decided.outcome().accepted()) {
-            var sent = new Answers.Sent(ctx.path(), typed, asked.happened());
+            var sent = new Answers.Sent(ctx.path(), typed, asked.about());
             again(ctx, address, typed, 409, answers.refused(decided.outcome(), sent, moment));
             return;
         }
@@ -185,6 +189,11 @@ public final class PressRoutes implements Routes {
     }
 
     private void accepted(Context ctx, Address address, Outcome outcome, Moment moment) {
+        if (outcome.facts().stream()
+                .flatMap(seq -> moment.floor().fact(seq).stream())
+                .anyMatch(Fact::unsure)) {
+            ctx.header(UNSURE, "true");
+        }
         var stays = isAnsweredInPlace(ctx, address);
         if (wantsPart(ctx) && stays) {
             answer(ctx, 200, answers.done(outcome.facts(), outcome.reasons(), moment));

@@ -4,7 +4,6 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.time.Duration;
-import java.time.Instant;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
@@ -68,9 +67,9 @@ public final class Pressing {
     /**
      * The desk was asked and answered.
      *
-     * @param happened the instant that the press was about
+     * @param about how it was asked
      */
-    record Asked(Answer answer, Instant happened) implements Result {}
+    record Asked(Answer answer, rinsebell.floor.Asked about) implements Result {}
 
     /** It could not be read. */
     record Wrong(List<FieldError> errors) implements Result {}
@@ -109,13 +108,13 @@ public final class Pressing {
         var reading = form.read(target, sent.typed);
         if (reading instanceof Reading.Wrong wrong) {
             return desk.answered(sent.id, hash)
-                    .<Result>map(answer -> new Asked(answer, target.now()))
+                    .<Result>map(answer -> new Asked(answer, rinsebell.floor.Asked.at(target.now())))
                     .orElseGet(() -> new Wrong(wrong.errors()));
         }
         var read = (Reading.Read) reading;
         var press = new Press(sent.id, sent.device, hash, read.command(), read.asked());
         var answer = stands ? desk.answer(press, patience) : desk.turnedAway(press);
-        return new Asked(answer, read.asked().happened());
+        return new Asked(answer, read.asked());
     }
 
     /** Does something that reads the clock and presses by it; not at all while somebody puts the clock right. */

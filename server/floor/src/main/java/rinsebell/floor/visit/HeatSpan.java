@@ -18,7 +18,7 @@ public record HeatSpan(
         return until == null;
     }
 
-    boolean isOnAt(Instant at) {
-        return !from.isAfter(at) && (until == null || at.isBefore(until));
+    boolean isOverAt(Instant at) {
+        return until != null && !at.isBefore(until);
     }
 }

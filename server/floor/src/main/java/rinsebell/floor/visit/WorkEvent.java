@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import rinsebell.floor.Fact;
 import rinsebell.floor.Reason;
@@ -141,8 +142,21 @@ public sealed interface WorkEvent extends VisitEvent {
 
         @Override
         public List<Reason> objections(Situation situation) {
-            var on = situation.visit().heats().stream().anyMatch(span -> span.isOnAt(situation.at()));
-            return Reason.unless(on, ReasonCode.HEAT_NOT_ON);
+            return Reason.unless(heat(situation).findAny().isPresent(), ReasonCode.HEAT_NOT_ON);
+        }
+
+        /** Not before the heat that it ends. */
+        @Override
+        public Instant notBefore(Situation situation) {
+            return heat(situation)
+                    .map(HeatSpan::from)
+                    .min(Instant::compareTo)
+                    .orElse(situation.visit().begin());
+        }
+
+        /** What was on at that instant, or went on later. */
+        private static Stream<HeatSpan> heat(Situation situation) {
+            return situation.visit().heats().stream().filter(span -> !span.isOverAt(situation.at()));
         }
     }
 

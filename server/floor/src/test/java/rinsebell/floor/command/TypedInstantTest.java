@@ -13,9 +13,12 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import rinsebell.floor.Asked;
 import rinsebell.floor.Command;
+import rinsebell.floor.Decision;
 import rinsebell.floor.ReasonCode;
 import rinsebell.floor.bowl.BowlId;
 import rinsebell.floor.bowl.BowlReason;
@@ -138,12 +141,59 @@ class TypedInstantTest {
         assertThat(isAccepted(typed(row, row.earliest))).as("at the earliest").isTrue();
         assertThat(refusal(typed(row, row.earliest.minus(MILLI))))
                 .as("just before the earliest")
-                .containsExactly(row.name.equals("heat off") ? ReasonCode.HEAT_NOT_ON : ReasonCode.TOO_EARLY);
+                .containsExactly(ReasonCode.TOO_EARLY);
         assertThat(isAccepted(typed(row, NOW.minus(MILLI))))
                 .as("just before now")
                 .isTrue();
         assertThat(isAccepted(typed(row, NOW))).as("now").isTrue();
         assertThat(refusal(typed(row, NOW.plus(MILLI)))).as("just after now").containsExactly(ReasonCode.IN_THE_FUTURE);
+    }
+
+    /** A press that was on its way is not refused for its time: it is put right, and marked. */
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("presses")
+    void anInstantReckonedFromAnAgeIsPutRight(Row row) {
+        assertThat(byAge(row, row.earliest.plus(MILLI)))
+                .as("just after the earliest")
+                .isEqualTo(row.earliest.plus(MILLI) + " sure");
+        assertThat(byAge(row, row.earliest)).as("at the earliest").isEqualTo(row.earliest + " sure");
+        assertThat(byAge(row, row.earliest.minus(MILLI)))
+                .as("just before the earliest")
+                .isEqualTo(row.earliest + " unsure");
+        assertThat(byAge(row, Instant.EPOCH)).as("absurd").isEqualTo(row.earliest + " unsure");
+        assertThat(byAge(row, NOW)).as("now").isEqualTo(NOW + " sure");
+    }
+
+    private String byAge(Row row, Instant reckoned) {
+        var desk = desk();
+        var asked = Asked.at(NOW).asFact().happened(reckoned, Asked.Told.BY_AGE);
+        var accepted = (Decision.Accepted) desk.presses(row.command.apply(this), asked);
+        var fact = desk.floor().fact(desk.last()).orElseThrow();
+        assertThat(fact.event())
+                .isEqualTo(accepted.drafts().get(accepted.drafts().size() - 1).event());
+        return fact.happened() + (fact.unsure() ? " unsure" : " sure");
+    }
+
+    /** What is refused for another reason too is refused for that alone. */
+    @Test
+    void whatIsRefusedForMoreThanItsTimeStaysRefused() {
+        var desk = desk();
+        var lastOn = Report.of(head.id(), new WorkEvent.LastOn(new ApplicationId(999)));
+        var byAge = Asked.at(NOW).happened(at("09:00"), Asked.Told.BY_AGE);
+        assertThat(refusal(desk.reports(lastOn, at("09:00")))).containsExactly(ReasonCode.NOT_ON, ReasonCode.TOO_EARLY);
+        assertThat(refusal(desk.presses(lastOn, byAge))).containsExactly(ReasonCode.NOT_ON);
+    }
+
+    @Test
+    void whatSomebodyTypesOfAnUnsureInstantIsSure() {
+        var desk = desk();
+        desk.presses(
+                Report.of(head.id(), new WorkEvent.LastOn(on)),
+                Asked.at(NOW).asFact().happened(at("09:00"), Asked.Told.BY_AGE));
+        var seq = desk.last();
+        assertThat(desk.floor().standing(seq).orElseThrow().unsure()).isTrue();
+        desk.plans(new SetFactBack(seq, at("10:01")));
+        assertThat(desk.floor().standing(seq).orElseThrow().unsure()).isFalse();
     }
 
     private rinsebell.floor.Decision typed(Row row, Instant when) {

@@ -66,7 +66,8 @@ public final class Desk {
         return presses(command, Asked.at(now).typed(typed).asFact());
     }
 
-    public Decision presses(Command command, Asked asked) {
+    public Decision presses(Command command, Asked sent) {
+        var asked = sent.possible(command, floor);
         var decision = command.decide(floor, asked);
         if (decision instanceof Decision.Accepted accepted) {
             floor = floor.with(numbered(accepted, asked));
