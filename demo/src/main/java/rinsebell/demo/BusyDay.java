@@ -11,6 +11,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.function.IntFunction;
 import rinsebell.floor.Floor;
 import rinsebell.floor.Ledger;
 import rinsebell.floor.salon.House;
@@ -35,17 +36,31 @@ public record BusyDay(List<Ledger.Entry> entries, Floor floor) {
      * @param now the instant that it has come to
      */
     public static BusyDay of(int chairs, Instant now, ZoneId zone) {
+        return of(chairs, now, zone, chair -> ago(4 - chair % 3));
+    }
+
+    /**
+     * The same, with a look at each head falling due one after the other.
+     *
+     * @param first how long after now the first is due
+     * @param apart how long after it each further one
+     */
+    public static BusyDay falling(int chairs, Instant now, ZoneId zone, Duration first, Duration apart) {
+        return of(chairs, now, zone, chair -> LOOK_AGAIN.minus(first).minus(apart.multipliedBy(chair - 1)));
+    }
+
+    private static BusyDay of(int chairs, Instant now, ZoneId zone, IntFunction<Duration> lastLook) {
         var script = new Script(now);
         var basins = Math.max(2, chairs / CHAIRS_OF_A_BASIN);
         var cast = new Cast(script, new House(chairs, basins, chairs, zone, true));
         for (var chair = 1; chair <= chairs; chair++) {
-            sit(chair, script, cast);
+            sit(chair, script, cast, lastLook.apply(chair));
         }
         script.play();
         return new BusyDay(script.entries(), script.floor());
     }
 
-    private static void sit(int chair, Script script, Cast cast) {
+    private static void sit(int chair, Script script, Cast cast, Duration lastLook) {
         var stylist = List.of(cast.tamsin, cast.piet, cast.noor).get(chair % 3);
         new Guest(script, "G. " + chair, stylist)
                 .arrives(ago(50), Place.chair(chair), fine())
@@ -53,7 +68,7 @@ public record BusyDay(List<Ledger.Entry> entries, Floor floor) {
                 .putsOn(ago(33), Area.FOILS_ALL, OFF_SCALP, FOIL)
                 .lastOn(ago(20 - chair % 5))
                 .looks(ago(14), 6, ORANGE, LOOK_AGAIN)
-                .looks(ago(4 - chair % 3), 7, ORANGE, LOOK_AGAIN);
+                .looks(lastLook, 7, ORANGE, LOOK_AGAIN);
     }
 
     private static Gate fine() {

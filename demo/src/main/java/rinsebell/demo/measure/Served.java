@@ -30,8 +30,11 @@ final class Served implements AutoCloseable {
     }
 
     static Served with(int chairs) throws IOException, Ledger.NotSaved, CannotStart {
+        return with(BusyDay.of(chairs, now(), ZoneOffset.UTC));
+    }
+
+    static Served with(BusyDay day) throws IOException, Ledger.NotSaved, CannotStart {
         var place = Files.createTempDirectory("rinsebell-measure");
-        var day = BusyDay.of(chairs, now(), ZoneOffset.UTC);
         try (var folder = DataFolder.open(place.resolve("data"));
                 var store = SalonStore.open(folder, now())) {
             store.append(day.entries());

@@ -172,7 +172,6 @@ final class LiveSalon implements AutoCloseable {
     /** Ends every stream; requests must have ended before. */
     void endStreams() {
         feed.close();
-        feedRoutes.close();
     }
 
     @Override

@@ -2,6 +2,7 @@ package rinsebell.app.desk;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.List;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.ScheduledFuture;
@@ -12,7 +13,6 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import rinsebell.app.thread.Threads;
 import rinsebell.app.time.SalonClock;
-import rinsebell.floor.bell.Bells;
 
 /**
  * Wakes when the next stage of any bell begins and lets the screens be drawn again. It sleeps on a computed instant and
@@ -30,6 +30,7 @@ public final class BellWatch implements AutoCloseable {
     private final Runnable ring;
     private final ScheduledExecutorService thread;
     private @Nullable ScheduledFuture<?> next;
+    private Turns turns = new Turns(List.of());
     private Instant rungUntil;
     private Instant drawnAt;
 
@@ -52,11 +53,7 @@ public final class BellWatch implements AutoCloseable {
 
     /** The floor has changed, and with it perhaps what is due next. */
     public void moved() {
-        try {
-            thread.execute(this::look);
-        } catch (RejectedExecutionException closed) {
-            LOG.debug("the floor changed while the watch was closing");
-        }
+        unlessClosed(() -> thread.execute(this::look));
     }
 
     /** Runs a task after every look that was asked for before. */
@@ -76,7 +73,7 @@ public final class BellWatch implements AutoCloseable {
 
     private Instant ringWhatIsDue() {
         var now = clock.now();
-        var due = Bells.nextAfter(floor.get().bells(), rungUntil).filter(at -> !at.isAfter(now));
+        var due = turns().after(rungUntil).filter(at -> !at.isAfter(now));
         rungUntil = now;
         if (due.isPresent() || !now.isBefore(drawnAt.plus(DRAW_AGAIN)) || now.isBefore(drawnAt)) {
             drawnAt = now;
@@ -86,17 +83,33 @@ public final class BellWatch implements AutoCloseable {
     }
 
     private Duration untilNext(Instant now) {
-        return Bells.nextAfter(floor.get().bells(), now)
+        return turns().after(now)
                 .map(due -> clock.realTimeOf(Duration.between(now, due)))
                 .filter(wait -> wait.compareTo(LOOK_AGAIN) < 0)
                 .orElse(LOOK_AGAIN);
+    }
+
+    private Turns turns() {
+        var bells = floor.get().bells();
+        if (turns.bells() != bells) {
+            turns = new Turns(bells);
+        }
+        return turns;
     }
 
     private void sleep(Duration wait) {
         if (next != null) {
             next.cancel(false);
         }
-        next = thread.schedule(this::look, wait.toMillis() + 1, TimeUnit.MILLISECONDS);
+        unlessClosed(() -> next = thread.schedule(this::look, wait.toMillis() + 1, TimeUnit.MILLISECONDS));
+    }
+
+    private static void unlessClosed(Runnable step) {
+        try {
+            step.run();
+        } catch (RejectedExecutionException closed) {
+            LOG.debug("the watch is closed");
+        }
     }
 
     @Override

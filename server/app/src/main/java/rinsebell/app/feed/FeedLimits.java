@@ -14,6 +14,6 @@ public record FeedLimits(Duration beat, int waitingBatches, int beatsInOneWrite,
 
     /** The limits of a salon: a beat every five seconds, a dead screen found after fifteen. */
     public static FeedLimits usual() {
-        return new FeedLimits(Duration.ofSeconds(5), 64, 3, 500);
+        return new FeedLimits(Duration.ofSeconds(5), 64, 3, 2_500);
     }
 }

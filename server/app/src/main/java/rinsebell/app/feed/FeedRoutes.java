@@ -6,29 +6,23 @@ import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.concurrent.ExecutorService;
+import java.util.concurrent.CompletionStage;
 import org.eclipse.jetty.ee10.servlet.ServletContextRequest;
-import org.slf4j.Logger;
-import org.slf4j.LoggerFactory;
 import rinsebell.app.door.Device;
 import rinsebell.app.door.Problem;
 import rinsebell.app.door.ProblemCode;
 import rinsebell.app.door.Routes;
 import rinsebell.app.door.Wire;
-import rinsebell.app.thread.Threads;
 
 /**
  * {@code GET /feed?board=NAME}: the event stream of one board; {@code GET /feed/once?board=NAME}: what it begins with, and
  * then the end, for whoever has no connection to spare for a stream.
  */
-public final class FeedRoutes implements Routes, AutoCloseable {
-
-    private static final Logger LOG = LoggerFactory.getLogger(FeedRoutes.class);
+public final class FeedRoutes implements Routes {
 
     private final Feed feed;
     private final FeedSource source;
     private final BrowserStreams browsers = new BrowserStreams();
-    private final ExecutorService writers = Threads.oneForEachTask("screen");
 
     public FeedRoutes(Feed feed, FeedSource source) {
         this.feed = feed;
@@ -39,12 +33,6 @@ public final class FeedRoutes implements Routes, AutoCloseable {
     public void addTo(RoutesConfig routes) {
         routes.get("/feed", this::stream);
         routes.get("/feed/once", this::once);
-    }
-
-    /** Stops the writers; the feed has ended their streams before. */
-    @Override
-    public void close() {
-        writers.shutdownNow();
     }
 
     private String board(Context ctx) {
@@ -72,7 +60,7 @@ public final class FeedRoutes implements Routes, AutoCloseable {
                 ctx.res().setHeader("Connection", "close");
             }
             startStream(ctx.res());
-            ctx.async(task -> task.executor = writers, () -> write(seat, ctx.res()));
+            ctx.future(() -> written(seat, ctx).toCompletableFuture());
         } catch (IOException | RuntimeException e) {
             leave(seat);
             throw e;
@@ -115,13 +103,9 @@ public final class FeedRoutes implements Routes, AutoCloseable {
         response.flushBuffer();
     }
 
-    private void write(Seat seat, HttpServletResponse response) throws InterruptedException {
-        try {
-            seat.screen().writeTo(response.getOutputStream());
-        } catch (IOException gone) {
-            LOG.debug("a screen of {} went away: {}", seat.screen().board(), gone.toString());
-        } finally {
-            leave(seat);
-        }
+    /** Past the servlet's own stream, which would hold a thread for each screen. */
+    private CompletionStage<Void> written(Seat seat, Context ctx) {
+        var response = ServletContextRequest.getServletContextRequest(ctx.req()).getServletContextResponse();
+        return seat.screen().writeTo(response).whenComplete((done, failure) -> leave(seat));
     }
 }

@@ -1,23 +1,31 @@
 package rinsebell.app.feed;
 
-import java.io.IOException;
-import java.io.OutputStream;
+import java.nio.ByteBuffer;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionStage;
+import org.eclipse.jetty.io.Content;
+import org.eclipse.jetty.util.IteratingCallback;
+import org.jspecify.annotations.Nullable;
 
 /**
- * One open stream: a bounded queue that the feed fills without ever waiting, and a writer that empties it on a thread
- * of its own. A screen that cannot keep up is cut off; it comes back by itself and then gets the whole board.
+ * One open stream: a bounded queue that the feed fills without ever waiting, and a writer of its own that empties it.
+ * A batch goes to the network as soon as the one before it is out, and no thread waits for that, so hundreds of screens
+ * cost little more than their bytes. A screen that cannot keep up is cut off; it comes back by itself and then gets the
+ * whole board.
  */
 final class Screen {
-
-    private static final byte[] END = {};
 
     private final String board;
     private final Runnable cutOff;
     private final BlockingQueue<byte[]> waiting;
+    private final CompletableFuture<Void> ended = new CompletableFuture<>();
+    private volatile @Nullable Writer writer;
     private volatile boolean closed;
-    private volatile boolean writing;
+    private volatile long begun;
+    private volatile long done;
+    private long begunAtLastBeat;
     private int beatsInOneWrite;
 
     /**
@@ -39,16 +47,30 @@ final class Screen {
         return closed;
     }
 
+    /** Writes what waits and what comes from now on. Answers when the stream is over and nothing is being written. */
+    CompletionStage<Void> writeTo(Content.Sink out) {
+        writer = new Writer(out);
+        work();
+        return ended;
+    }
+
     /** Queues a batch, or cuts the screen off when its queue is full. */
     void send(byte[] batch) {
-        if (!closed && !waiting.offer(batch)) {
+        if (closed) {
+            return;
+        }
+        if (waiting.offer(batch)) {
+            work();
+        } else {
             drop();
         }
     }
 
     /** Queues a beat. A writer that has hung in one write for {@code limit} beats has a dead screen before it. */
     void beat(byte[] beat, int limit) {
-        beatsInOneWrite = writing ? beatsInOneWrite + 1 : 0;
+        var hangs = begun > done && begun == begunAtLastBeat;
+        begunAtLastBeat = begun;
+        beatsInOneWrite = hangs ? beatsInOneWrite + 1 : 0;
         if (beatsInOneWrite >= limit) {
             drop();
         } else {
@@ -62,29 +84,56 @@ final class Screen {
         cutOff.run();
     }
 
-    /** Lets the writer finish; what still waits is forgotten. */
+    /** Lets a write that is under way finish; what still waits is forgotten. */
     void end() {
         closed = true;
         waiting.clear();
-        // The queue was just emptied and closed screens take nothing more, so there is room for the end mark.
-        waiting.offer(END);
+        work();
     }
 
-    /** Writes batch after batch until the screen ends or its connection breaks. */
-    void writeTo(OutputStream out) throws IOException, InterruptedException {
-        try {
-            for (byte[] batch = waiting.take(); batch != END; batch = waiting.take()) {
-                write(batch, out);
-            }
-        } finally {
-            closed = true;
+    private void work() {
+        var working = writer;
+        if (working != null) {
+            working.iterate();
         }
     }
 
-    private void write(byte[] batch, OutputStream out) throws IOException {
-        writing = true;
-        out.write(batch);
-        out.flush();
-        writing = false;
+    /** Batch after batch, each on the thread that brought it or on the one that got the last one out. */
+    private final class Writer extends IteratingCallback {
+        private final Content.Sink out;
+
+        Writer(Content.Sink out) {
+            this.out = out;
+        }
+
+        @Override
+        protected Action process() {
+            if (closed) {
+                return Action.SUCCEEDED;
+            }
+            var batch = waiting.poll();
+            if (batch == null) {
+                return Action.IDLE;
+            }
+            begun++;
+            out.write(false, ByteBuffer.wrap(batch), this);
+            return Action.SCHEDULED;
+        }
+
+        @Override
+        protected void onSuccess() {
+            done = begun;
+        }
+
+        @Override
+        protected void onCompleteSuccess() {
+            ended.complete(null);
+        }
+
+        @Override
+        protected void onCompleteFailure(Throwable gone) {
+            closed = true;
+            ended.complete(null);
+        }
     }
 }

@@ -32,7 +32,6 @@ class FeedTest {
     @AfterEach
     void close() {
         feed.close();
-        routes.close();
         server.close();
     }
 

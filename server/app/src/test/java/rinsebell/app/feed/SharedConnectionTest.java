@@ -68,7 +68,6 @@ class SharedConnectionTest {
     @AfterEach
     void close() {
         feed.close();
-        routes.close();
         server.close();
     }
 
