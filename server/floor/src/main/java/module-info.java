@@ -10,6 +10,7 @@ module rinsebell.floor {
     exports rinsebell.floor.clock;
     exports rinsebell.floor.command;
     exports rinsebell.floor.product;
+    exports rinsebell.floor.report;
     exports rinsebell.floor.rule;
     exports rinsebell.floor.salon;
     exports rinsebell.floor.unit;
