@@ -3,6 +3,7 @@ package rinsebell.db;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -163,6 +164,16 @@ public final class SalonStore implements Ledger, AutoCloseable {
     /** Every fact of one stream, however old, corrections among them; by number. */
     public List<Fact> facts(Stream stream) {
         return tables.facts(List.of(stream));
+    }
+
+    /**
+     * Every fact that one of the salon's days is told from, corrections that came later among them; by number. The set-up
+     * is that of the day's end.
+     *
+     * @throws DatabaseAway if that can't be told just now
+     */
+    public List<Fact> facts(LocalDate day) {
+        return tables.facts(day);
     }
 
     /**

@@ -1,6 +1,7 @@
 package rinsebell.db;
 
 import java.io.IOException;
+import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -101,6 +102,10 @@ final class Tables {
 
     List<Fact> facts(Collection<? extends Stream> streams) {
         return database.with(handle -> FactTable.in(handle, streams));
+    }
+
+    List<Fact> facts(LocalDate day) {
+        return database.with(handle -> EarlierDay.facts(handle, day));
     }
 
     Optional<Rebuild> lastRebuild() {

@@ -105,6 +105,20 @@ final class VisitTable {
                 .list();
     }
 
+    /** Those who were here at some time of this stretch. */
+    static List<VisitId> between(Handle handle, Instant from, Instant until) {
+        return handle.createQuery("""
+                        select id
+                        from visit
+                        where arrived_ms < :until
+                          and (left_ms is null or left_ms >= :from)
+                        """)
+                .bind("from", from.toEpochMilli())
+                .bind("until", until.toEpochMilli())
+                .map(VisitTable::id)
+                .list();
+    }
+
     static List<VisitId> arrivedSince(Handle handle, Instant since) {
         return handle.createQuery("""
                         select id

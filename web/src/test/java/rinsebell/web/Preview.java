@@ -40,6 +40,8 @@ final class Preview {
         samples.put("pocket", HeadSamples.pocket());
         samples.put("check", FormSamples.check());
         samples.put("bowl-wrong", FormSamples.wrongBowl());
+        samples.put("lead", LeadSamples.page());
+        samples.put("lead-nothing", LeadSamples.nothing());
         var calm = HeadSamples.calm();
         samples.put("chair-done", new ChairPage(FormSamples.answered(calm.shell(), FormSamples.done()), calm.panel()));
         samples.put(

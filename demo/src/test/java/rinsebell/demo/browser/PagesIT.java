@@ -95,7 +95,7 @@ class PagesIT {
         var heads = page.locator(".row a.open").all();
         var first = heads.get(0).getAttribute("href");
         var chairs = CHAIRS.stream().map(chair -> heads.get(chair - 1).getAttribute("href"));
-        var live = Stream.concat(Stream.of("/", "/basins", "/desk", "/bells", "/pocket"), chairs);
+        var live = Stream.concat(Stream.of("/", "/basins", "/desk", "/bells", "/pocket", "/lead"), chairs);
         return size == Size.PHONE
                 ? Stream.of(live, FORMS.stream(), OF_A_HEAD.stream().map(press -> first + "/" + press))
                         .flatMap(all -> all)

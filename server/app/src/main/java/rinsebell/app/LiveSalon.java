@@ -18,6 +18,8 @@ import rinsebell.app.door.Routes;
 import rinsebell.app.feed.Feed;
 import rinsebell.app.feed.FeedLimits;
 import rinsebell.app.feed.FeedRoutes;
+import rinsebell.app.lead.Days;
+import rinsebell.app.lead.LeadRoutes;
 import rinsebell.app.listen.ListenRoutes;
 import rinsebell.app.listen.Listeners;
 import rinsebell.app.page.Answers;
@@ -62,6 +64,7 @@ final class LiveSalon implements AutoCloseable {
      * @param ledger where the next presses are made durable
      * @param memory of presses that were answered
      * @param clients people who come again
+     * @param days that are over
      * @param rebuilt how the tables were made again the last time; null for never
      * @param copiesFailingSince since when no copy of the tables could be made
      */
@@ -70,6 +73,7 @@ final class LiveSalon implements AutoCloseable {
             Ledger ledger,
             PressMemory memory,
             Clients clients,
+            Days.Kept days,
             @Nullable Rebuild rebuilt,
             Supplier<Optional<Instant>> copiesFailingSince) {}
 
@@ -109,6 +113,7 @@ final class LiveSalon implements AutoCloseable {
                 new AssetRoutes(paper.assets()),
                 feedRoutes,
                 new PageRoutes(live, answers),
+                new LeadRoutes(live, new Days(live::snapshot, clock, kept.days())),
                 new TimeRoutes(clock),
                 new ListenRoutes(listeners, this::ring),
                 forms,

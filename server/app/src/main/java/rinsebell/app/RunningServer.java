@@ -17,6 +17,7 @@ import rinsebell.app.door.Door;
 import rinsebell.app.door.HostNames;
 import rinsebell.app.door.ProblemText;
 import rinsebell.app.door.WebServer;
+import rinsebell.app.lead.Days;
 import rinsebell.app.page.LiveFloor;
 import rinsebell.app.time.AliveMarker;
 import rinsebell.app.time.ClockMark;
@@ -107,6 +108,7 @@ public final class RunningServer implements AutoCloseable {
                 store,
                 memory,
                 store.clients(),
+                new Days.Kept(store::facts, store::texts),
                 store.lastRebuild().orElse(null),
                 copies::failingSince);
     }

@@ -10,6 +10,7 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import rinsebell.app.desk.PressMemory;
 import rinsebell.app.desk.Snapshot;
+import rinsebell.app.lead.Days;
 import rinsebell.app.page.LiveFloor;
 import rinsebell.app.time.AliveMarker;
 import rinsebell.app.time.MachineTime;
@@ -40,7 +41,13 @@ final class RegisteredRoutes {
     private static LiveSalon.Kept kept(SalonStore store) {
         Snapshot nobody = Snapshot.of(Floor.EMPTY, Map.of());
         return new LiveSalon.Kept(
-                nobody, store, new PressMemory(id -> Optional.empty()), store.clients(), null, Optional::empty);
+                nobody,
+                store,
+                new PressMemory(id -> Optional.empty()),
+                store.clients(),
+                new Days.Kept(store::facts, store::texts),
+                null,
+                Optional::empty);
     }
 
     private static Set<String> registered(LiveSalon salon) {

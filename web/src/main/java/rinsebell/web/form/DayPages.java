@@ -47,8 +47,10 @@ final class DayPages {
 
     private static SheetPage sheet(PageAsk ask) {
         var title = ask.say("nav.day");
-        var presses = Stream.of("break", "back", "basin-closed", "basin-opened")
-                .map(press -> Press.opens(ask.say("form.day." + press), "", "/day/" + press))
+        var presses = Stream.concat(
+                        Stream.of("break", "back", "basin-closed", "basin-opened")
+                                .map(press -> Press.opens(ask.say("form.day." + press), "", "/day/" + press)),
+                        Stream.of(Press.opens(ask.say("lead.title"), "", "/lead")))
                 .toList();
         var today = ask.salon().dayOf(ask.moment().now());
         var streams = Stream.concat(

@@ -83,7 +83,7 @@ public final class PageRoutes implements Routes {
     }
 
     /** The device's own choice, kept in a cookie. */
-    static @Nullable Look look(Context ctx) {
+    public static @Nullable Look look(Context ctx) {
         var chosen = ctx.cookie("look");
         return chosen == null ? null : chosen.equals("dark") ? Look.DARK : chosen.equals("light") ? Look.LIGHT : null;
     }

@@ -2,7 +2,6 @@ package rinsebell.floor.report;
 
 import java.time.Instant;
 import java.time.LocalDate;
-import java.util.Collection;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Collectors;
@@ -38,14 +37,13 @@ public record DayReport(
 
     /**
      * @param log what rang on that day
-     * @param facts all that is known of it, corrections that came later among them
+     * @param floor with everybody who was here, and all that is known of it by now
      */
-    public static DayReport of(LocalDate day, RingLog log, Collection<Fact> facts) {
-        var floor = Floor.of(facts);
+    public static DayReport of(LocalDate day, RingLog log, Floor floor) {
         var rings = log.annunciations();
         var begin = floor.salon().beginOf(day);
         var end = floor.salon().beginOf(day.plusDays(1));
-        var work = Stream.concat(pressed(facts), rings.stream().map(Annunciation::began))
+        var work = Stream.concat(pressed(floor.facts()), rings.stream().map(Annunciation::began))
                 .filter(at -> !at.isBefore(begin) && at.isBefore(end))
                 .sorted()
                 .toList();
@@ -55,7 +53,7 @@ public record DayReport(
     }
 
     /** When people pressed about clients; what the night closes by itself is nobody's work. */
-    private static Stream<Instant> pressed(Collection<Fact> facts) {
+    private static Stream<Instant> pressed(List<Fact> facts) {
         var nights = facts.stream()
                 .filter(fact -> fact.event() instanceof DayEvent.DayEnded)
                 .map(Fact::recorded)

@@ -1,0 +1,62 @@
+package rinsebell.app.lead;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import rinsebell.app.door.Numbered;
+import rinsebell.app.door.Routes;
+import rinsebell.app.page.LiveFloor;
+import rinsebell.app.page.PageRoutes;
+import rinsebell.web.board.LeadTelling;
+import rinsebell.web.board.LivePages;
+import rinsebell.web.board.Moment;
+import rinsebell.web.view.Nav;
+
+/** {@code GET /lead}: how a day rang. */
+public final class LeadRoutes implements Routes {
+    /** No salon has been open for longer. */
+    private static final int YEARS = 100;
+
+    private final LiveFloor live;
+    private final Days days;
+
+    public LeadRoutes(LiveFloor live, Days days) {
+        this.live = live;
+        this.days = days;
+    }
+
+    @Override
+    public void addTo(RoutesConfig routes) {
+        routes.get("/lead", this::show);
+    }
+
+    private void show(Context ctx) {
+        var moment = live.moment();
+        var told = days.of(day(ctx, moment));
+        var then = new Moment(
+                told.floor(), id -> told.texts().getOrDefault(id, ""), moment.bells(), moment.now(), moment.words());
+        var shell = new LivePages(moment, PageRoutes.look(ctx), null).still(moment.say("lead.title"), Nav.DAY);
+        ctx.header("Cache-Control", "no-store");
+        ctx.html(live.page(new LeadTelling(then, told.report()).page(shell), moment));
+    }
+
+    /**
+     * Today where none is named.
+     *
+     * @throws rinsebell.app.door.ProblemException not-found for a day that has not begun, or is none
+     */
+    static LocalDate day(Context ctx, Moment moment) {
+        var today = moment.floor().salon().dayOf(moment.now());
+        var named = ctx.queryParam("day");
+        try {
+            var day = named == null || named.isEmpty() ? today : LocalDate.parse(named);
+            if (day.isAfter(today) || day.isBefore(today.minusYears(YEARS))) {
+                throw Numbered.nowhere();
+            }
+            return day;
+        } catch (DateTimeParseException e) {
+            throw Numbered.nowhere();
+        }
+    }
+}

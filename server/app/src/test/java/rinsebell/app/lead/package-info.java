@@ -1,0 +1,5 @@
+/** What a day came to. */
+@NullMarked
+package rinsebell.app.lead;
+
+import org.jspecify.annotations.NullMarked;
