@@ -87,8 +87,11 @@ final class EarlierDayTest {
         with(path, store -> {
             Told.save(store, story.facts());
 
-            var rings = report(store.facts(Saturday.DATE), Saturday.on(SUNDAY, "04:00")).rings();
-            assertThat(rings).isNotEmpty().isEqualTo(report(evening, Saturday.at("20:00")).rings());
+            var rings = report(store.facts(Saturday.DATE), Saturday.on(SUNDAY, "04:00"))
+                    .rings();
+            assertThat(rings)
+                    .isNotEmpty()
+                    .isEqualTo(report(evening, Saturday.at("20:00")).rings());
         });
     }
 

@@ -14,8 +14,10 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import rinsebell.floor.Asked;
+import rinsebell.floor.Command;
 import rinsebell.floor.Decision;
 import rinsebell.floor.Fact;
 import rinsebell.floor.Floor;
@@ -31,8 +33,9 @@ import rinsebell.floor.command.Acknowledge;
 import rinsebell.floor.command.Mix;
 import rinsebell.floor.command.Report;
 import rinsebell.floor.command.Rinse;
+import rinsebell.floor.command.Weighed;
 import rinsebell.floor.command.Welcome;
-import rinsebell.floor.Command;
+import rinsebell.floor.product.Zone;
 import rinsebell.floor.report.SaturdayClient.Job;
 import rinsebell.floor.report.SaturdayClient.Stage;
 import rinsebell.floor.salon.Place;
@@ -43,6 +46,7 @@ import rinsebell.floor.testing.Desk;
 import rinsebell.floor.testing.Gates;
 import rinsebell.floor.testing.Story;
 import rinsebell.floor.visit.Application;
+import rinsebell.floor.visit.ApplicationId;
 import rinsebell.floor.visit.CheckDecision;
 import rinsebell.floor.visit.Complaint;
 import rinsebell.floor.visit.LookEvent;
@@ -50,12 +54,8 @@ import rinsebell.floor.visit.ScalpCheck;
 import rinsebell.floor.visit.StayEvent;
 import rinsebell.floor.visit.StrandFinding;
 import rinsebell.floor.visit.Visit;
-import java.util.stream.IntStream;
-import rinsebell.floor.product.Zone;
-import rinsebell.floor.command.Weighed;
-import rinsebell.floor.visit.ApplicationId;
-import rinsebell.floor.visit.VisitId;
 import rinsebell.floor.visit.VisitEvent;
+import rinsebell.floor.visit.VisitId;
 import rinsebell.floor.visit.WorkEvent;
 
 /**
@@ -188,8 +188,7 @@ final class OrdinarySaturday {
     private boolean hears(Bell bell, SaturdayStaff person, Instant now) {
         if (bell.isRinging(now)) {
             person.does(now, seconds(5, 15), () -> {
-                if (bells().stream()
-                        .anyMatch(one -> one.key().equals(bell.key()) && one.isRinging(desk.now()))) {
+                if (bells().stream().anyMatch(one -> one.key().equals(bell.key()) && one.isRinging(desk.now()))) {
                     press(new Acknowledge(bell.key(), null), person);
                 }
             });
@@ -201,8 +200,11 @@ final class OrdinarySaturday {
         attend(person, client, now, seconds(40, 80), () -> {
             for (var one : visit(client).live()) {
                 var done = !one.firstOn().plus(client.job.done).isAfter(desk.now());
-                report(client, person, new LookEvent.StrandChecked(
-                        one.id(), StrandFinding.NOTHING_SAID, done ? CheckDecision.RINSE : null));
+                report(
+                        client,
+                        person,
+                        new LookEvent.StrandChecked(
+                                one.id(), StrandFinding.NOTHING_SAID, done ? CheckDecision.RINSE : null));
             }
         });
         return true;
@@ -304,8 +306,8 @@ final class OrdinarySaturday {
                 .mapToObj(Place::chair)
                 .map(Place.class::cast)
                 .filter(chair -> desk.floor().openVisits().stream()
-                        .noneMatch(visit -> chair.equals(visit.place()) || (chair.equals(visit.stay().chair())
-                                && visit.place() instanceof Place.Basin)))
+                        .noneMatch(visit -> chair.equals(visit.place())
+                                || (chair.equals(visit.stay().chair()) && visit.place() instanceof Place.Basin)))
                 .findFirst();
     }
 
@@ -315,9 +317,9 @@ final class OrdinarySaturday {
                 .filter(client -> person.id.equals(visit(client).stay().stylist()) && !attended.contains(client))
                 .filter(client -> client.stage != Stage.DEVELOPING && client.stage != Stage.GONE)
                 .filter(client -> !(visit(client).place() instanceof Place.Basin))
-                .min(Comparator.comparingInt(client -> List.of(
-                                Stage.APPLYING, Stage.MIXED, Stage.RINSED, Stage.SEATED, Stage.STYLING)
-                        .indexOf(client.stage)))
+                .min(Comparator.comparingInt(
+                        client -> List.of(Stage.APPLYING, Stage.MIXED, Stage.RINSED, Stage.SEATED, Stage.STYLING)
+                                .indexOf(client.stage)))
                 .ifPresent(client -> workOn(client, person, now));
     }
 
@@ -360,8 +362,10 @@ final class OrdinarySaturday {
     private void putOn(SaturdayClient client, SaturdayStaff person) {
         var job = client.job;
         client.on = new ApplicationId(desk.last() + 1);
-        report(client, person, new WorkEvent.PutOn(
-                Objects.requireNonNull(client.bowl), job.area, job.zone, job.cover, null));
+        report(
+                client,
+                person,
+                new WorkEvent.PutOn(Objects.requireNonNull(client.bowl), job.area, job.zone, job.cover, null));
         client.left = job.applying.minus(seconds(60, 180));
         client.stage = Stage.APPLYING;
     }

@@ -45,7 +45,9 @@ class OrdinarySaturdayTest {
         var figures = report.of(person);
         var kinds = report.ringsOf(person).stream()
                 .collect(Collectors.groupingBy(
-                        ring -> ring.bell().kind() + " " + ring.priority(), java.util.TreeMap::new, Collectors.counting()));
+                        ring -> ring.bell().kind() + " " + ring.priority(),
+                        java.util.TreeMap::new,
+                        Collectors.counting()));
         return "seed %d, %s: %d bells, %.2f in ten minutes, at most %d, half answered in %s; %s"
                 .formatted(
                         seed,

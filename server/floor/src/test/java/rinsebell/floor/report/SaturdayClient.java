@@ -82,8 +82,12 @@ final class SaturdayClient {
     final VisitId visit;
     Job job;
     Stage stage = Stage.SEATED;
-    @Nullable BowlId bowl;
-    @Nullable ApplicationId on;
+
+    @Nullable
+    BowlId bowl;
+
+    @Nullable
+    ApplicationId on;
     /** Still to be put on, or still to be cut and dried. */
     Duration left = Duration.ZERO;
 
