@@ -3,6 +3,7 @@ package rinsebell.web;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Collections;
@@ -10,7 +11,9 @@ import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * The style sheet, scripts and fonts, under addresses that name their content.
@@ -42,6 +45,8 @@ public final class Assets {
             "listen.js",
             "ring.js",
             "sound.js",
+            "offline.js",
+            "worker.js",
             "icon.svg",
             "fonts/b612-latin-400-normal.woff2",
             "fonts/b612-latin-700-normal.woff2",
@@ -101,6 +106,18 @@ public final class Assets {
         var all = new LinkedHashMap<String, Asset>();
         files.forEach((path, file) -> all.put(root + path, file));
         return all;
+    }
+
+    /**
+     * The service worker, to be served from the root. It begins with the addresses of all files: so a browser, which
+     * compares it byte by byte, notices when one of them is another.
+     */
+    public Asset worker() {
+        var list = all().keySet().stream().collect(Collectors.joining("\", \"", "const ASSETS = [\"", "\"];\n"));
+        var file = Objects.requireNonNull(files.get("worker.js"));
+        return new Asset(
+                file.type(),
+                (list + new String(file.bytes(), StandardCharsets.UTF_8)).getBytes(StandardCharsets.UTF_8));
     }
 
     private static byte[] styleSheet() {

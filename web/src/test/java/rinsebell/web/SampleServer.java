@@ -13,17 +13,18 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import rinsebell.web.view.KeptPage;
 
 /**
  * Serves the sample pages under the policy that the house sends, takes presses and tells the time. There is no feed.
  */
 final class SampleServer implements AutoCloseable {
     private static final String POLICY = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; "
-            + "font-src 'self'; connect-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
+            + "font-src 'self'; connect-src 'self'; worker-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
 
     private final HttpServer server;
     private final ExecutorService threads = Executors.newCachedThreadPool();
-    private final Assets assets = Assets.under("/assets");
+    private volatile Assets assets = Assets.under("/assets");
     private final Pages pages = new Pages();
 
     /** Bodies of the presses that came, in their order. */
@@ -34,6 +35,12 @@ final class SampleServer implements AutoCloseable {
 
     /** Presses to these addresses are refused. */
     final Set<String> refused = ConcurrentHashMap.newKeySet();
+
+    /** Whether nothing is answered. */
+    volatile boolean down;
+
+    /** Whether browsers may keep pages; tests that carry requests themselves would not see what a service worker asks. */
+    volatile boolean keeps;
 
     /** The samples' instant, whenever a page is sent; from then on it goes like any clock. */
     private volatile long startedNanos = System.nanoTime();
@@ -63,6 +70,11 @@ final class SampleServer implements AutoCloseable {
         startedNanos -= time.toNanos();
     }
 
+    /** From now on there are other files, as after an update of the program. */
+    void update() {
+        assets = Assets.under("/assets/next");
+    }
+
     @Override
     public void close() {
         server.stop(0);
@@ -71,8 +83,12 @@ final class SampleServer implements AutoCloseable {
 
     private void answer(HttpExchange exchange) throws IOException {
         var path = exchange.getRequestURI().getPath();
-        var page = Preview.samples().get(path.substring(1));
-        if (path.equals("/listening")) {
+        var page = path.equals("/kept") ? new KeptPage() : Preview.samples().get(path.substring(1));
+        if (down) {
+            exchange.close();
+        } else if (keeps && path.equals("/worker.js")) {
+            send(exchange, 200, "text/javascript", assets.worker().bytes());
+        } else if (path.equals("/listening")) {
             send(exchange, 204, "text/plain", new byte[0]);
         } else if (exchange.getRequestMethod().equals("POST")) {
             press(exchange);

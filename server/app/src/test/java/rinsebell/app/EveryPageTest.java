@@ -37,7 +37,7 @@ class EveryPageTest {
             "<script(?![^>]*\\ssrc=)|\\son[a-z]+=\"|\\sstyle=\"|<style|javascript:", Pattern.CASE_INSENSITIVE);
 
     /** Addresses that people do not open. */
-    private static final Pattern NO_PAGE = Pattern.compile("/(api|assets|feed|clock)(/|$)");
+    private static final Pattern NO_PAGE = Pattern.compile("/(api|assets|feed|clock|worker[.]js)(/|$)");
 
     private final Map<String, Long> ids = new TreeMap<>();
     private @Nullable RunningSalon opened;

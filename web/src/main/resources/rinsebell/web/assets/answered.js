@@ -1,8 +1,10 @@
 // What this device has answered itself is quiet on it at once, before the server has said so, and without the server too.
-// It is quiet for no longer than the house's interval, and what comes to a further stage rings again. A rinse is never
-// put off by it: its instants stay those of the plan.
+// It is quiet for no longer than the house's interval, and what comes to a further stage rings again; a look makes the next
+// one due after its interval. A rinse is never put off by it: its instants stay those of the plan.
 
-import { now } from "./clock.js";
+import { now, pace } from "./clock.js";
+import { all as waiting } from "./queue.js";
+import { age } from "./send.js";
 
 const RINSED_MS = 600000;
 // The shortest time after which a look is taken again, where the press does not name one.
@@ -13,7 +15,7 @@ let answered = [];
 const kindOf = (id) => id.split("-")[1];
 const ofVisit = (number) => (one) => one.href === `/visits/${number}`;
 
-// Which bells a press answers, and for how long at most.
+// Which bells a press answers, and for how long at most; or after how long a bell is due again.
 function answer(address, fields) {
   if (address.pathname === "/bells/acknowledge") {
     const [kind, subject, anchor] = ["kind", "subject", "anchor"].map((name) => address.searchParams.get(name) ?? fields.get(name));
@@ -24,7 +26,7 @@ function answer(address, fields) {
   const looks = { strand: "strand_check", scalp: "scalp_check" }[press];
   if (looks) {
     const minutes = Number(fields.get("decision"));
-    return { is: (one) => ofVisit(number)(one) && kindOf(one.id) === looks, ms: minutes > 0 ? minutes * 60000 : LOOK_MS };
+    return { is: (one) => ofVisit(number)(one) && kindOf(one.id) === looks, due: minutes > 0 ? minutes * 60000 : LOOK_MS };
   }
   if (press === "rinse") return { is: (one) => ofVisit(number)(one) && !["burning", "hot_foil"].includes(kindOf(one.id)), ms: RINSED_MS };
   return null;
@@ -38,14 +40,31 @@ function again(urgency) {
 
 /** Whether a bell, in the turn that it is in, was answered on this device a short while ago. */
 export function isAnswered(one, turn, all, at) {
-  return answered.some(({ is, ms, since }) => is(one, all) && turn.from <= since && at < since + (ms ?? again(turn.urgency)));
+  return answered.some(({ is, ms, since }) => ms !== undefined && is(one, all) && turn.from <= since && at < since + (ms ?? again(turn.urgency)));
 }
 
-/** Forgets all, since the server knows what it was told: its plan says what is quiet. */
-export const forget = () => (answered = []);
+/** A bell with the instants that it has after the looks that were taken here. */
+export function moved(one) {
+  const look = answered.filter(({ is, due }) => due && is(one)).pop();
+  const by = look ? Math.max(0, look.since + look.due - one.counts) : 0;
+  return { ...one, counts: one.counts + by, turns: one.turns.map((turn) => ({ ...turn, from: turn.from + by })) };
+}
+
+function take(action, fields, since) {
+  const what = answer(new URL(action), fields);
+  if (what) answered = [...answered.filter((one) => since - one.since < RINSED_MS), { ...what, since }];
+}
 
 /** Notes what a form that is sent answers. */
-export function note(form, submitter) {
-  const what = answer(new URL(form.action), new FormData(form, submitter));
-  if (what) answered = [...answered.filter((one) => now() - one.since < RINSED_MS), { ...what, since: now() }];
+export const note = (form, submitter) => take(form.action, new FormData(form, submitter), now());
+
+/** Notes again what still waits to be sent, on whatever page it was pressed. */
+export async function recall() {
+  for (const one of await waiting("presses")) take(one.action, new URLSearchParams(one.body), now() - age(one) * pace());
+}
+
+/** Forgets what the server has been told: its plan says what is quiet. */
+export function forget() {
+  answered = [];
+  recall();
 }

@@ -84,4 +84,7 @@ export function tick(scope = document) {
 // import this one may ask at once, so it is taken here.
 const root = document.documentElement;
 const load = performance.getEntriesByType?.("navigation")[0];
-take(load?.requestStart ?? 0, Number(root.dataset.now), load?.responseStart || performance.now(), speed);
+// One that the browser had kept was drawn a while ago: how long, only the device's own time of day can tell.
+const kept = Number(root.dataset.kept);
+if (kept) guess(Number(root.dataset.now) + (Date.now() - kept) * speed, speed);
+else take(load?.requestStart ?? 0, Number(root.dataset.now), load?.responseStart || performance.now(), speed);

@@ -17,9 +17,12 @@ let source;
 let opening;
 let reopening;
 let process = "";
-let heard = performance.now();
-let opened = heard;
-let heardAt = now();
+// A page that the browser had kept has heard nothing since it was drawn.
+const kept = document.documentElement.dataset.kept !== undefined;
+let heard = kept ? -Infinity : performance.now();
+let heardAt = kept ? Number(document.documentElement.dataset.now) : now();
+let away = kept ? "kept" : "stale";
+let opened = performance.now();
 let held = null;
 const waiting = new Map();
 
@@ -84,7 +87,7 @@ function release() {
 }
 
 function say(state) {
-  const stale = state === "stale";
+  const stale = state === away;
   const text = link.dataset[state].replace("{0}", clockTime(heardAt));
   if (link.textContent !== text) link.textContent = text;
   link.classList.toggle("stale", stale);
@@ -94,6 +97,7 @@ function say(state) {
 function listen() {
   heard = performance.now();
   heardAt = now();
+  away = "stale";
   say(source.readyState === EventSource.OPEN ? "live" : "asked");
 }
 
@@ -156,7 +160,7 @@ function reopen() {
 
 function watch() {
   if (performance.now() - heard < STALE_MS) return;
-  say("stale");
+  say(away);
   // A stream that is only being opened gets its time too: a slow network is not a dead one.
   if (performance.now() - opened > STALE_MS) reopen();
 }
@@ -169,6 +173,7 @@ function wake() {
 export function start() {
   if (!board) return;
   open();
+  watch();
   setInterval(watch, 1000);
   addEventListener("pageshow", (event) => event.persisted && open());
   addEventListener("pagehide", () => source?.close());

@@ -3,6 +3,7 @@
 import { start as startListening } from "./listen.js";
 import { tick } from "./clock.js";
 import { start as startFeed } from "./feed.js";
+import { start as startKeeping } from "./offline.js";
 import { start as startPresses } from "./press.js";
 import { panAll } from "./ribbon.js";
 import { start as startSync } from "./sync.js";
@@ -22,3 +23,4 @@ startPresses();
 startFeed();
 startRinging();
 startListening();
+startKeeping();

@@ -1,7 +1,7 @@
 // Decides what rings on this device: from the plan of every bell that the page carries and the salon's time, and from
 // nothing else. So it rings on time whether the server is there or not.
 
-import { forget, isAnswered, note } from "./answered.js";
+import { forget, isAnswered, moved, note, recall } from "./answered.js";
 import { left, now } from "./clock.js";
 import { chosen } from "./device.js";
 import { words } from "./kept.js";
@@ -38,6 +38,7 @@ function turned(all, at) {
   const quiet = (one, turn) => (isAnswered(one, turn, all, at) ? { ...turn, how: "heard" } : turn);
   const rings = ({ turn }) => (turn.how === "rings" ? 0 : 1);
   return all
+    .map(moved)
     .map((one) => ({ one, turn: turnAt(one, at) }))
     .filter(({ turn }) => turn)
     .map(({ one, turn }) => ({ ...one, turn: quiet(one, turn) }))
@@ -114,6 +115,7 @@ function look() {
 
 /** Rings from now on. */
 export function start() {
+  recall();
   document.addEventListener("submit", (event) => note(event.target, event.submitter), true);
   setInterval(look, LOOK_MS);
   look();

@@ -104,6 +104,7 @@ function wake() {
 
 /** Keeps this screen's time true from now on. */
 export function start() {
+  if (document.documentElement.dataset.kept) recall();
   measure();
   setInterval(measure, EVERY_MS);
   setInterval(look, LOOK_MS);

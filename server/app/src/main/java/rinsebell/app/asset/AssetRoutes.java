@@ -29,6 +29,7 @@ public final class AssetRoutes implements Routes {
     @Override
     public void addTo(RoutesConfig routes) {
         routes.get(PREFIX + "/<path>", this::send);
+        routes.get("/worker.js", ctx -> send(ctx, assets.worker()));
     }
 
     private void send(Context ctx) {
@@ -39,8 +40,12 @@ public final class AssetRoutes implements Routes {
         if (isHeld(ctx.header("If-None-Match"), tag)) {
             ctx.status(304);
         } else {
-            ctx.contentType(asset.type()).result(asset.bytes());
+            send(ctx, asset);
         }
+    }
+
+    private static void send(Context ctx, Asset asset) {
+        ctx.contentType(asset.type()).result(asset.bytes());
     }
 
     /** Whether a browser names this content among what it has (RFC 9110, section 13.1.2: compared weakly). */

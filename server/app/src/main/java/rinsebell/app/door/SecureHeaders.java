@@ -16,7 +16,7 @@ import org.eclipse.jetty.server.Request;
 final class SecureHeaders implements HttpConfiguration.Customizer {
 
     static final String POLICY = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; "
-            + "font-src 'self'; connect-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
+            + "font-src 'self'; connect-src 'self'; worker-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
 
     static final Map<String, String> ALL = all();
 

@@ -17,6 +17,7 @@ import rinsebell.floor.visit.Visit;
 import rinsebell.floor.visit.VisitId;
 import rinsebell.web.board.LivePages;
 import rinsebell.web.board.Moment;
+import rinsebell.web.view.KeptPage;
 import rinsebell.web.view.Look;
 import rinsebell.web.view.View;
 
@@ -40,6 +41,7 @@ public final class PageRoutes implements Routes {
         routes.get("/desk", ctx -> show(ctx, LivePages::desk));
         routes.get("/bells", ctx -> show(ctx, LivePages::bells));
         routes.get("/device", ctx -> show(ctx, LivePages::device));
+        routes.get("/kept", ctx -> show(ctx, pages -> new KeptPage()));
         routes.get("/pocket", this::pocket);
         routes.get("/chairs/{chair}", this::chair);
         routes.get("/visits/{visit}", this::visit);

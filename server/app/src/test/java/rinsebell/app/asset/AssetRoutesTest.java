@@ -63,6 +63,17 @@ class AssetRoutesTest {
         ask().get(assets.url(file)).then().statusCode(200).header("Content-Type", containsString(type));
     }
 
+    /** A browser asks for it anew each time, and takes another one for an update. */
+    @Test
+    void theServiceWorkerStandsAtTheRootAndNamesEveryFile() {
+        Response answer = ask().get("/worker.js");
+        assertThat(answer.header("Content-Type")).startsWith("text/javascript");
+        assertThat(answer.header("Cache-Control")).isEqualTo("no-store");
+        assertThat(answer.asString())
+                .startsWith("const ASSETS = [")
+                .contains(assets.all().keySet());
+    }
+
     @Test
     void whatABrowserHasIsNotSentAgain() {
         String url = assets.url("main.js");

@@ -1,0 +1,136 @@
+package rinsebell.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.PlaywrightException;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** Screens that the browser keeps, so that they open when nothing answers. There is no feed here. */
+class KeptIT extends SamplePages {
+    private static final String KEPT =
+            "async (path) => Boolean(await (await caches.open('rinsebell-pages')).match(path))";
+
+    private BrowserContext tablet;
+    private Page page;
+
+    @BeforeEach
+    void open() {
+        server.presses.clear();
+        server.keeps = true;
+        server.down = false;
+        tablet = chromium.browser.newContext();
+        page = tablet.newPage();
+        page.setDefaultTimeout(20_000);
+    }
+
+    @AfterEach
+    void close() {
+        tablet.close();
+        server.keeps = false;
+        server.down = false;
+    }
+
+    private void visit(String path) {
+        page.navigate(server.url(path));
+        page.waitForCondition(() -> (boolean) page.evaluate(KEPT, "/" + path));
+    }
+
+    private String link() {
+        page.waitForFunction("() => document.getElementById('link')?.textContent");
+        return page.locator("#link").textContent();
+    }
+
+    /** The samples are drawn at 14:22. */
+    @Test
+    void aScreenOpensWithoutTheServerAndSaysOfWhenItIs() {
+        visit("desk");
+        server.down = true;
+        page.reload();
+        assertThat(link()).isEqualTo("as of 14:22, not connected, clocks still run");
+        assertThat(page.evaluate("() => document.documentElement.hasAttribute('data-alone')"))
+                .isEqualTo(true);
+        server.down = false;
+        page.reload();
+        assertThat(page.evaluate("() => document.documentElement.dataset.kept")).isNull();
+    }
+
+    @Test
+    void itsClocksGoByTheLastTimeThatTheServerTold() {
+        visit("desk");
+        page.waitForFunction("() => localStorage.getItem('rinsebell-clock')");
+        page.evaluate("() => { const told = JSON.parse(localStorage.getItem('rinsebell-clock'));"
+                + " localStorage.setItem('rinsebell-clock', JSON.stringify({ ...told, date: told.date - 600000 })); }");
+        server.down = true;
+        page.reload();
+        assertThat(page.locator("time.clock").first().textContent()).isEqualTo("14:32");
+    }
+
+    @Test
+    void inPlaceOfWhatIsNotKeptStandsWhatIs() {
+        visit("desk");
+        visit("basins");
+        server.down = true;
+        page.navigate(server.url("pocket"));
+        assertThat(page.locator("h1").textContent()).isEqualTo("This screen is not kept on this device");
+        assertThat(page.locator(".screens a").allTextContents()).hasSize(2);
+        page.locator(".screens a[href='/desk']").click();
+        assertThat(link()).startsWith("as of 14:22");
+    }
+
+    @Test
+    void whatIsPressedOnAKeptScreenWaitsForTheServer() {
+        visit("basins");
+        server.down = true;
+        page.reload();
+        page.locator("main form[data-press] button").first().click();
+        page.locator("#kept .waiting").waitFor();
+        assertThat(server.presses).isEmpty();
+        server.down = false;
+        page.locator("#kept .waiting")
+                .waitFor(new com.microsoft.playwright.Locator.WaitForOptions()
+                        .setState(com.microsoft.playwright.options.WaitForSelectorState.DETACHED));
+        assertThat(server.presses).hasSize(1);
+    }
+
+    /** After an update the files of before are gone, and what is kept asks for the new ones. */
+    @Test
+    void newFilesTakeThePlaceOfTheOld() {
+        visit("desk");
+        var before = server.asset("main.js");
+        server.update();
+        page.reload();
+        page.waitForCondition(
+                () -> !(boolean) page.evaluate("async (old) => Boolean(await caches.match(old))", before));
+        server.down = true;
+        page.reload();
+        assertThat(link()).startsWith("as of");
+        assertThat(page.evaluate("() => new URL(document.querySelector('script[type=module]').src).pathname"))
+                .isEqualTo(server.asset("main.js"))
+                .isNotEqualTo(before);
+    }
+
+    /** Over plain HTTP on a LAN there is no service worker: nothing breaks, and the open page goes on. */
+    @Test
+    void whereNothingMayBeKeptAnOpenPageStaysUsable() {
+        tablet.addInitScript("Object.defineProperty(Navigator.prototype, 'serviceWorker', { value: undefined })");
+        page.onPageError(error -> {
+            throw new AssertionError(error);
+        });
+        page.navigate(server.url("basins"));
+        server.down = true;
+        page.locator("main form[data-press] button").first().click();
+        page.locator("#kept .waiting").waitFor();
+        server.down = false;
+        page.waitForCondition(() -> server.presses.size() == 1);
+        server.down = true;
+        try {
+            page.reload();
+        } catch (PlaywrightException refused) {
+            assertThat(refused.getMessage()).contains("ERR_EMPTY_RESPONSE");
+        }
+    }
+}
