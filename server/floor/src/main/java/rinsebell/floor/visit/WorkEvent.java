@@ -5,7 +5,6 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import rinsebell.floor.Fact;
 import rinsebell.floor.Reason;
@@ -140,23 +139,15 @@ public sealed interface WorkEvent extends VisitEvent {
             fold.heatOff(fact.happened());
         }
 
+        /** Not before the heat that it ends: what was on at that instant, or went on later. */
         @Override
         public List<Reason> objections(Situation situation) {
-            return Reason.unless(heat(situation).findAny().isPresent(), ReasonCode.HEAT_NOT_ON);
-        }
-
-        /** Not before the heat that it ends. */
-        @Override
-        public Instant notBefore(Situation situation) {
-            return heat(situation)
+            var heat = situation.visit().heats().stream()
+                    .filter(span -> !span.isOverAt(situation.at()))
                     .map(HeatSpan::from)
-                    .min(Instant::compareTo)
-                    .orElse(situation.visit().begin());
-        }
-
-        /** What was on at that instant, or went on later. */
-        private static Stream<HeatSpan> heat(Situation situation) {
-            return situation.visit().heats().stream().filter(span -> !span.isOverAt(situation.at()));
+                    .min(Instant::compareTo);
+            return heat.map(from -> Reason.unless(!situation.at().isBefore(from), ReasonCode.TOO_EARLY, from))
+                    .orElse(List.of(Reason.of(ReasonCode.HEAT_NOT_ON)));
         }
     }
 
