@@ -1,0 +1,36 @@
+package rinsebell.app;
+
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import org.jetbrains.lincheck.LincheckAssertionError;
+import org.jetbrains.lincheck.datastructures.ModelCheckingOptions;
+
+/**
+ * Whether threads that use a class at once always see what they would see one after the other, in some order.
+ *
+ * <p>Source: Lincheck tries the interleavings of random short programs, and searches for an order in which the same
+ * class, used by one thread, answers the same (linearizability; Herlihy and Wing, 1990).
+ */
+public final class Races {
+    private Races() {}
+
+    /** @param uses a class whose operations are what threads do to a thing of its own */
+    public static void noneIn(Class<?> uses) {
+        options().check(uses);
+    }
+
+    /** A race is found where one is: whoever asks for none can fail. */
+    public static void foundIn(Class<?> uses) {
+        assertThatThrownBy(() -> options().check(uses)).isInstanceOf(LincheckAssertionError.class);
+    }
+
+    private static ModelCheckingOptions options() {
+        return new ModelCheckingOptions()
+                .iterations(8)
+                .invocationsPerIteration(100)
+                .threads(2)
+                .actorsPerThread(2)
+                .actorsBefore(1)
+                .actorsAfter(1);
+    }
+}

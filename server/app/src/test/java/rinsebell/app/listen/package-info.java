@@ -1,0 +1,4 @@
+@NullMarked
+package rinsebell.app.listen;
+
+import org.jspecify.annotations.NullMarked;
