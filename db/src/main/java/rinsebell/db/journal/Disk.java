@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 
 /** The few things the journal asks of a disk; a test can let each of them fail. */
-interface Disk {
+public interface Disk {
 
     /** Opens a file for writing and creates it if it is not there; then its name is on disk for certain too. */
     OpenFile open(Path file) throws IOException;

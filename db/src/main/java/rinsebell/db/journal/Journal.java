@@ -59,6 +59,14 @@ public final class Journal implements AutoCloseable {
         return open(folder, reader, new Rules(new RealDisk(), FULL_AT_BYTES));
     }
 
+    /**
+     * The same on another disk than this computer's, which a simulation can let fail. What is read at the opening is read
+     * from the folder all the same.
+     */
+    public static Journal open(Path folder, JournalReader reader, Disk disk) throws IOException {
+        return open(folder, reader, new Rules(disk, FULL_AT_BYTES));
+    }
+
     static Journal open(Path folder, JournalReader reader, Rules rules) throws IOException {
         Files.createDirectories(folder);
         Recovery.State state = Recovery.read(folder, reader);

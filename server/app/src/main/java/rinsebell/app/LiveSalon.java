@@ -96,7 +96,7 @@ final class LiveSalon implements AutoCloseable {
                                         List.of(),
                                         clock.now(),
                                         paper.words())),
-                        facts -> followClock(facts, clock, marker),
+                        facts -> followClock(facts, clock, marker, feed),
                         this::show,
                         LiveSalon::stopAtOnce));
         pressing = new Pressing(desk, clock, kept.clients());
@@ -128,11 +128,12 @@ final class LiveSalon implements AutoCloseable {
     }
 
     /** The clock moves in the same breath as the facts do, so that no countdown jumps, after a restart neither. */
-    private static void followClock(List<Fact> facts, SalonClock clock, AliveMarker marker) {
+    private static void followClock(List<Fact> facts, SalonClock clock, AliveMarker marker, Feed feed) {
         List<Duration> steps =
                 facts.stream().flatMap(fact -> step(fact.event()).stream()).toList();
         steps.forEach(clock::confirm);
         if (!steps.isEmpty()) {
+            feed.beatAtOnce();
             marker.writeForCertain(clock.mark());
         }
     }

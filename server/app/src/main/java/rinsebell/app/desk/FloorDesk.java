@@ -56,6 +56,16 @@ public final class FloorDesk implements AutoCloseable {
 
     /** A desk on the floor as it was loaded; it takes presses from now on. */
     public FloorDesk(Snapshot loaded, Tools tools) {
+        this(tools, loaded);
+        this.writer.start();
+    }
+
+    /** A desk at which nobody works by itself, for a world with a time of its own: see {@link #takeTurn}. */
+    public static FloorDesk unattended(Snapshot loaded, Tools tools) {
+        return new FloorDesk(tools, loaded);
+    }
+
+    private FloorDesk(Tools tools, Snapshot loaded) {
         this.ledger = tools.ledger();
         this.memory = tools.memory();
         this.wording = tools.wording();
@@ -64,7 +74,6 @@ public final class FloorDesk implements AutoCloseable {
         this.stop = tools.stop();
         this.snapshot = loaded;
         this.writer = new Thread(this::work, "floor-desk");
-        this.writer.start();
     }
 
     /** The floor as everybody sees it now. */
@@ -145,6 +154,14 @@ public final class FloorDesk implements AutoCloseable {
             open.set(false);
             stop.run();
         }
+    }
+
+    /**
+     * Decides, saves, shows and answers what waits, at an unattended desk. A failure that leaves it open what is on disk
+     * goes up: nothing is answered then, and the desk is of no more use.
+     */
+    public void takeTurn() {
+        decide(line.waiting(MOST_IN_A_BATCH));
     }
 
     /** A failure that leaves it open what is on disk goes up and ends the desk: nothing is answered then. */

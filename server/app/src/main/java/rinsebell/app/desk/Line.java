@@ -77,6 +77,13 @@ final class Line {
         return batch;
     }
 
+    /** Those that wait now, together; none when nobody does. */
+    List<Waiting> waiting(int most) {
+        var batch = new ArrayList<Waiting>();
+        queue.drainTo(batch, most);
+        return batch;
+    }
+
     void answer(Waiting one, Answer answer) {
         one.answer.complete(answer);
         unanswered.remove(one);

@@ -55,6 +55,11 @@ public final class Feed implements AutoCloseable {
         }
     }
 
+    /** Lets the screens hear before the next beat what time it is: the clock was put right, and they ring by it. */
+    public void beatAtOnce() {
+        run(this::beat);
+    }
+
     /** How many screens are connected. */
     public int screenCount() {
         return screens.size();

@@ -16,6 +16,7 @@ import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
+import rinsebell.app.http.EventStream;
 import rinsebell.app.http.ServerUnderTest;
 
 class FeedTest {
@@ -117,6 +118,24 @@ class FeedTest {
             assertThat(beat.get("n").asLong()).isEqualTo(1);
             assertThat(beat.get("speed").asInt()).isEqualTo(1);
             assertThat(beat.get("clock").asText()).isEqualTo("agrees");
+        }
+    }
+
+    /** The next beat of this feed is due in an hour. */
+    @Test
+    void aBeatAtOnceComesBeforeWhatIsPublishedAfterIt() {
+        Feed seldom = new Feed(boards, new FeedLimits(Duration.ofHours(1), 8, 3, 40));
+        try (ServerUnderTest another = new ServerUnderTest(List.of(new FeedRoutes(seldom, boards)));
+                StreamReader screen = new StreamReader(another, "floor")) {
+            screen.fragments(2);
+            boards.show("chair-2", "taken");
+            seldom.beatAtOnce();
+            seldom.publish();
+            screen.fragments(3);
+            assertThat(screen.events().stream().map(EventStream.Event::type))
+                    .containsExactly("beat", "fragment", "fragment", "beat", "fragment");
+        } finally {
+            seldom.close();
         }
     }
 

@@ -1,0 +1,150 @@
+package rinsebell.demo.faults;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import org.jspecify.annotations.Nullable;
+import rinsebell.app.desk.Answer;
+import rinsebell.floor.Command;
+import rinsebell.floor.salon.StaffId;
+
+/** What {@code queue.js} and {@code send.js} do: keeps each press, and sends one after another until it is answered. */
+final class Outbox {
+    private static final long FIRST_WAIT = 500;
+    private static final long LONGEST_WAIT = 4_000;
+    private static final long NO_ANSWER = 25_000;
+    private static final double AT_ONCE = 1_000;
+    private static final double SLEEP = 2_000;
+
+    private final Day day;
+    private final Tablet tablet;
+    private final Deque<Kept> kept = new ArrayDeque<>();
+    private boolean sending;
+    private long wait;
+    private long attempt;
+
+    private static final class Kept {
+        final String id;
+        final long act;
+        final Command command;
+        final @Nullable StaffId by;
+        final double pressed;
+        final boolean sure;
+        final double steady;
+        final double date;
+        final int page;
+        final long pressedAt;
+        boolean again;
+        int times;
+
+        Kept(Day day, Tablet tablet, Command command, @Nullable StaffId by) {
+            this.act = day.nextAct();
+            this.id = "act-" + act;
+            this.command = command;
+            this.by = by;
+            this.pressed = tablet.clock.now();
+            this.sure = tablet.clock.isSure();
+            this.steady = tablet.steady();
+            this.date = tablet.date();
+            this.page = tablet.page();
+            this.pressedAt = day.agenda.now();
+        }
+    }
+
+    Outbox(Day day, Tablet tablet) {
+        this.day = day;
+        this.tablet = tablet;
+    }
+
+    boolean isEmpty() {
+        return kept.isEmpty();
+    }
+
+    void press(Command command, @Nullable StaffId by) {
+        var one = new Kept(day, tablet, command, by);
+        kept.add(one);
+        day.truth.pressed(one.act, tablet, tablet.expected.isDeceived() || tablet.expected.isDrowsy() || !one.sure);
+        send();
+    }
+
+    /** The page begins, or the line is back. */
+    void send() {
+        if (!sending && !kept.isEmpty()) {
+            sending = true;
+            wait = FIRST_WAIT;
+            attempt();
+        }
+    }
+
+    /** The page is gone; what it kept is in the browser's database. */
+    void reloads() {
+        sending = false;
+        attempt++;
+        if (!day.parts.keepsQueue()) {
+            kept.clear();
+        }
+    }
+
+    private void attempt() {
+        var mine = ++attempt;
+        var one = kept.getFirst();
+        one.times++;
+        var late = one.again || age(one) > AT_ONCE;
+        var age = late && day.parts.saysAge() ? Long.valueOf(Math.round(age(one))) : null;
+        var letter = new Letter(
+                tablet, day.parts.idOfAgain(one.id, one.times), one.act, one.command, one.by, age, one.pressedAt);
+        tablet.inSteady(NO_ANSWER, () -> fails(mine));
+        tablet.post(letter, mine);
+    }
+
+    private double age(Kept one) {
+        var wall = Math.max(0, tablet.date() - one.date);
+        var salon = one.sure && tablet.clock.isSure() ? tablet.clock.now() - one.pressed : -1;
+        if (one.page != tablet.page()) {
+            return salon < 0 ? wall : salon;
+        }
+        var steady = tablet.steady() - one.steady;
+        return wall - steady > SLEEP ? wall : steady;
+    }
+
+    /** No answer says nothing about whether it arrived. */
+    void fails(long which) {
+        if (which != attempt || !sending) {
+            return;
+        }
+        attempt++;
+        if (day.parts.sendsAgain()) {
+            kept.getFirst().again = true;
+        } else {
+            kept.removeFirst();
+        }
+        wait = Math.min(wait * 2, LONGEST_WAIT);
+        var next = attempt;
+        tablet.inSteady(wait, () -> goesOn(next));
+    }
+
+    private void goesOn(long which) {
+        if (which == attempt && sending) {
+            sending = false;
+            send();
+        }
+    }
+
+    void answered(long which, Letter letter, Answer answer) {
+        if (which != attempt || !sending) {
+            return;
+        }
+        if (answer instanceof Answer.NotKnown) {
+            fails(which);
+            return;
+        }
+        attempt++;
+        kept.removeFirst();
+        day.truth.settled(letter.act());
+        sending = false;
+        send();
+    }
+
+    long attemptNumber() {
+        return attempt;
+    }
+}

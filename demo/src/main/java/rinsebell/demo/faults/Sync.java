@@ -1,0 +1,187 @@
+package rinsebell.demo.faults;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+
+/** What {@code sync.js} does: asks the server for the time, and looks for sleep. */
+final class Sync {
+    private static final long EVERY = 60_000;
+    private static final long PATIENCE = 3_000;
+    private static final int QUICK = 4;
+    private static final double JUMP = 1_000;
+    private static final double LATE_BEAT = 1_500;
+
+    private final Day day;
+    private final Tablet tablet;
+    private final TabletClock clock;
+    private final List<Consumer<Boolean>> waiting = new ArrayList<>();
+    private double gapSeen;
+    private boolean heard;
+    private int asked;
+    private int measurement;
+
+    Sync(Day day, Tablet tablet, TabletClock clock) {
+        this.day = day;
+        this.tablet = tablet;
+        this.clock = clock;
+        gapSeen = gap();
+    }
+
+    private double gap() {
+        return tablet.date() - tablet.steady();
+    }
+
+    void start() {
+        measure(told -> {});
+        everyMinute(tablet.page());
+    }
+
+    private void everyMinute(int page) {
+        tablet.inSteady(EVERY, () -> {
+            if (page == tablet.page()) {
+                routine |= waiting.isEmpty();
+                begin(told -> {});
+                everyMinute(page);
+            }
+        });
+    }
+
+    private boolean routine;
+
+    /** One measurement at a time: whoever asks meanwhile is told of that one. */
+    void measure(Consumer<Boolean> told) {
+        routine = false;
+        begin(told);
+    }
+
+    private void begin(Consumer<Boolean> told) {
+        waiting.add(told);
+        if (waiting.size() == 1) {
+            asked = 0;
+            heard = false;
+            measurement++;
+            ask();
+        }
+    }
+
+    private void ask() {
+        new Question().go();
+    }
+
+    private void answered(boolean well) {
+        heard |= well;
+        var over = !well && asked > 0;
+        asked++;
+        if (over || asked == QUICK) {
+            routine = false;
+            var told = List.copyOf(waiting);
+            waiting.clear();
+            told.forEach(one -> one.accept(heard));
+        } else {
+            ask();
+        }
+    }
+
+    /** One request for the time, with the patience that it has. */
+    private final class Question {
+        private final double gapBefore = gap();
+        private final double sent = tablet.steady();
+        private final int page = tablet.page();
+        private final int mine = measurement;
+        private boolean over;
+
+        void go() {
+            tablet.inSteady(PATIENCE, () -> ends(false));
+            if (tablet.air.carries()) {
+                day.agenda.in(way(), this::reaches);
+            }
+        }
+
+        private long way() {
+            return routine && asked > 0 ? tablet.air.wayOfARoutine() : tablet.air.way();
+        }
+
+        private void reaches() {
+            var life = day.server.life();
+            if (life != null) {
+                var told = life.now();
+                var ahead = day.truth.ahead();
+                day.agenda.in(way(), () -> arrives(told, ahead));
+            } else if (!day.server.isUp() && !day.server.isSuspended()) {
+                day.agenda.in(way(), () -> tablet.arrives(() -> ends(false)));
+            }
+        }
+
+        private void arrives(long told, long ahead) {
+            if (!tablet.air.carries()) {
+                return;
+            }
+            tablet.arrives(() -> {
+                if (over || page != tablet.page()) {
+                    return;
+                }
+                var slept = Math.abs(gap() - gapBefore) > JUMP;
+                if (!slept) {
+                    var guessed = !clock.isSure();
+                    clock.take(tablet.own(sent), told, tablet.own(tablet.steady()));
+                    tablet.clockMoved(ahead, tablet.steady() - sent, guessed);
+                }
+                ends(!slept);
+            });
+        }
+
+        private void ends(boolean well) {
+            if (!over && page == tablet.page() && mine == measurement) {
+                over = true;
+                answered(well);
+            }
+        }
+    }
+
+    /** What a beat says is not earlier than that; what contradicts the screen is looked into. */
+    void hear(double server) {
+        var at = tablet.steady();
+        var ahead = clock.now() - server;
+        if (ahead >= -clock.doubt() && ahead <= clock.doubt() + LATE_BEAT) {
+            return;
+        }
+        if (!waiting.isEmpty()) {
+            tablet.expected.asksAlready();
+        }
+        measure(well -> {
+            if (!well && (ahead < -clock.doubt() || Double.isInfinite(clock.doubt()))) {
+                clock.set(server + tablet.steady() - at);
+                tablet.clockMoved(day.truth.ahead(), 0, false);
+            }
+        });
+    }
+
+    /** A step of one of the device's two clocks against the other is sleep, or somebody's hand. */
+    void look() {
+        var jump = gap() - gapSeen;
+        if (Math.abs(jump) < JUMP || !day.parts.looksForSleep()) {
+            return;
+        }
+        gapSeen = gap();
+        measure(well -> {
+            if (!well && jump > 0 && day.parts.countsSleepAlone()) {
+                clock.guess(clock.now() + jump);
+                tablet.guessed(jump);
+            }
+        });
+    }
+
+    void wakes() {
+        look();
+        if (day.parts.looksForSleep()) {
+            measure(told -> {});
+        }
+    }
+
+    /** The page is gone, and whoever asked with it. */
+    void forget() {
+        waiting.clear();
+        gapSeen = gap();
+    }
+}
