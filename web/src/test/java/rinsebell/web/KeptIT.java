@@ -99,6 +99,7 @@ class KeptIT extends SamplePages {
     /** After an update the files of before are gone, and what is kept asks for the new ones. */
     @Test
     void newFilesTakeThePlaceOfTheOld() {
+        visit("basins");
         visit("desk");
         var before = server.asset("main.js");
         server.update();
@@ -106,7 +107,7 @@ class KeptIT extends SamplePages {
         page.waitForCondition(
                 () -> !(boolean) page.evaluate("async (old) => Boolean(await caches.match(old))", before));
         server.down = true;
-        page.reload();
+        page.navigate(server.url("basins"));
         assertThat(link()).startsWith("as of");
         assertThat(page.evaluate("() => new URL(document.querySelector('script[type=module]').src).pathname"))
                 .isEqualTo(server.asset("main.js"))

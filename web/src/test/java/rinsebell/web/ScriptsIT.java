@@ -297,6 +297,30 @@ class ScriptsIT extends SamplePages {
         assertThat(page.evaluate("() => document.documentElement.dataset.ring")).isEqualTo("high");
     }
 
+    /** The next look is due after the interval that was said, or the shortest; a rinse keeps its instants. */
+    @ParameterizedTest
+    @CsvSource({"5, 300", "rinse, 180"})
+    void aLookThatIsTakenHereMovesTheNextOneAndNoRinse(String decision, int seconds) {
+        page.navigate(server.url("floor"));
+        var moved = in(
+                "answered.js",
+                "const { bells, ringing } = await import('" + server.asset("ring.js") + "');"
+                        + " const { now } = await import('" + server.asset("clock.js") + "');"
+                        + " const look = (visit) => { const form = document.createElement('form');"
+                        + " form.action = `/visits/${visit}/strand`;"
+                        + " form.innerHTML = '<input name=\"decision\" value=\"" + decision + "\">';"
+                        + " module.note(form); };"
+                        + " for (const li of document.querySelectorAll('#bells .rung li'))"
+                        + " li.dataset.href = `/visits/${li.dataset.bell.split('-')[2]}`;"
+                        + " const turns = (one) => JSON.stringify(one.turns); const before = bells(); look(76); look(73);"
+                        + " const after = before.map(module.moved);"
+                        + " const changed = after.filter((one, i) => turns(one) !== turns(before[i]));"
+                        + " const rinse = ringing(before, 'assistants', now()).map((one) => one.id);"
+                        + " const due = changed.map((one) => `${one.id} ${Math.round((one.counts - now()) / 1000)}`);"
+                        + " return [...due, ...rinse].join(', ');");
+        assertThat(moved).isEqualTo("bell-strand_check-76-61 " + seconds + ", bell-rinse-73-88");
+    }
+
     @Test
     void soundIsOffUntilTheFirstTouch() {
         page.navigate(server.url("chair"));

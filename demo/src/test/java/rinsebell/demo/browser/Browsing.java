@@ -1,6 +1,7 @@
 package rinsebell.demo.browser;
 
 import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.ConsoleMessage;
 import com.microsoft.playwright.Page;
@@ -77,6 +78,13 @@ final class Browsing implements AutoCloseable {
         page.onPageError(error -> faults.add(page.url() + " script: " + error));
         page.onResponse(this::note);
         return page;
+    }
+
+    /** A device of its own with as many pages as one opens, which trusts certificates that nobody vouches for. */
+    BrowserContext device(Size size) {
+        return browser.newContext(new Browser.NewContextOptions()
+                .setViewportSize(size.width(), size.height())
+                .setIgnoreHTTPSErrors(true));
     }
 
     /** Refusals by the content security policy are console errors too. */

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 
 /** The demo as a person starts it: a process of its own, with a port and a data folder that it keeps over a kill. */
@@ -14,27 +15,35 @@ final class RunningDemo implements AutoCloseable {
 
     private final Path data;
     private final int port;
+    private final List<String> more;
     private Process process;
 
-    private RunningDemo(Path data, int port) throws IOException {
+    private RunningDemo(Path data, int port, List<String> more) throws IOException {
         this.data = data;
         this.port = port;
+        this.more = more;
         this.process = start();
     }
 
-    /** Starts it; when this returns the floor is up. */
-    static RunningDemo in(Path data) throws IOException {
+    /**
+     * Starts it; when this returns the floor is up.
+     *
+     * @param more further arguments
+     */
+    static RunningDemo in(Path data, String... more) throws IOException {
         try (var free = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
             var port = free.getLocalPort();
             free.close();
-            return new RunningDemo(data, port);
+            return new RunningDemo(data, port, List.of(more));
         }
     }
 
     private Process start() throws IOException {
         var java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
         var jar = Path.of("target", "rinsebell-demo.jar").toString();
-        var command = List.of(java, "-Xmx256m", "-jar", jar, "--port", String.valueOf(port), "--data", data.toString());
+        var command = new ArrayList<>(
+                List.of(java, "-Xmx256m", "-jar", jar, "--port", String.valueOf(port), "--data", data.toString()));
+        command.addAll(more);
         var started = new ProcessBuilder(command)
                 .redirectError(ProcessBuilder.Redirect.INHERIT)
                 .start();
@@ -48,7 +57,7 @@ final class RunningDemo implements AutoCloseable {
     }
 
     String url() {
-        return "http://localhost:" + port;
+        return (more.contains("--certificate") ? "https" : "http") + "://localhost:" + port;
     }
 
     /** Ends it as a power cut does: nothing is written or closed any more. */
