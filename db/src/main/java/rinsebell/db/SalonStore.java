@@ -216,6 +216,11 @@ public final class SalonStore implements Ledger, AutoCloseable {
         return new Copies(folder, database);
     }
 
+    /** What devices sounded. */
+    public Soundings soundings() {
+        return new Soundings(database);
+    }
+
     /** The last time the database had to be made again. */
     public Optional<Rebuild> lastRebuild() {
         return tables.lastRebuild();

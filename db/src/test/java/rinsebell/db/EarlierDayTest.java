@@ -57,7 +57,7 @@ final class EarlierDayTest {
     private DayReport report(List<Fact> facts, Instant until) {
         var floor = Floor.of(facts);
         var log = RingLog.of(facts, floor.salon().beginOf(Saturday.DATE), until);
-        return DayReport.of(Saturday.DATE, log, floor);
+        return DayReport.of(Saturday.DATE, log, floor, List.of());
     }
 
     @Test

@@ -45,6 +45,7 @@ public final class Assets {
             "listen.js",
             "ring.js",
             "sound.js",
+            "sounded.js",
             "offline.js",
             "worker.js",
             "icon.svg",

@@ -2,12 +2,15 @@ package rinsebell.web;
 
 import static rinsebell.floor.testing.Scoop.g;
 
+import java.util.ArrayList;
+import java.util.List;
 import rinsebell.floor.Stream;
 import rinsebell.floor.bell.Bell;
 import rinsebell.floor.bell.BellKind;
 import rinsebell.floor.bell.Bells;
 import rinsebell.floor.report.DayReport;
 import rinsebell.floor.report.RingLog;
+import rinsebell.floor.report.Sounded;
 import rinsebell.floor.testing.Saturday;
 import rinsebell.floor.testing.Shelf;
 import rinsebell.floor.testing.Story;
@@ -38,7 +41,17 @@ final class LeadSamples {
         var moment = new Moment(floor, id -> "text " + id.seq(), Bells.of(floor), now, Words.british());
         var log = RingLog.of(story.facts(), floor.salon().beginOf(Saturday.DATE), now);
         var shell = new LivePages(moment, null, null).still(moment.say("lead.title"), Nav.DAY);
-        return new LeadTelling(moment, DayReport.of(Saturday.DATE, log, floor)).page(shell);
+        return new LeadTelling(moment, DayReport.of(Saturday.DATE, log, floor, sounded(log))).page(shell);
+    }
+
+    /** Two devices sound every turn, the second of them a little late. */
+    private static List<Sounded> sounded(RingLog log) {
+        var all = new ArrayList<Sounded>();
+        log.turns().forEach((turn, at) -> {
+            all.add(new Sounded(turn, "tablet", "chair-1", at.plusMillis(250), Saturday.at("08:00")));
+            all.add(new Sounded(turn, "screen", "wall", at.plusMillis(1_750), Saturday.at("08:00")));
+        });
+        return all;
     }
 
     private static Story story() {

@@ -88,7 +88,7 @@ final class SampleServer implements AutoCloseable {
             exchange.close();
         } else if (keeps && path.equals("/worker.js")) {
             send(exchange, 200, "text/javascript", assets.worker().bytes());
-        } else if (path.equals("/listening")) {
+        } else if (path.equals("/listening") || path.equals("/sounded")) {
             send(exchange, 204, "text/plain", new byte[0]);
         } else if (exchange.getRequestMethod().equals("POST")) {
             press(exchange);

@@ -22,6 +22,8 @@ import rinsebell.app.lead.Days;
 import rinsebell.app.lead.LeadRoutes;
 import rinsebell.app.listen.ListenRoutes;
 import rinsebell.app.listen.Listeners;
+import rinsebell.app.listen.SoundLog;
+import rinsebell.app.listen.SoundedRoutes;
 import rinsebell.app.page.Answers;
 import rinsebell.app.page.FormRoutes;
 import rinsebell.app.page.LiveFloor;
@@ -54,6 +56,7 @@ final class LiveSalon implements AutoCloseable {
     private final FeedRoutes feedRoutes;
     private final BellWatch watch;
     private final FloorDesk desk;
+    private final SoundLog sounds;
     private final Pressing pressing;
     private final List<Routes> routes;
 
@@ -100,6 +103,8 @@ final class LiveSalon implements AutoCloseable {
                         this::show,
                         LiveSalon::stopAtOnce));
         pressing = new Pressing(desk, clock, kept.clients());
+        sounds = new SoundLog(kept.days().soundings()::add, clock::now);
+        sounds.begin();
         routes = routes(clock, paper, kept);
     }
 
@@ -116,6 +121,7 @@ final class LiveSalon implements AutoCloseable {
                 new LeadRoutes(live, new Days(live::snapshot, clock, kept.days())),
                 new TimeRoutes(clock),
                 new ListenRoutes(listeners, this::ring),
+                new SoundedRoutes(sounds::take, clock::now),
                 forms,
                 new ClockRoutes(pressing, programs),
                 presses,
@@ -184,5 +190,6 @@ final class LiveSalon implements AutoCloseable {
     public void close() {
         watch.close();
         desk.close();
+        sounds.close();
     }
 }

@@ -66,6 +66,7 @@ public final class LeadTelling {
         var parts = new ArrayList<Part>();
         parts.add(new RinsesTelling(moment, report).part());
         people().forEach(person -> parts.add(of(person)));
+        parts.add(new SoundsTelling(moment, report).part());
         parts.add(salon());
         return parts;
     }
@@ -187,6 +188,13 @@ public final class LeadTelling {
         return seconds < 60
                 ? moment.say("lead.seconds", String.valueOf(seconds))
                 : moment.say("lead.minutes", String.valueOf(seconds / 60), "%02d".formatted(seconds % 60));
+    }
+
+    /** The same to the tenth of a second where it is short. */
+    static String fine(Moment moment, Duration length) {
+        return length.toMillis() < 10_000
+                ? moment.say("lead.seconds", String.format(Locale.UK, "%.1f", length.toMillis() / 1000.0))
+                : length(moment, length);
     }
 
     private static String decimal(double value) {

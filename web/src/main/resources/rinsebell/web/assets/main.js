@@ -6,6 +6,7 @@ import { start as startFeed } from "./feed.js";
 import { start as startKeeping } from "./offline.js";
 import { start as startPresses } from "./press.js";
 import { panAll } from "./ribbon.js";
+import { start as startNoting } from "./sounded.js";
 import { start as startSync } from "./sync.js";
 import { start as startRinging } from "./ring.js";
 
@@ -21,6 +22,7 @@ document.fonts?.ready.then(beat);
 startSync();
 startPresses();
 startFeed();
+startNoting();
 startRinging();
 startListening();
 startKeeping();

@@ -66,9 +66,10 @@ export async function unlock() {
 
 const changed = () => document.dispatchEvent(new Event("sound"));
 
-function play(urgency) {
+function play(urgency, keys) {
   others?.postMessage(urgency);
   burst(audio, urgency, chosen().volume);
+  document.dispatchEvent(new CustomEvent("sounded", { detail: keys }));
 }
 
 /** Plays what is asked for at once, whatever rings: for the sound check. */
@@ -92,8 +93,8 @@ export function sound(urgency, keys) {
   const due = fresh || at - last.at >= BURSTS[urgency].every;
   last = { urgency, keys, at: due ? at : last.at };
   if (!due || state() !== "on") return;
-  if (document.visibilityState === "visible") play(urgency);
-  else setTimeout(() => performance.now() - elsewhere > 2 * HIDDEN_MS && play(urgency), HIDDEN_MS);
+  if (document.visibilityState === "visible") play(urgency, keys);
+  else setTimeout(() => performance.now() - elsewhere > 2 * HIDDEN_MS && play(urgency, keys), HIDDEN_MS);
 }
 
 /** Says each line once, after the burst of what it is for. */

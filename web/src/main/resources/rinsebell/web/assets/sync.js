@@ -94,6 +94,7 @@ async function look() {
   const jump = gap() - gapSeen;
   if (Math.abs(jump) < JUMP_MS) return;
   gapSeen = gap();
+  if (jump > 0) document.dispatchEvent(new Event("woke"));
   if (!(await measure()) && jump > 0) guess(now() + jump * pace(), pace());
 }
 

@@ -11,11 +11,13 @@ import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import rinsebell.app.desk.Snapshot;
 import rinsebell.app.time.SalonClock;
+import rinsebell.db.Soundings;
 import rinsebell.floor.Fact;
 import rinsebell.floor.Floor;
 import rinsebell.floor.TextId;
 import rinsebell.floor.report.DayReport;
 import rinsebell.floor.report.RingLog;
+import rinsebell.floor.report.Sounded;
 
 /**
  * Tells what days came to. Today's goes on from where it was told last; an earlier one is told from its facts when somebody
@@ -33,9 +35,12 @@ public final class Days {
      *
      * @param facts of a day
      * @param texts of heads
+     * @param soundings of devices
      */
     public record Kept(
-            Function<LocalDate, List<Fact>> facts, Function<Collection<TextId>, Map<TextId, String>> texts) {}
+            Function<LocalDate, List<Fact>> facts,
+            Function<Collection<TextId>, Map<TextId, String>> texts,
+            Soundings soundings) {}
 
     /** Today, as far as it was told. */
     private record Today(LocalDate day, RingLog log, long taken) {}
@@ -72,7 +77,10 @@ public final class Days {
         var told = today;
         var log = told != null && told.day.equals(day) ? goneOn(told, facts, now) : begun(day, snapshot.floor(), now);
         today = new Today(day, log, snapshot.floor().lastSeq());
-        return new Told(DayReport.of(day, log, snapshot.floor()), snapshot.floor(), snapshot.texts());
+        return new Told(
+                DayReport.of(day, log, snapshot.floor(), sounded(day, snapshot.floor())),
+                snapshot.floor(),
+                snapshot.texts());
     }
 
     private static RingLog goneOn(Today told, List<Fact> facts, Instant now) {
@@ -97,10 +105,15 @@ public final class Days {
         return new Told(known.report, floor, texts(facts));
     }
 
-    private static Told told(LocalDate day, List<Fact> facts, Floor floor) {
+    private Told told(LocalDate day, List<Fact> facts, Floor floor) {
         var salon = floor.salon();
         var log = RingLog.of(facts, salon.beginOf(day), salon.beginOf(day.plusDays(1)));
-        return new Told(DayReport.of(day, log, floor), floor, Map.of());
+        return new Told(DayReport.of(day, log, floor, sounded(day, floor)), floor, Map.of());
+    }
+
+    private List<Sounded> sounded(LocalDate day, Floor floor) {
+        var salon = floor.salon();
+        return kept.soundings.between(salon.beginOf(day), salon.beginOf(day.plusDays(1)));
     }
 
     private Map<TextId, String> texts(List<Fact> facts) {

@@ -2,6 +2,7 @@ package rinsebell.floor.report;
 
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.Collection;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Collectors;
@@ -9,6 +10,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import rinsebell.floor.Fact;
 import rinsebell.floor.Floor;
+import rinsebell.floor.bell.BellKey;
 import rinsebell.floor.bowl.DayEvent;
 import rinsebell.floor.salon.StaffId;
 
@@ -21,6 +23,8 @@ import rinsebell.floor.salon.StaffId;
  * @param rings every ring of the day
  * @param standing every bell that rang, and how long it stood
  * @param rinses everything that came off
+ * @param sounds what devices sounded of it
+ * @param unheard bells of which no device sounded anything
  */
 public record DayReport(
         LocalDate day,
@@ -28,18 +32,23 @@ public record DayReport(
         Instant until,
         List<Annunciation> rings,
         List<Standing> standing,
-        List<RinseLateness> rinses) {
+        List<RinseLateness> rinses,
+        List<BellLateness> sounds,
+        List<BellKey> unheard) {
     public DayReport {
         rings = List.copyOf(rings);
         standing = List.copyOf(standing);
         rinses = List.copyOf(rinses);
+        sounds = List.copyOf(sounds);
+        unheard = List.copyOf(unheard);
     }
 
     /**
      * @param log what rang on that day
      * @param floor with everybody who was here, and all that is known of it by now
+     * @param sounded what devices say that they sounded on it
      */
-    public static DayReport of(LocalDate day, RingLog log, Floor floor) {
+    public static DayReport of(LocalDate day, RingLog log, Floor floor, Collection<Sounded> sounded) {
         var rings = log.annunciations();
         var begin = floor.salon().beginOf(day);
         var end = floor.salon().beginOf(day.plusDays(1));
@@ -49,7 +58,18 @@ public record DayReport(
                 .toList();
         var from = work.isEmpty() ? begin : work.get(0);
         var until = work.isEmpty() ? begin : work.get(work.size() - 1).plusMillis(1);
-        return new DayReport(day, from, until, rings, log.standing(), RinseLateness.of(floor, day));
+        var sounds = BellLateness.of(sounded, log.turns());
+        return new DayReport(
+                day, from, until, rings, log.standing(), RinseLateness.of(floor, day), sounds, unheard(log, sounds));
+    }
+
+    private static List<BellKey> unheard(RingLog log, List<BellLateness> sounds) {
+        var heard = sounds.stream().map(one -> one.sounded().turn().bell()).collect(Collectors.toSet());
+        return log.turns().keySet().stream()
+                .map(Turned::bell)
+                .distinct()
+                .filter(bell -> !heard.contains(bell))
+                .toList();
     }
 
     /** When people pressed about clients; what the night closes by itself is nobody's work. */

@@ -38,7 +38,7 @@ class OrdinarySaturdayTest {
 
     private static DayReport report(List<Fact> facts) {
         var log = RingLog.of(facts, at("04:00"), at("23:00"));
-        return DayReport.of(Saturday.DATE, log, Floor.of(facts));
+        return DayReport.of(Saturday.DATE, log, Floor.of(facts), List.of());
     }
 
     private static String told(long seed, StaffId person, DayReport report) {
