@@ -53,7 +53,7 @@ class RingModelIT {
     @Test
     void theModelRingsAsTheScriptDoes() {
         var floors = floors();
-        assertThat(floors).hasSizeGreaterThan(FLOORS);
+        assertThat(floors).hasSizeGreaterThan(20);
         var heard = 0;
         try (var playwright = Playwright.create(
                         new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
@@ -168,7 +168,7 @@ class RingModelIT {
         var ringing = (List<?>) page.evaluate(
                 "async ([ear, at]) => { const ring = await import('/ring.js');"
                         + " return ring.ringing(ring.bells(), ear, at).map(one => `${one.id}@${one.turn.from}`); }",
-                List.of(EarCode.of(ear), at));
+                List.of(EarCode.of(ear), (double) at));
         var found = new TreeSet<String>();
         ringing.forEach(one -> found.add(String.valueOf(one)));
         return found;

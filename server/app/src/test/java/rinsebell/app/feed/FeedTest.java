@@ -126,6 +126,7 @@ class FeedTest {
     void aBeatAtOnceComesBeforeWhatIsPublishedAfterIt() {
         Feed seldom = new Feed(boards, new FeedLimits(Duration.ofHours(1), 8, 3, 40));
         try (ServerUnderTest another = new ServerUnderTest(List.of(new FeedRoutes(seldom, boards)));
+                seldom;
                 StreamReader screen = new StreamReader(another, "floor")) {
             screen.fragments(2);
             boards.show("chair-2", "taken");
@@ -134,8 +135,6 @@ class FeedTest {
             screen.fragments(3);
             assertThat(screen.events().stream().map(EventStream.Event::type))
                     .containsExactly("beat", "fragment", "fragment", "beat", "fragment");
-        } finally {
-            seldom.close();
         }
     }
 
