@@ -96,7 +96,7 @@ final class SalonPages {
                 "",
                 away ? "/day/back" : "/day/break",
                 new Press.Hidden("staff", Choices.number(id)));
-        var change = Press.opens(ask.say("form.staff.change"), "", "/staff/" + id + "/change");
+        var change = Press.opens(ask.say("form.staff.change"), "", "/staff/" + id);
         return new Row(
                 "",
                 ask.moment().name(member.id()),

@@ -56,6 +56,7 @@ public final class FormRoutes implements Routes {
         routes.get("/clients/{id}", ctx -> client(ctx, "card"));
         routes.get("/clients/{id}/erase", ctx -> client(ctx, "erase"));
         routes.get("/day/{press}", ctx -> show(ctx, "day", ctx.pathParam("press"), 0));
+        routes.get("/bells/{press}", ctx -> show(ctx, "bells", ctx.pathParam("press"), 0));
         routes.get("/staff/{id}", ctx -> show(ctx, "staff", "change", known(ctx, "staff")));
         for (var resource : List.of("visits", "bowls", "products", "facts")) {
             routes.get(
