@@ -6,8 +6,10 @@ import java.time.ZoneOffset;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.LongStream;
+import java.util.stream.Stream;
 import rinsebell.app.time.MachineTime;
 import rinsebell.demo.BusyDay;
 import rinsebell.floor.bell.Bell;
@@ -33,27 +35,28 @@ public final class Screens {
         var first = Duration.ofSeconds(20 + many / 50);
         var day = BusyDay.falling(DUES, Served.now(), ZoneOffset.UTC, first, APART);
         try (var served = Served.with(day);
+                var pace = new Pace();
                 var bare = new BareBroadcast();
                 var screens = new Watchers(served.port(), "floor", many);
                 var yardstick = new Watchers(bare.port(), "floor", many)) {
-            measure(dues(day), screens, yardstick, bare);
+            measure(dues(day), screens, yardstick, bare, pace);
         }
         System.exit(0);
     }
 
-    private static void measure(List<Instant> dues, Watchers screens, Watchers yardstick, BareBroadcast bare)
-            throws InterruptedException {
+    private static void measure(List<Instant> dues, Watchers screens, Watchers yardstick, BareBroadcast bare, Pace pace)
+            throws InterruptedException, ExecutionException {
         var late = LongStream.builder();
         var bareLate = LongStream.builder();
         var bytes = 0;
         for (var i = 0; i < dues.size(); i++) {
             var due = nanosOf(dues.get(i));
             // What was due before must not be taken for it.
-            TimeUnit.NANOSECONDS.sleep(due - MACHINE.monotonicNanos() - TimeUnit.MILLISECONDS.toNanos(200));
+            pace.passes(due - MACHINE.monotonicNanos() - TimeUnit.MILLISECONDS.toNanos(200));
             screens.expect();
             var took = since(due, screens.arrivals());
             // What else changed with it comes right after.
-            TimeUnit.MILLISECONDS.sleep(300);
+            pace.passesMillis(300);
             bytes = screens.sent().length;
             yardstick.expect();
             var again = MACHINE.monotonicNanos() + TimeUnit.MILLISECONDS.toNanos(300);
@@ -87,7 +90,7 @@ public final class Screens {
                 .toList();
     }
 
-    private static java.util.stream.Stream<Instant> rings(Bell bell) {
+    private static Stream<Instant> rings(Bell bell) {
         return bell.rings().stream().map(Ring::from);
     }
 

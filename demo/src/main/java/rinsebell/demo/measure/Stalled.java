@@ -4,7 +4,6 @@ import java.net.StandardSocketOptions;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.UUID;
-import java.util.concurrent.TimeUnit;
 import java.util.stream.LongStream;
 import rinsebell.app.time.MachineTime;
 
@@ -24,19 +23,21 @@ public final class Stalled {
     public static void main(String... arguments) throws Exception {
         try (var served = Served.with(CHAIRS);
                 var screens = new Watchers(served.port(), "floor", 9);
+                var pace = new Pace();
                 var presser = new Connection(served.port())) {
-            waits(served, screens, presser, WARM_UP);
-            var alone = waits(served, screens, presser, PRESSES);
+            waits(served, screens, presser, pace, WARM_UP);
+            var alone = waits(served, screens, presser, pace, PRESSES);
             try (var stalled = Watchers.opened(served.port(), "floor")) {
                 stalled.setOption(StandardSocketOptions.SO_RCVBUF, 4096);
-                var beside = waits(served, screens, presser, PRESSES);
+                var beside = waits(served, screens, presser, pace, PRESSES);
                 System.out.printf(Locale.ROOT, "nine screens: %s; beside one that never reads: %s%n", alone, beside);
             }
         }
         System.exit(0);
     }
 
-    private static Quantiles waits(Served served, Watchers screens, Connection presser, int presses) throws Exception {
+    private static Quantiles waits(Served served, Watchers screens, Connection presser, Pace pace, int presses)
+            throws Exception {
         var heads = served.day().floor().openVisits();
         var all = LongStream.builder();
         for (var i = 0; i < presses; i++) {
@@ -45,7 +46,7 @@ public final class Stalled {
             var visit = heads.get(i % heads.size()).id().value();
             presser.post("/api/visits/" + visit + "/strand", UUID.randomUUID().toString(), LOOK);
             Arrays.stream(screens.arrivals()).forEach(at -> all.add(at - start));
-            TimeUnit.MILLISECONDS.sleep(20);
+            pace.passesMillis(20);
         }
         return new Quantiles(all.build().toArray());
     }
