@@ -6,8 +6,10 @@ import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.concurrent.CompletionStage;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.atomic.AtomicBoolean;
 import org.eclipse.jetty.ee10.servlet.ServletContextRequest;
+import org.eclipse.jetty.server.Request;
 import rinsebell.app.door.Device;
 import rinsebell.app.door.Problem;
 import rinsebell.app.door.ProblemCode;
@@ -60,7 +62,7 @@ public final class FeedRoutes implements Routes {
                 ctx.res().setHeader("Connection", "close");
             }
             startStream(ctx.res());
-            ctx.future(() -> written(seat, ctx).toCompletableFuture());
+            ctx.future(() -> written(seat, ctx));
         } catch (IOException | RuntimeException e) {
             leave(seat);
             throw e;
@@ -104,8 +106,18 @@ public final class FeedRoutes implements Routes {
     }
 
     /** Past the servlet's own stream, which would hold a thread for each screen. */
-    private CompletionStage<Void> written(Seat seat, Context ctx) {
-        var response = ServletContextRequest.getServletContextRequest(ctx.req()).getServletContextResponse();
-        return seat.screen().writeTo(response).whenComplete((done, failure) -> leave(seat));
+    private CompletableFuture<Void> written(Seat seat, Context ctx) {
+        var request = ServletContextRequest.getServletContextRequest(ctx.req());
+        var over = new AtomicBoolean();
+        Request.addCompletionListener(request, failure -> over.set(true));
+        var answered = new CompletableFuture<Void>();
+        var unused = seat.screen().writeTo(request.getServletContextResponse()).thenRun(() -> {
+            leave(seat);
+            // A browser that hangs up with all its streams ends their requests itself: nothing is left to be answered.
+            if (!over.get()) {
+                answered.complete(null);
+            }
+        });
+        return answered;
     }
 }

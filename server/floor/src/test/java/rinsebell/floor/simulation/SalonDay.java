@@ -23,6 +23,7 @@ import rinsebell.floor.bell.Bells;
 import rinsebell.floor.bell.Priority;
 import rinsebell.floor.bell.Stage;
 import rinsebell.floor.bowl.DayEvent.ClockShifted;
+import rinsebell.floor.bowl.DayEvent.TimeMissed;
 import rinsebell.floor.command.Acknowledge;
 import rinsebell.floor.command.EndDay;
 import rinsebell.floor.command.OnDay;
@@ -285,6 +286,20 @@ public final class SalonDay {
         assertThat(countdowns(before.bells()))
                 .as("countdowns after the clock moved by %s", by)
                 .isEqualTo(left);
+        timePassedUncounted(by.abs().dividedBy(60));
+    }
+
+    /** The machine was off: what was recorded stands, and everything is due so much sooner. */
+    private void timePassedUncounted(Duration by) {
+        var dues = before.bells().stream().map(Bell::stages).toList();
+        var missed = new OnDay(new TimeMissed(by));
+        tally.add(missed, desk.plans(missed));
+        desk.at(desk.now().plus(by));
+        before = new Sentences(desk.floor(), desk.now());
+        before.hold();
+        assertThat(before.bells().stream().map(Bell::stages).toList())
+                .as("what is due after %s passed uncounted", by)
+                .isEqualTo(dues);
     }
 
     private Map<String, Object> countdowns(List<Bell> bells) {
