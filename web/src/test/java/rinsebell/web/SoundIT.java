@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import com.microsoft.playwright.Page;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -21,6 +23,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  */
 class SoundIT extends SamplePages {
     private static final int RATE = 48_000;
+    private static final Map<String, double[]> RENDERED = new HashMap<>();
 
     /** Below this a sample is silence: 1 % of full scale. */
     private static final double SILENCE = 0.01;
@@ -93,6 +96,10 @@ class SoundIT extends SamplePages {
     }
 
     private double[] rendered(String urgency) {
+        return RENDERED.computeIfAbsent(urgency, this::render);
+    }
+
+    private double[] render(String urgency) {
         page.navigate(server.url("floor"));
         var samples = (List<?>) in(
                 page,

@@ -26,7 +26,7 @@ public final class Races {
 
     private static ModelCheckingOptions options() {
         return new ModelCheckingOptions()
-                .iterations(8)
+                .iterations(6)
                 .invocationsPerIteration(100)
                 .threads(2)
                 .actorsPerThread(2)
