@@ -256,10 +256,7 @@ final class Life {
     }
 
     private static Stream<Duration> step(Event event) {
-        if (event instanceof DayEvent.TimeMissed missed) {
-            return Stream.of(missed.by());
-        }
-        return event instanceof DayEvent.ClockShifted shift ? Stream.of(shift.by()) : Stream.empty();
+        return event instanceof DayEvent.ClockConfirmed confirmed ? Stream.of(confirmed.by()) : Stream.empty();
     }
 
     private void putRight(Duration step) {

@@ -67,7 +67,7 @@ final class Truth {
     }
 
     private static boolean isOfTheClock(Fact fact) {
-        return fact.event() instanceof DayEvent.ClockShifted || fact.event() instanceof DayEvent.TimeMissed;
+        return fact.event() instanceof DayEvent.ClockConfirmed;
     }
 
     /**

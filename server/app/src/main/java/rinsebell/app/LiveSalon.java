@@ -145,10 +145,7 @@ final class LiveSalon implements AutoCloseable {
     }
 
     private static Optional<Duration> step(Event event) {
-        if (event instanceof DayEvent.TimeMissed missed) {
-            return Optional.of(missed.by());
-        }
-        return event instanceof DayEvent.ClockShifted shift ? Optional.of(shift.by()) : Optional.empty();
+        return event instanceof DayEvent.ClockConfirmed confirmed ? Optional.of(confirmed.by()) : Optional.empty();
     }
 
     /** Whoever does not listen any more is told of by then, too. */

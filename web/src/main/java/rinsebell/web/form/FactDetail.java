@@ -169,11 +169,8 @@ final class FactDetail {
         if (event instanceof DayEvent.Outage gap) {
             return Stream.of(moment.say("sheet.gap", moment.clock(gap.from()), moment.clock(gap.until())));
         }
-        if (event instanceof DayEvent.TimeMissed missed) {
-            return Stream.of(moment.say("fact.seconds", missed.by().toSeconds()));
-        }
-        return event instanceof DayEvent.ClockShifted shift
-                ? Stream.of(moment.say("fact.seconds", shift.by().toSeconds()))
+        return event instanceof DayEvent.ClockConfirmed confirmed
+                ? Stream.of(moment.say("fact.seconds", confirmed.by().toSeconds()))
                 : Stream.empty();
     }
 

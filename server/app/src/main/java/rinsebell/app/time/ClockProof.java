@@ -42,11 +42,8 @@ public record ClockProof(@Nullable Instant newest, Instant wall) {
 
     /** That the clock was put right happened, by the clock before, at another time. */
     private static Instant happened(Fact fact) {
-        if (fact.event() instanceof DayEvent.TimeMissed missed) {
-            return fact.happened().plus(missed.by());
-        }
-        return fact.event() instanceof DayEvent.ClockShifted shift
-                ? fact.happened().plus(shift.by())
+        return fact.event() instanceof DayEvent.ClockConfirmed confirmed
+                ? fact.happened().plus(confirmed.by())
                 : fact.happened();
     }
 

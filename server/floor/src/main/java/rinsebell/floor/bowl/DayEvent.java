@@ -156,8 +156,14 @@ public sealed interface DayEvent extends Event {
         }
     }
 
+    /** A person said that the machine's clock is right, and so the salon's moved. */
+    sealed interface ClockConfirmed permits ClockShifted, TimeMissed {
+        /** By how much; back is negative. */
+        Duration by();
+    }
+
     /** The wall clock was wrong by this much: every instant recorded before moves alike. */
-    record ClockShifted(Duration by) implements DayEvent {
+    record ClockShifted(Duration by) implements DayEvent, ClockConfirmed {
         @Override
         public Day applyTo(Day day, Fact fact) {
             return day;
@@ -168,7 +174,7 @@ public sealed interface DayEvent extends Event {
      * So much time had passed uncounted while the machine was off; zero when none had. What was recorded before stands,
      * and is due so much sooner.
      */
-    record TimeMissed(Duration by) implements DayEvent {
+    record TimeMissed(Duration by) implements DayEvent, ClockConfirmed {
         @Override
         public Day applyTo(Day day, Fact fact) {
             return day;
