@@ -10,18 +10,17 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
-import java.util.stream.Stream;
 import rinsebell.app.desk.Answer;
 import rinsebell.app.desk.FloorDesk;
 import rinsebell.app.desk.Press;
 import rinsebell.app.desk.PressMemory;
 import rinsebell.app.desk.Snapshot;
+import rinsebell.app.time.ClockMark;
 import rinsebell.app.time.ClockProof;
 import rinsebell.app.time.SalonClock;
 import rinsebell.floor.Asked;
 import rinsebell.floor.ClockTrust;
 import rinsebell.floor.Command;
-import rinsebell.floor.Event;
 import rinsebell.floor.Fact;
 import rinsebell.floor.Floor;
 import rinsebell.floor.bowl.DayEvent;
@@ -46,6 +45,7 @@ final class Life {
     private final Server server;
     private final int run;
     private final Book book;
+    private final Optional<ClockMark> mark;
     private final SalonClock clock;
     private final FloorDesk desk;
     private final Instant since;
@@ -65,9 +65,10 @@ final class Life {
         this.run = run;
         book = Book.open(server.journal(), server.disk, server.database, day.parts, server::passes);
         var floor = floor(book.facts());
-        clock = clock(floor);
+        day.truth.starts(server, book.facts());
+        mark = mark(floor);
+        clock = clock();
         since = clock.now();
-        day.truth.startsAt(since);
         var loaded = Snapshot.of(floor, Map.of());
         plan = shown(loaded);
         desk = FloorDesk.unattended(
@@ -98,11 +99,14 @@ final class Life {
                 .orElseGet(() -> Floor.of(facts));
     }
 
-    private SalonClock clock(Floor floor) {
-        var wall = Instant.ofEpochMilli(server.machine.wallMillis());
-        var mark = server.marker().last(ClockProof.of(floor, wall));
-        day.truth.starts(server, book.facts());
-        return mark.filter(last -> server.lastMark() != null && day.parts.goesOnFromMark())
+    /** What tells of the time when nobody has run here yet is the wall alone. */
+    private Optional<ClockMark> mark(Floor floor) {
+        var proof = day.parts.proof(ClockProof.of(floor, Instant.ofEpochMilli(server.machine.wallMillis())));
+        return server.lastMark() == null ? Optional.empty() : server.marker().last(proof);
+    }
+
+    private SalonClock clock() {
+        return mark.filter(last -> day.parts.goesOnFromMark())
                 .map(last -> SalonClock.goingOnFrom(last, server.machine, 1))
                 .orElseGet(() -> SalonClock.startingAtTheWall(server.machine, 1));
     }
@@ -113,10 +117,9 @@ final class Life {
 
     void begin() {
         day.truth.started(desk.snapshot(), book.read());
-        var mark = server.lastMark();
-        if (mark != null && isOutage(mark.salon())) {
-            own(new OnDay(new DayEvent.Outage(mark.salon(), clock.now())));
-        }
+        mark.map(ClockMark::salon)
+                .filter(this::isOutage)
+                .ifPresent(lastAlive -> own(new OnDay(new DayEvent.Outage(lastAlive, clock.now()))));
         round();
     }
 
@@ -252,16 +255,12 @@ final class Life {
     /** The clock moves in the same breath as the facts do. */
     private void saved(List<Fact> facts) {
         day.truth.saved(facts);
-        facts.stream().map(Fact::event).flatMap(Life::step).forEach(this::putRight);
+        ClockProof.steps(facts).forEach(this::putRight);
     }
 
-    private static Stream<Duration> step(Event event) {
-        return event instanceof DayEvent.ClockConfirmed confirmed ? Stream.of(confirmed.by()) : Stream.empty();
-    }
-
-    private void putRight(Duration step) {
+    private void putRight(long fact, Duration step) {
         if (day.parts.clockFollows()) {
-            clock.confirm(step);
+            clock.confirm(step, fact);
         }
         day.truth.shifted(step);
         if (day.parts.beatsAtOnce()) {

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.OptionalLong;
 import rinsebell.app.desk.Snapshot;
+import rinsebell.app.time.ClockProof;
 import rinsebell.floor.Ledger;
 import rinsebell.floor.bell.Bell;
 import rinsebell.floor.bell.BellKind;
@@ -58,6 +59,11 @@ class Parts {
     /** Whether devices hear of a clock that was put right before the next beat is due. */
     boolean beatsAtOnce() {
         return true;
+    }
+
+    /** What tells of the time at a start, besides the mark. */
+    ClockProof proof(ClockProof read) {
+        return read;
     }
 
     /** Whether the mark of a clock that was put right is written at once. */

@@ -34,7 +34,6 @@ final class Truth {
     private final Map<Long, Pressed> pressed = new HashMap<>();
     private long ahead;
     private int steps;
-    private boolean isUnmarked;
 
     /**
      * @param ahead how far the salon's time was ahead, as the device had been told
@@ -51,9 +50,16 @@ final class Truth {
         return ahead;
     }
 
-    /** A process starts: within one start of the machine time has simply gone on; after a new one only the wall tells. */
+    /**
+     * A process starts: within one start of the machine time has simply gone on; after a new one only the wall tells. A
+     * clock that was put right is, even when the process had died before it could say so.
+     */
     void starts(Server server, Collection<Fact> read) {
-        isUnmarked = read.stream().anyMatch(fact -> isOfTheClock(fact) && !facts.containsKey(fact.seq()));
+        var unsaid = read.stream()
+                .filter(fact -> !facts.containsKey(fact.seq()))
+                .mapToLong(Truth::putRightBy)
+                .sum();
+        ahead += unsaid;
         var mark = server.lastMark();
         var now = day.agenda.now();
         var wall = server.machine.wallAhead();
@@ -62,22 +68,14 @@ final class Truth {
         } else if (mark.bootId().equals(server.machine.bootId())) {
             ahead = Math.abs(ahead - wall) <= SECOND ? wall : ahead;
         } else {
-            ahead = Math.max(mark.salon().toEpochMilli() - now, wall);
+            ahead = Math.max(mark.salon().toEpochMilli() + unsaid - now, wall);
         }
     }
 
-    private static boolean isOfTheClock(Fact fact) {
-        return fact.event() instanceof DayEvent.ClockConfirmed;
-    }
-
-    /**
-     * A crash between the force of a clock that was put right and its mark leaves open which of the two the next start
-     * goes by: what it chose is taken for true.
-     */
-    void startsAt(Instant salon) {
-        if (isUnmarked) {
-            ahead = salon.toEpochMilli() - day.agenda.now();
-        }
+    private static long putRightBy(Fact fact) {
+        return fact.event() instanceof DayEvent.ClockConfirmed confirmed
+                ? confirmed.by().toMillis()
+                : 0;
     }
 
     void shifted(Duration by) {

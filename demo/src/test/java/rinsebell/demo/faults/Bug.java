@@ -1,10 +1,12 @@
 package rinsebell.demo.faults;
 
 import java.time.Instant;
+import java.util.Collections;
 import java.util.List;
 import java.util.OptionalLong;
 import java.util.function.UnaryOperator;
 import rinsebell.app.desk.Snapshot;
+import rinsebell.app.time.ClockProof;
 import rinsebell.floor.Correction;
 import rinsebell.floor.Ledger;
 import rinsebell.floor.bell.AlarmState;
@@ -230,6 +232,18 @@ enum Bug {
         boolean marksAtOnce() {
             return false;
         }
+
+        @Override
+        ClockProof proof(ClockProof read) {
+            return withoutSteps(read);
+        }
+    }),
+    /** A crash between the fact that the clock was put right and its mark brings the time before back. */
+    FACT_WITHOUT_MARK(Rule.CLOCK_HOLDS, 158, new Parts() {
+        @Override
+        ClockProof proof(ClockProof read) {
+            return withoutSteps(read);
+        }
     }),
     /** Devices hear seconds later that the clock was put right. */
     CLOCK_PUT_RIGHT_UNHEARD(Rule.SOUNDS_IN_TIME, 1, new Parts() {
@@ -247,6 +261,10 @@ enum Bug {
         this.breaks = breaks;
         this.seed = seed;
         this.parts = parts;
+    }
+
+    private static ClockProof withoutSteps(ClockProof read) {
+        return new ClockProof(read.newest(), Collections.emptySortedMap(), read.wall());
     }
 
     @FunctionalInterface

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import rinsebell.app.api.ClientReads;
@@ -36,14 +37,13 @@ import rinsebell.app.press.ErasingRoutes;
 import rinsebell.app.press.PressRoutes;
 import rinsebell.app.press.Pressing;
 import rinsebell.app.time.AliveMarker;
+import rinsebell.app.time.ClockProof;
 import rinsebell.app.time.MachineTime;
 import rinsebell.app.time.SalonClock;
 import rinsebell.db.Clients;
 import rinsebell.db.Rebuild;
-import rinsebell.floor.Event;
 import rinsebell.floor.Fact;
 import rinsebell.floor.Ledger;
-import rinsebell.floor.bowl.DayEvent;
 import rinsebell.web.board.Moment;
 import rinsebell.web.board.ReasonTelling;
 
@@ -135,17 +135,12 @@ final class LiveSalon implements AutoCloseable {
 
     /** The clock moves in the same breath as the facts do, so that no countdown jumps, after a restart neither. */
     private static void followClock(List<Fact> facts, SalonClock clock, AliveMarker marker, Feed feed) {
-        List<Duration> steps =
-                facts.stream().flatMap(fact -> step(fact.event()).stream()).toList();
-        steps.forEach(clock::confirm);
+        SortedMap<Long, Duration> steps = ClockProof.steps(facts);
+        steps.forEach((fact, step) -> clock.confirm(step, fact));
         if (!steps.isEmpty()) {
             feed.beatAtOnce();
             marker.writeForCertain(clock.mark());
         }
-    }
-
-    private static Optional<Duration> step(Event event) {
-        return event instanceof DayEvent.ClockConfirmed confirmed ? Optional.of(confirmed.by()) : Optional.empty();
     }
 
     /** Whoever does not listen any more is told of by then, too. */

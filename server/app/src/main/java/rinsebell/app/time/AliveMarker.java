@@ -23,6 +23,8 @@ public final class AliveMarker {
     private static final Logger LOG = LoggerFactory.getLogger(AliveMarker.class);
 
     private static final String BEHIND = "behind";
+    private static final String CONFIRMED = "confirmed ";
+    private static final int LINES = 3;
 
     private final Path file;
     private final Path next;
@@ -40,7 +42,7 @@ public final class AliveMarker {
      */
     public Optional<ClockMark> last(ClockProof proof) {
         try {
-            return Files.exists(file) ? proof.over(parse(Files.readAllLines(file))) : proof.alone();
+            return Files.exists(file) ? proof.over(parse(Files.readAllLines(file), proof)) : proof.alone();
         } catch (IOException | DateTimeException | IllegalArgumentException e) {
             setAside(e);
             return proof.alone();
@@ -71,8 +73,8 @@ public final class AliveMarker {
         try {
             Files.writeString(
                     next,
-                    mark.bootId() + "\n" + mark.uptimeMillis() + "\n" + mark.salon() + "\n"
-                            + (mark.behind() ? BEHIND + "\n" : ""));
+                    mark.bootId() + "\n" + mark.uptimeMillis() + "\n" + mark.salon() + "\n" + CONFIRMED
+                            + mark.confirmed() + "\n" + (mark.behind() ? BEHIND + "\n" : ""));
             if (forced) {
                 force(next);
             }
@@ -88,11 +90,23 @@ public final class AliveMarker {
         }
     }
 
-    private static ClockMark parse(List<String> lines) {
-        boolean behind = lines.size() == 4 && lines.get(3).equals(BEHIND);
-        if (lines.size() != 3 && !behind) {
-            throw new IllegalArgumentException("a mark has three lines, or a fourth that says " + BEHIND);
+    /** Earlier versions did not write which facts their clock had followed; they are taken to be all. */
+    private static ClockMark parse(List<String> lines, ClockProof proof) {
+        if (lines.size() < LINES) {
+            throw new IllegalArgumentException("a mark has three lines at least");
         }
-        return new ClockMark(lines.get(0), Long.parseLong(lines.get(1)), Instant.parse(lines.get(2)), behind);
+        boolean behind = false;
+        long confirmed = proof.confirmed();
+        for (String line : lines.subList(LINES, lines.size())) {
+            if (line.startsWith(CONFIRMED)) {
+                confirmed = Long.parseLong(line.substring(CONFIRMED.length()));
+            } else if (line.equals(BEHIND)) {
+                behind = true;
+            } else {
+                throw new IllegalArgumentException("a mark does not say " + line);
+            }
+        }
+        return new ClockMark(
+                lines.get(0), Long.parseLong(lines.get(1)), Instant.parse(lines.get(2)), behind, confirmed);
     }
 }

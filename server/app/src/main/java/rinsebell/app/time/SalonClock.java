@@ -34,8 +34,9 @@ public final class SalonClock {
     private long salonAtStartMillis;
     private long shownMillis;
     private boolean behind;
+    private long confirmed;
 
-    private SalonClock(TimeSources sources, int speed, long startMillis, boolean behind) {
+    private SalonClock(TimeSources sources, int speed, long startMillis) {
         this.sources = sources;
         this.speed = speed;
         this.startNanos = sources.monotonicNanos();
@@ -43,12 +44,11 @@ public final class SalonClock {
         this.trueWallAtStartMillis = startMillis;
         this.salonAtStartMillis = startMillis;
         this.shownMillis = startMillis;
-        this.behind = behind;
     }
 
     /** A clock that starts at what the wall shows; {@code speed} salon seconds pass in each real one. */
     public static SalonClock startingAtTheWall(TimeSources sources, int speed) {
-        return new SalonClock(sources, speed, sources.wallMillis(), false);
+        return new SalonClock(sources, speed, sources.wallMillis());
     }
 
     /**
@@ -57,7 +57,10 @@ public final class SalonClock {
      * started, by its own clock, before the mark was made has not counted the time that it was off.
      */
     public static SalonClock goingOnFrom(ClockMark mark, TimeSources sources, int speed) {
-        return new SalonClock(sources, speed, startMillis(mark, sources), isBehind(mark, sources));
+        SalonClock clock = new SalonClock(sources, speed, startMillis(mark, sources));
+        clock.behind = isBehind(mark, sources);
+        clock.confirmed = mark.confirmed();
+        return clock;
     }
 
     private static long startMillis(ClockMark mark, TimeSources sources) {
@@ -117,9 +120,11 @@ public final class SalonClock {
      * time had passed uncounted, none.
      *
      * @param step the step that the person saw
+     * @param fact the number of the fact that says so
      */
-    public synchronized void confirm(Duration step) {
+    public synchronized void confirm(Duration step, long fact) {
         behind = false;
+        confirmed = fact;
         trueWallAtStartMillis += step.toMillis();
         salonAtStartMillis += step.toMillis();
         shownMillis += step.toMillis();
@@ -147,7 +152,7 @@ public final class SalonClock {
 
     /** Where this clock stands now, to be kept on disk. */
     public synchronized ClockMark mark() {
-        return new ClockMark(sources.bootId(), sources.uptimeMillis().orElse(0), now(), behind);
+        return new ClockMark(sources.bootId(), sources.uptimeMillis().orElse(0), now(), behind, confirmed);
     }
 
     private long elapsedMillis() {

@@ -2,15 +2,20 @@ package rinsebell.app.api;
 
 import static io.restassured.RestAssured.given;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.awaitility.Awaitility.await;
+import static org.hamcrest.Matchers.allOf;
 import static org.hamcrest.Matchers.endsWith;
 import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.greaterThan;
 import static org.hamcrest.Matchers.hasSize;
+import static org.hamcrest.Matchers.lessThan;
 import static org.hamcrest.Matchers.startsWith;
 
 import io.restassured.response.ValidatableResponse;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -112,6 +117,36 @@ class ClockChangeTest {
             confirm(new Program(salon), Program.freshId()).statusCode(201);
             assertThat(Files.readAllLines(folder.resolve("alive")).get(2)).isLessThan("2027-10-31T01:15:00Z");
         }
+    }
+
+    /**
+     * The press that put the clock right is on disk, and the server dies before its mark is: facts and clock must have
+     * moved alike at the next start, and nobody is asked again.
+     */
+    @Test
+    void aClockThatWasConfirmedIsSoEvenWhenTheMarkWasNeverWritten() throws IOException {
+        long visit;
+        try (RunningSalon salon = salonAt(WALL.now().plus(Duration.ofHours(2)).toString())) {
+            Program program = new Program(salon);
+            visit = program.press("/api/visits", welcome(""));
+            await().until(() -> Files.readAllLines(folder.resolve("alive")).contains("confirmed 0"));
+            Path inTheWay = Files.createDirectory(folder.resolve("alive.next"));
+            confirm(program, Program.freshId()).statusCode(201);
+            salon.stop();
+            Files.delete(inTheWay);
+            assertThat(Files.readAllLines(folder.resolve("alive")).get(2)).isGreaterThan(inMinutes(100));
+            salon.start();
+            program.read("/api/floor")
+                    .body("clock", equalTo("agrees"))
+                    .body("now", allOf(greaterThan(inMinutes(-1)), lessThan(inMinutes(1))));
+            program.read("/api/visits/" + visit)
+                    .body("arrivedAt", allOf(greaterThan(inMinutes(-1)), lessThan(inMinutes(1))));
+            program.read("/api/log").body("findAll { it.kind == 'clock-shifted' }", hasSize(1));
+        }
+    }
+
+    private static String inMinutes(long minutes) {
+        return WALL.wall().plus(Duration.ofMinutes(minutes)).toString();
     }
 
     /** What tells of the time then is the floor itself. */

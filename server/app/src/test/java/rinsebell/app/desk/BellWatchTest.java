@@ -94,7 +94,7 @@ class BellWatchTest {
     void aConfirmedStepBackLosesNoBell() throws Exception {
         machine.setWall(Duration.ofHours(-1));
         looked();
-        clock.confirm(Duration.ofHours(-1));
+        clock.confirm(Duration.ofHours(-1), 1);
         Instant hourEarlier = clock.now();
         looked();
         rung.set(0);

@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.jspecify.annotations.Nullable;
@@ -156,7 +157,9 @@ class CaretakerTest {
     @Test
     void theLastThingSaidIsThatItRanUntilNow() {
         SalonClock clock = beginsAt(TEN, TEN);
-        ClockMark mark = new AliveMarker(folder).last(new ClockProof(null, TEN)).orElseThrow();
+        ClockMark mark = new AliveMarker(folder)
+                .last(new ClockProof(null, new TreeMap<>(), TEN))
+                .orElseThrow();
         assertThat(mark).isEqualTo(clock.mark());
         assertThat(mark.salon()).isEqualTo(TEN);
         assertThat(mark.bootId()).isEqualTo("boot-1");

@@ -27,9 +27,9 @@ import rinsebell.app.http.ServerUnderTest;
 import rinsebell.app.page.Answers;
 import rinsebell.app.page.FormRoutes;
 import rinsebell.app.page.LiveFloor;
+import rinsebell.app.time.ClockProof;
 import rinsebell.app.time.SalonClock;
 import rinsebell.app.time.TimeByHand;
-import rinsebell.floor.bowl.DayEvent;
 import rinsebell.floor.client.ClientBook;
 import rinsebell.floor.testing.Story;
 import rinsebell.web.Assets;
@@ -58,10 +58,7 @@ class PatienceTest {
                     ledger,
                     new PressMemory(id -> Optional.empty()),
                     (reason, on, texts) -> reason.code().name(),
-                    facts -> facts.stream()
-                            .map(fact -> fact.event())
-                            .filter(DayEvent.ClockShifted.class::isInstance)
-                            .forEach(event -> clock.confirm(((DayEvent.ClockShifted) event).by())),
+                    facts -> ClockProof.steps(facts).forEach((fact, step) -> clock.confirm(step, fact)),
                     live::show,
                     () -> {}));
     private final Pressing patient = new Pressing(desk, clock, ClientBook.EMPTY);

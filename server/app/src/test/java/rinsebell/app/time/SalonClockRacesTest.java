@@ -34,7 +34,7 @@ class SalonClockRacesTest {
 
         @Operation
         public void confirm(@Param(name = "millis") int millis) {
-            clock.confirm(Duration.ofMillis(millis));
+            clock.confirm(Duration.ofMillis(millis), 1);
         }
 
         @Operation

@@ -84,7 +84,7 @@ class SalonClockTest {
     void aConfirmedStepMovesTheSalonByThatMuch() {
         machine.setWall(ofHours(-1));
         machine.pass(ofMillis(5));
-        clock.confirm(clock.stepSeen().orElseThrow());
+        clock.confirm(clock.stepSeen().orElseThrow(), 7);
         assertThat(clock.now()).isEqualTo(TEN.minus(ofHours(1)).plusMillis(5));
         assertThat(clock.trust()).isEqualTo(ClockTrust.AGREES);
         machine.pass(ofMillis(7));
@@ -156,7 +156,7 @@ class SalonClockTest {
     @ParameterizedTest
     @CsvSource({"-1001, BEHIND", "-1000, AGREES", "1, AGREES"})
     void aMarkThatKnowsNoStartOfTheMachineTellsByTheWallAlone(long wallAheadMillis, ClockTrust trust) {
-        ClockMark mark = new ClockMark("", 0, clock.now(), false);
+        ClockMark mark = new ClockMark("", 0, clock.now(), false, 0);
         machine.setWall(ofMillis(wallAheadMillis));
         assertThat(SalonClock.goingOnFrom(mark, machine, 1).trust()).isEqualTo(trust);
     }
@@ -171,10 +171,19 @@ class SalonClockTest {
         SalonClock restarted = SalonClock.goingOnFrom(next.mark(), machine, 1);
         assertThat(restarted.trust()).isEqualTo(ClockTrust.BEHIND);
         assertThat(restarted.now()).isEqualTo(TEN.plusSeconds(30));
-        restarted.confirm(restarted.stepSeen().orElseThrow());
+        restarted.confirm(restarted.stepSeen().orElseThrow(), 7);
         assertThat(restarted.now()).isEqualTo(TEN.plusSeconds(30).plus(ofMinutes(25)));
         assertThat(restarted.trust()).isEqualTo(ClockTrust.AGREES);
         assertThat(SalonClock.goingOnFrom(restarted.mark(), machine, 1).trust()).isEqualTo(ClockTrust.AGREES);
+    }
+
+    @Test
+    void aMarkNamesTheFactThatItsClockHasFollowedLast() {
+        assertThat(clock.mark().confirmed()).isZero();
+        clock.confirm(ofHours(1), 17);
+        assertThat(clock.mark().confirmed()).isEqualTo(17);
+        SalonClock next = SalonClock.goingOnFrom(clock.mark(), machine, 1);
+        assertThat(next.mark().confirmed()).isEqualTo(17);
     }
 
     @Test
