@@ -14,6 +14,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Presses that no server hears at first, in a real browser. Chromium by itself takes plain HTTP on this machine for safe. */
@@ -228,6 +229,44 @@ class QueueIT extends SamplePages {
         assertThat(reckoned(known.replace("WALL", "-7000")))
                 .as("set back, but the salon's time is known")
                 .isEqualTo(9);
+    }
+
+    /**
+     * Pressed five seconds ago by the steady clock, an hour ago by the time of day. Only the salon's clock tells whether the
+     * device slept for that hour, or somebody set it forward; and it has to be asked.
+     */
+    @ParameterizedTest
+    @CsvSource({"true, 3600, 3600, ''", "true, 5, 5, ''", "false, 3600, 3600, unsure"})
+    void aStepOfTheDevicesClockIsSleepWhereTheSalonsClockWentOnToo(
+            boolean answers, int secondsOfTheSalon, int age, String told) {
+        page.evaluate("async () => (await import(document.querySelector('script[type=module]').src"
+                + ".replace('main.js', 'sync.js'))).measure()");
+        page.route("**/clock", route -> {
+            if (answers) {
+                route.resume();
+            } else {
+                route.abort();
+            }
+        });
+        page.evaluate("""
+                async (seconds) => {
+                  const of = (name) => import(document.querySelector('script[type=module]').src.replace('main.js', name));
+                  const { now, guess } = await of('clock.js');
+                  const { add } = await of('queue.js');
+                  const { freshId } = await of('press.js');
+                  const { PAGE: page } = await of('turn.js');
+                  const id = freshId();
+                  const time = { at: performance.now() - 5000, date: Date.now() - 3600000 };
+                  const known = { pressed: Math.round(now()) - seconds * 1000, sure: true };
+                  await add('presses', { id, action: location.origin + '/visits/71/rinses', label: 'Water is on', page, again: false,
+                    body: `press=${id}`, ...known, ...time });
+                  // Its clock is a guess until the server says otherwise, as after a step.
+                  guess(now() + 3600000, 1);
+                  (await of('send.js')).send();
+                }""", secondsOfTheSalon);
+        allSent(page);
+        assertThat(Integer.parseInt(values("age").get(0)) / 1000).isBetween(age, age + 5);
+        assertThat(String.join(",", values("told"))).isEqualTo(told);
     }
 
     private int reckoned(String code) {

@@ -29,9 +29,6 @@ final class Expected {
     /** What a bad line told is made good little by little, in no more than that. */
     private static final long SLEWS = 4_000;
 
-    /** Two questions of three seconds each, and a look. */
-    private static final long ASKS_IN_VAIN = 6_500;
-
     private final Day day;
     private final Tablet tablet;
     private final Map<Turn.Key, Long> due = new HashMap<>();
@@ -75,7 +72,7 @@ final class Expected {
 
     /** Whether it has only just woken, and does not know yet for how long it slept. */
     boolean isDrowsy() {
-        return day.agenda.now() <= awakeSince + ASKS_IN_VAIN;
+        return day.agenda.now() <= awakeSince + SECOND;
     }
 
     /** It took somebody's hand on its clock for sleep while no server answered: early is better than late, and right again when one does. */
@@ -144,15 +141,6 @@ final class Expected {
         started.clear();
         update(awakeSince);
         checkLater(awakeSince);
-        day.agenda.at(awakeSince + SECOND - 1, this::unlessAlone);
-    }
-
-    /** A device that wakes without the server asks for it twice, with patience, before it reckons with its sleep. */
-    private void unlessAlone() {
-        if (!tablet.isReached()) {
-            awakeSince += ASKS_IN_VAIN;
-            checkLater(awakeSince);
-        }
     }
 
     /** Its line has brought a plan. */

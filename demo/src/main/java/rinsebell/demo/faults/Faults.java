@@ -142,11 +142,21 @@ final class Faults {
         if (millis > 30 * SECOND) {
             tablet.feed.goesSilent();
         }
+        if (dice.onceIn(2)) {
+            findsNoWiFi(tablet, millis + dice.between(SECOND, 10 * SECOND));
+        }
         day.agenda.in(millis, () -> {
             if (!tablet.isAwake()) {
                 tablet.wakes();
             }
         });
+    }
+
+    /** A device that wakes takes a while to find its network. */
+    private void findsNoWiFi(Tablet tablet, long millis) {
+        tablet.air.carries(false);
+        tablet.feed.goesSilent();
+        day.agenda.in(millis, () -> mends(tablet));
     }
 
     private long step() {

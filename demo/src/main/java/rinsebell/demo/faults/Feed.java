@@ -161,8 +161,14 @@ final class Feed {
         watch();
     }
 
+    /** Nothing was heard while the device slept. */
+    void woke(double slept) {
+        heard -= slept;
+        open();
+    }
+
     void wakes() {
-        if (tablet.steady() - heard > STALE / 2) {
+        if (tablet.steady() - Math.max(heard, opened) > STALE / 2) {
             open();
         } else if (!isLive()) {
             watch();

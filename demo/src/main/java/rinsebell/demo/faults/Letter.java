@@ -11,6 +11,7 @@ import rinsebell.floor.salon.StaffId;
  * @param id as it is sent
  * @param act the number of what somebody did with a finger, however it is sent
  * @param age how long it was on its way in milliseconds, told only when it was not sent at once
+ * @param sure whether the device knows that age, rather than take a step of its clock for sleep
  * @param pressedAt the true time at which it was pressed
  */
 record Letter(
@@ -20,4 +21,5 @@ record Letter(
         Command command,
         @Nullable StaffId by,
         @Nullable Long age,
+        boolean sure,
         long pressedAt) {}

@@ -172,6 +172,7 @@ final class Life {
                 command,
                 null,
                 null,
+                true,
                 day.agenda.now()));
     }
 
@@ -187,7 +188,8 @@ final class Life {
         var now = clock.now();
         var asked = Asked.at(now).by(letter.by());
         if (letter.age() != null) {
-            asked = asked.happened(now.minusMillis(letter.age()), Asked.Told.BY_AGE);
+            asked = asked.happened(
+                    now.minusMillis(letter.age()), letter.sure() ? Asked.Told.BY_AGE : Asked.Told.UNSURE);
         }
         hand(letter, new Press(letter.id(), "", "act " + letter.act(), letter.command(), asked));
     }

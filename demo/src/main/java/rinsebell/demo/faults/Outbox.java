@@ -42,7 +42,7 @@ final class Outbox {
             this.command = command;
             this.by = by;
             this.pressed = tablet.clock.now();
-            this.sure = tablet.clock.isSure();
+            this.sure = tablet.sync.isKnown();
             this.steady = tablet.steady();
             this.date = tablet.date();
             this.page = tablet.page();
@@ -87,23 +87,52 @@ final class Outbox {
     private void attempt() {
         var mine = ++attempt;
         var one = kept.getFirst();
+        if (aged(one).isSure()) {
+            post(one, mine);
+        } else {
+            tablet.sync.measure(told -> {
+                if (mine == attempt && sending) {
+                    post(one, mine);
+                }
+            });
+        }
+    }
+
+    private void post(Kept one, long mine) {
         one.times++;
-        var late = one.again || age(one) > AT_ONCE;
-        var age = late && day.parts.saysAge() ? Long.valueOf(Math.round(age(one))) : null;
+        var aged = aged(one);
+        var late = one.again || aged.millis() > AT_ONCE;
+        var age = late && day.parts.saysAge() ? Long.valueOf(Math.round(aged.millis())) : null;
         var letter = new Letter(
-                tablet, day.parts.idOfAgain(one.id, one.times), one.act, one.command, one.by, age, one.pressedAt);
+                tablet,
+                day.parts.idOfAgain(one.id, one.times),
+                one.act,
+                one.command,
+                one.by,
+                age,
+                aged.isSure(),
+                one.pressedAt);
         tablet.inSteady(NO_ANSWER, () -> fails(mine));
         tablet.post(letter, mine);
     }
 
-    private double age(Kept one) {
+    /** How long ago something was pressed, and whether that is sure. */
+    private record Aged(double millis, boolean isSure) {}
+
+    private Aged aged(Kept one) {
         var wall = Math.max(0, tablet.date() - one.date);
-        var salon = one.sure && tablet.clock.isSure() ? tablet.clock.now() - one.pressed : -1;
+        var salon = one.sure && tablet.sync.isKnown() ? tablet.clock.now() - one.pressed : -1;
         if (one.page != tablet.page()) {
-            return salon < 0 ? wall : salon;
+            return new Aged(salon < 0 ? wall : salon, true);
         }
         var steady = tablet.steady() - one.steady;
-        return wall - steady > SLEEP ? wall : steady;
+        if (wall - steady <= SLEEP) {
+            return new Aged(steady, true);
+        }
+        if (salon < 0 || !day.parts.tellsHandFromSleep()) {
+            return new Aged(wall, !day.parts.tellsHandFromSleep());
+        }
+        return new Aged(salon - steady > SLEEP ? salon : steady, true);
     }
 
     /** No answer says nothing about whether it arrived. */

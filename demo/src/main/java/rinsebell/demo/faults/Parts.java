@@ -106,6 +106,11 @@ class Parts {
         return true;
     }
 
+    /** For how long a device that wakes waits for an answer before it takes its own word for its sleep. */
+    long wakePatience(long byRule) {
+        return byRule;
+    }
+
     /** The id under which a press is sent again. */
     String idOfAgain(String id, int times) {
         return id;
@@ -123,6 +128,11 @@ class Parts {
 
     /** Whether a late press says how long it was on its way. */
     boolean saysAge() {
+        return true;
+    }
+
+    /** Whether a step of a device's time of day counts as sleep only where the salon's clock went on as well. */
+    boolean tellsHandFromSleep() {
         return true;
     }
 

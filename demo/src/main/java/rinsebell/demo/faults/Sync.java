@@ -8,6 +8,7 @@ import java.util.function.Consumer;
 final class Sync {
     private static final long EVERY = 60_000;
     private static final long PATIENCE = 3_000;
+    private static final long WAKE_PATIENCE = 600;
     private static final int QUICK = 4;
     private static final double JUMP = 1_000;
     private static final double LATE_BEAT = 1_500;
@@ -17,6 +18,8 @@ final class Sync {
     private final TabletClock clock;
     private final List<Consumer<Boolean>> waiting = new ArrayList<>();
     private double gapSeen;
+    private double slept;
+    private int looks;
     private boolean heard;
     private int asked;
     private int measurement;
@@ -30,6 +33,11 @@ final class Sync {
 
     private double gap() {
         return tablet.date() - tablet.steady();
+    }
+
+    /** Whether the clock tells what the server said, rather than a guess, or what was right before a sleep. */
+    boolean isKnown() {
+        return clock.isSure() && slept == 0 && Math.abs(gap() - gapSeen) < JUMP;
     }
 
     void start() {
@@ -58,11 +66,15 @@ final class Sync {
     private void begin(Consumer<Boolean> told) {
         waiting.add(told);
         if (waiting.size() == 1) {
-            asked = 0;
-            heard = false;
-            measurement++;
-            ask();
+            asksFirst();
         }
+    }
+
+    private void asksFirst() {
+        asked = 0;
+        heard = false;
+        measurement++;
+        ask();
     }
 
     private void ask() {
@@ -118,16 +130,17 @@ final class Sync {
                 return;
             }
             tablet.arrives(() -> {
-                if (over || page != tablet.page()) {
+                if (over || page != tablet.page() || mine != measurement) {
                     return;
                 }
-                var slept = Math.abs(gap() - gapBefore) > JUMP;
-                if (!slept) {
+                var isOfNow = Math.abs(gap() - gapBefore) <= JUMP;
+                if (isOfNow) {
                     var guessed = !clock.isSure();
                     clock.take(tablet.own(sent), told, tablet.own(tablet.steady()));
+                    slept = 0;
                     tablet.clockMoved(ahead, tablet.steady() - sent, guessed);
                 }
-                ends(!slept);
+                ends(isOfNow);
             });
         }
 
@@ -142,16 +155,18 @@ final class Sync {
     /** What a beat says is not earlier than that; what contradicts the screen is looked into. */
     void hear(double server) {
         var at = tablet.steady();
+        var since = looks;
         var ahead = clock.now() - server;
-        if (ahead >= -clock.doubt() && ahead <= clock.doubt() + LATE_BEAT) {
+        if (clock.isSure() && ahead >= -clock.doubt() && ahead <= clock.doubt() + LATE_BEAT) {
             return;
         }
         if (!waiting.isEmpty()) {
             tablet.expected.asksAlready();
         }
         measure(well -> {
-            if (!well && (ahead < -clock.doubt() || Double.isInfinite(clock.doubt()))) {
+            if (!well && since == looks && (ahead < -clock.doubt() || Double.isInfinite(clock.doubt()))) {
                 clock.set(server + tablet.steady() - at);
+                slept = 0;
                 tablet.clockMoved(day.truth.ahead(), 0, false);
             }
         });
@@ -163,13 +178,33 @@ final class Sync {
         if (Math.abs(jump) < JUMP || !day.parts.looksForSleep()) {
             return;
         }
-        gapSeen = gap();
-        measure(well -> {
-            if (!well && jump > 0 && day.parts.countsSleepAlone()) {
-                clock.guess(clock.now() + jump);
-                tablet.guessed(jump);
-            }
-        });
+        var mine = ++looks;
+        gapSeen += jump;
+        slept += day.parts.countsSleepAlone() ? Math.max(0, jump) : 0;
+        askAnew();
+        if (jump > 0) {
+            tablet.woke(jump);
+        }
+        measure(told -> reckons(mine));
+        tablet.inSteady(day.parts.wakePatience(WAKE_PATIENCE), () -> reckons(mine));
+    }
+
+    /** What was on its way when the device slept tells nothing: whoever waits for it is told of what is asked now. */
+    private void askAnew() {
+        routine = false;
+        if (!waiting.isEmpty()) {
+            asksFirst();
+        }
+    }
+
+    /** Takes for sleep what no answer has told of. */
+    private void reckons(int look) {
+        if (look == looks && slept > 0) {
+            var jump = slept;
+            slept = 0;
+            clock.guess(clock.now() + jump);
+            tablet.guessed(jump);
+        }
     }
 
     void wakes() {
@@ -177,11 +212,5 @@ final class Sync {
         if (day.parts.looksForSleep()) {
             measure(told -> {});
         }
-    }
-
-    /** The page is gone, and whoever asked with it. */
-    void forget() {
-        waiting.clear();
-        gapSeen = gap();
     }
 }

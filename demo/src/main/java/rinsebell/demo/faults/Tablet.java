@@ -31,7 +31,6 @@ final class Tablet {
     private boolean awake = true;
     private int page = 1;
     private boolean stepped;
-    private long lastSet;
 
     Tablet(Day day, String name, Ear ear, Plan loaded) {
         this.day = day;
@@ -159,17 +158,11 @@ final class Tablet {
         late.forEach(Runnable::run);
     }
 
-    /** When somebody last set its time of day, which is then taken for sleep by a press that waits. */
-    long lastSet() {
-        return lastSet;
-    }
-
     /** Somebody sets its time of day. */
     void setDate(long byMillis) {
         dateAhead += byMillis;
-        lastSet = day.agenda.now();
         stepped = true;
-        inSteady(day.dice.below(1_000), sync::look);
+        inSteady(day.dice.below(250), sync::look);
         ringing.moved();
     }
 
@@ -177,6 +170,11 @@ final class Tablet {
         stepped = false;
         expected.knowsTime(ahead, took, guessed);
         ringing.moved();
+    }
+
+    /** It has seen that its time of day has gone on further than its steady count. */
+    void woke(double slept) {
+        feed.woke(slept);
     }
 
     /** It took a step of its own clock for sleep, and can't know better without the server. */

@@ -150,8 +150,7 @@ final class Truth {
 
     private void happenedWhenPressed(Letter letter, Fact fact) {
         var one = pressed.get(letter.act());
-        var wasSet = letter.from() != null && letter.from().lastSet() >= letter.pressedAt();
-        if (one == null || one.unsure || wasSet || fact.unsure() || one.ahead > ahead) {
+        if (one == null || one.unsure || fact.unsure() || one.ahead > ahead) {
             return;
         }
         var off = fact.happened().toEpochMilli() - one.at - one.ahead;

@@ -31,21 +31,21 @@ enum Bug {
         }
     }),
     /** What the disk did not take is answered as if it had. */
-    FULL_DISK_HUSHED_UP(Rule.ANSWERED_IS_KEPT, 1, new Parts() {
+    FULL_DISK_HUSHED_UP(Rule.ANSWERED_IS_KEPT, 8, new Parts() {
         @Override
         boolean tellsNotSaved() {
             return false;
         }
     }),
     /** A start cuts off the last whole press together with the torn one. */
-    LAST_PRESS_CUT_OFF(Rule.ANSWERED_IS_KEPT, 1, new Parts() {
+    LAST_PRESS_CUT_OFF(Rule.ANSWERED_IS_KEPT, 2, new Parts() {
         @Override
         List<Ledger.Entry> read(List<Ledger.Entry> found) {
             return found.subList(0, found.size() - 1);
         }
     }),
     /** A start forgets what was corrected. */
-    CORRECTIONS_NOT_READ(Rule.ANSWERED_IS_KEPT, 1, new Parts() {
+    CORRECTIONS_NOT_READ(Rule.ANSWERED_IS_KEPT, 3, new Parts() {
         @Override
         List<Ledger.Entry> read(List<Ledger.Entry> found) {
             return found.stream()
@@ -68,7 +68,7 @@ enum Bug {
         }
     }),
     /** What waits to be sent is lost when the page is loaded again. */
-    QUEUE_LOST_ON_RELOAD(Rule.PRESS_ARRIVES, 9, new Parts() {
+    QUEUE_LOST_ON_RELOAD(Rule.PRESS_ARRIVES, 4, new Parts() {
         @Override
         boolean keepsQueue() {
             return false;
@@ -88,8 +88,15 @@ enum Bug {
             return false;
         }
     }),
+    /** A hand that sets a device's clock makes what waits there older. */
+    HAND_TAKEN_FOR_SLEEP(Rule.HAPPENED_WHEN_PRESSED, 25, new Parts() {
+        @Override
+        boolean tellsHandFromSleep() {
+            return false;
+        }
+    }),
     /** An older piece takes the place of a newer one. */
-    OLDER_PIECE_SHOWN(Rule.SOUNDS_IN_TIME, 9, new Parts() {
+    OLDER_PIECE_SHOWN(Rule.SOUNDS_IN_TIME, 4, new Parts() {
         @Override
         boolean isOlder(boolean byRule, Plan is, Plan was) {
             return false;
@@ -184,15 +191,22 @@ enum Bug {
             return false;
         }
     }),
+    /** A device that wakes without a server waits for it as long as for any answer before it reckons with its sleep. */
+    WAKES_AND_WAITS(Rule.SOUNDS_IN_TIME, 1, new Parts() {
+        @Override
+        long wakePatience(long byRule) {
+            return 3_000;
+        }
+    }),
     /** A look at a strand puts off the rinse as well. */
-    LOOK_QUIETS_RINSE(Rule.SOUNDS_IN_TIME, 2, new Parts() {
+    LOOK_QUIETS_RINSE(Rule.SOUNDS_IN_TIME, 3, new Parts() {
         @Override
         boolean lookQuiets(BellKind look, BellKind bell) {
             return look == bell || bell == BellKind.RINSE;
         }
     }),
     /** What was answered on a device stays quiet there. */
-    QUIET_FOR_EVER(Rule.SOUNDS_IN_TIME, 1, new Parts() {
+    QUIET_FOR_EVER(Rule.SOUNDS_IN_TIME, 40, new Parts() {
         @Override
         long quietMillis(long byRule) {
             return 100 * byRule;

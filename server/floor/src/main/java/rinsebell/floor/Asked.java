@@ -53,7 +53,7 @@ public record Asked(
 
     /** This question, but at the earliest instant that it can be about where it was reckoned to be before that. */
     public Asked possible(Command command, Floor floor) {
-        return told == Told.BY_AGE
+        return told == Told.BY_AGE || told == Told.UNSURE
                 ? earliest(command.decide(floor, this))
                         .map(at -> happened(at, Told.UNSURE))
                         .orElse(this)

@@ -48,8 +48,13 @@ final class EntryTimes {
             return asked;
         }
         return pressed(entries)
-                .map(when -> asked.happened(when, Asked.Told.BY_AGE))
+                .map(when -> asked.happened(when, isUnsure(entries) ? Asked.Told.UNSURE : Asked.Told.BY_AGE))
                 .orElse(asked.happened(asked.now(), Asked.Told.UNSURE));
+    }
+
+    /** Whether the screen itself does not know whether it slept or somebody set its clock. */
+    private static boolean isUnsure(Entries entries) {
+        return entries.choice(TOLD, Asked.Told.class, Asked.Told.BY_AGE) == Asked.Told.UNSURE;
     }
 
     /** When it happened, from {@code minutesAgo} or {@code at}; empty when nobody said so. */

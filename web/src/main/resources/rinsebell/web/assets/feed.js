@@ -166,7 +166,13 @@ function watch() {
 }
 
 function wake() {
-  if (document.visibilityState === "visible" && performance.now() - heard > STALE_MS / 2) open();
+  if (document.visibilityState === "visible" && performance.now() - Math.max(heard, opened) > STALE_MS / 2) open();
+}
+
+// Nothing was heard while the device slept, and a stream from before may be dead without a word.
+function woke({ detail: slept }) {
+  heard -= slept;
+  open();
 }
 
 /** Starts the feed of this page's board; a page without one stands still. */
@@ -178,6 +184,7 @@ export function start() {
   addEventListener("pageshow", (event) => event.persisted && open());
   addEventListener("pagehide", () => source?.close());
   document.addEventListener("visibilitychange", wake);
+  document.addEventListener("woke", woke);
   addEventListener("online", open);
   document.addEventListener("pointerdown", (event) => (held = event.target), true);
   for (const up of ["pointerup", "pointercancel"]) document.addEventListener(up, () => setTimeout(release), true);

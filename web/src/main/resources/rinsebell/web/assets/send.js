@@ -1,8 +1,9 @@
 // Sends what waits, one press after another in the order pressed, each as often as it takes: the server answers the
 // same id the same, so it counts once.
 
-import { doubt, now, pace } from "./clock.js";
+import { now, pace } from "./clock.js";
 import { all, note, remove } from "./queue.js";
+import { isKnown, measure } from "./sync.js";
 import { BUSY, inTurn, PAGE } from "./turn.js";
 
 const FIRST_WAIT_MS = 500;
@@ -12,7 +13,7 @@ const NO_ANSWER_MS = 25000;
 const SLOW_MS = 3000;
 /** What is sent later than this was not pressed now. */
 const AT_ONCE_MS = 1000;
-/** A larger step of the device's time of day against its steady clock is sleep. */
+/** A larger step of one clock against the device's steady one is sleep, or somebody's hand. */
 const SLEEP_MS = 2000;
 
 /** What there is to show when nothing waits. */
@@ -30,25 +31,35 @@ const pause = (ms) =>
   });
 
 /**
- * How long ago it was pressed, in milliseconds: by the steady clock where the page lived through, but for sleep; else by the
- * salon's clock where it was known then and is now; else by the device's.
+ * How long ago it was pressed, in milliseconds, and whether that is sure. Where the page lived through, its steady clock
+ * tells, which stands still in sleep: a step forwards of the device's time of day is sleep where the salon's clock, known
+ * then and now, went on as well, and a hand where it did not; while it is not known, nobody can tell. For another page the
+ * salon's clock tells, or else the device's.
  */
-export function age(one) {
+function aged(one) {
   const wall = Math.max(0, Date.now() - one.date);
-  const salon = one.sure && doubt() < Infinity ? now() - one.pressed : -1;
-  if (one.page !== PAGE) return salon < 0 ? wall : salon / pace();
+  const salon = one.sure && isKnown() ? (now() - one.pressed) / pace() : -1;
+  if (one.page !== PAGE) return { ms: salon < 0 ? wall : salon, sure: true };
   const steady = performance.now() - one.at;
-  return wall - steady > SLEEP_MS ? wall : steady;
+  if (wall - steady <= SLEEP_MS) return { ms: steady, sure: true };
+  if (salon < 0) return { ms: wall, sure: false };
+  return { ms: salon - steady > SLEEP_MS ? salon : steady, sure: true };
 }
+
+/** How long ago it was pressed, in milliseconds, as well as that can be known now. */
+export const age = (one) => aged(one).ms;
 
 async function fetchOnce(one) {
   const given = new AbortController();
   const slow = setTimeout(() => hooks.waits(), SLOW_MS);
   const over = setTimeout(() => given.abort(), NO_ANSWER_MS);
+  if (!aged(one).sure) await measure();
   const headers = { Accept: "text/html", "Rinsebell-Part": "answer" };
   if (one.again || age(one) > AT_ONCE_MS) headers["Rinsebell-Again"] = "true";
   const body = new URLSearchParams(one.body);
-  body.set("age", String(Math.round(age(one) * pace())));
+  const { ms, sure } = aged(one);
+  body.set("age", String(Math.round(ms * pace())));
+  if (!sure && !body.has("at")) body.set("told", "unsure");
   try {
     const response = await fetch(one.action, { method: "POST", body, headers, signal: given.signal });
     // 502 and 504 come from something between here and the server, so they say as little as no answer does; and the

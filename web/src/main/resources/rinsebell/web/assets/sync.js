@@ -5,8 +5,10 @@ import { doubt, guess, now, pace, set, take } from "./clock.js";
 
 const KEPT = "rinsebell-clock";
 const EVERY_MS = 60000;
-const LOOK_MS = 1000;
+const LOOK_MS = 250;
 const PATIENCE_MS = 3000;
+/** For so long an answer is waited for after a wake, before the device's own time of day is taken: a bell may be due. */
+const WAKE_PATIENCE_MS = 600;
 const QUICK = 4;
 /** A larger step of one of the device's two clocks against the other is sleep, or somebody's hand. */
 const JUMP_MS = 1000;
@@ -14,14 +16,22 @@ const JUMP_MS = 1000;
 const LATE_BEAT_MS = 1500;
 
 let measuring;
+/** Steps of one of the device's clocks so far. */
+let looks = 0;
+/** Sleep, in our milliseconds, that no answer has told of since. */
+let slept = 0;
 
 // performance.now() stands still while a device sleeps, and Date.now() jumps when it is set: either shows here.
 const gap = () => Date.now() - performance.now();
 let gapSeen = gap();
 
-async function ask() {
+/** Whether `now` tells what the server said, rather than a guess, or what was right before a sleep. */
+export const isKnown = () => doubt() < Infinity && slept === 0 && Math.abs(gap() - gapSeen) < JUMP_MS;
+
+async function ask(dropped) {
   const given = new AbortController();
   const over = setTimeout(() => given.abort(), PATIENCE_MS);
+  dropped.addEventListener("abort", () => given.abort());
   const before = gap();
   const asked = performance.now();
   try {
@@ -29,9 +39,11 @@ async function ask() {
     const answered = performance.now();
     if (!response.ok) return false;
     const told = await response.json();
-    // Nobody knows how long an answer took over which the device slept.
-    if (Math.abs(gap() - before) > JUMP_MS) return false;
+    // Nobody knows how long an answer took over which the device slept, whether its steady clock stood still meanwhile
+    // or went on.
+    if (dropped.aborted || answered - asked > PATIENCE_MS || Math.abs(gap() - before) > JUMP_MS) return false;
     take(asked, told.now, answered, told.speed);
+    slept = 0;
     return true;
   } catch {
     return false;
@@ -40,20 +52,32 @@ async function ask() {
   }
 }
 
-async function askSeveral() {
+async function askSeveral(dropped) {
   let heard = false;
-  for (let i = 0; i < QUICK; i++) {
-    if (await ask()) heard = true;
+  for (let i = 0; i < QUICK && !dropped.aborted; i++) {
+    if (await ask(dropped)) heard = true;
     else if (i > 0) break;
   }
+  if (dropped.aborted) return measure();
   if (heard) keep();
   return heard;
 }
 
-/** Asks a few times in a row; of all answers the one that took least time counts. Tells whether there was one. */
+/**
+ * Asks a few times in a row; of all answers the one that took least time counts. Tells whether there was one. What was
+ * asked before a sleep is asked anew.
+ */
 export function measure() {
-  measuring ??= askSeveral().finally(() => (measuring = undefined));
-  return measuring;
+  if (measuring) return measuring.told;
+  const mine = new AbortController();
+  const told = askSeveral(mine.signal).finally(() => measuring?.mine === mine && (measuring = undefined));
+  measuring = { mine, told };
+  return told;
+}
+
+function drop() {
+  measuring?.mine.abort();
+  measuring = undefined;
 }
 
 // For a page that opens without the server: a guess, which the device's own time of day is good enough for.
@@ -77,25 +101,38 @@ export function recall() {
 
 /**
  * A beat comes later than it was sent, nobody knows by how much: it tells only that it is not earlier than that. What
- * contradicts the screen is looked into, and believed only when nothing better is to be had.
+ * contradicts the screen, or finds it guessing, is looked into, and believed only when nothing better is to be had.
  */
 export async function hear(server, speed) {
   const heard = performance.now();
+  const since = looks;
   const ahead = now() - server;
-  if (speed === pace() && ahead >= -doubt() && ahead <= doubt() + LATE_BEAT_MS * speed) return;
-  if (!(await measure()) && (speed !== pace() || ahead < -doubt() || doubt() === Infinity)) {
+  const agrees = doubt() < Infinity && ahead >= -doubt() && ahead <= doubt() + LATE_BEAT_MS * speed;
+  if (speed === pace() && agrees) return;
+  const answered = await measure();
+  if (answered || since !== looks) return;
+  if (speed !== pace() || ahead < -doubt() || doubt() === Infinity) {
     set(server + (performance.now() - heard) * speed, speed);
+    slept = 0;
   }
 }
 
+const rest = (ms) => new Promise((done) => setTimeout(done, ms));
+
 // Only the server can tell sleep from a hand that set the clock. While it does not answer, a step forwards counts as
-// sleep: a bowl on a head did not sleep, and a bell too early is better than one too late.
+// sleep: a bowl on a head did not sleep, and a bell too early is better than one too late. What it says later counts.
 async function look() {
   const jump = gap() - gapSeen;
   if (Math.abs(jump) < JUMP_MS) return;
-  gapSeen = gap();
-  if (jump > 0) document.dispatchEvent(new Event("woke"));
-  if (!(await measure()) && jump > 0) guess(now() + jump * pace(), pace());
+  const mine = ++looks;
+  gapSeen += jump;
+  slept += Math.max(0, jump);
+  drop();
+  if (jump > 0) document.dispatchEvent(new CustomEvent("woke", { detail: jump }));
+  await Promise.race([measure(), rest(WAKE_PATIENCE_MS)]);
+  if (mine !== looks || slept === 0) return;
+  guess(now() + slept * pace(), pace());
+  slept = 0;
 }
 
 function wake() {
@@ -109,7 +146,7 @@ export function start() {
   measure();
   setInterval(measure, EVERY_MS);
   setInterval(look, LOOK_MS);
-  addEventListener("pageshow", (event) => event.persisted && measure());
+  addEventListener("pageshow", (event) => event.persisted && wake());
   document.addEventListener("visibilitychange", () => document.visibilityState === "visible" && wake());
   document.addEventListener("connected", measure);
 }
