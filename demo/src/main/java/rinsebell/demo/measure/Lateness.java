@@ -4,16 +4,13 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ScheduledThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import rinsebell.app.desk.BellWatch;
-import rinsebell.app.desk.Snapshot;
 import rinsebell.app.time.MachineTime;
 import rinsebell.app.time.SalonClock;
-import rinsebell.floor.Floor;
 import rinsebell.floor.bell.AlarmState;
 import rinsebell.floor.bell.Audience;
 import rinsebell.floor.bell.Bell;
@@ -63,11 +60,11 @@ public final class Lateness {
     private static Quantiles watched() throws InterruptedException {
         var clock = SalonClock.startingAtTheWall(new MachineTime(), 1);
         var dues = dues(clock.now());
-        var snapshot = new Snapshot(Floor.EMPTY, Map.of(), bells(dues), List.of(), List.of());
+        var bells = bells(dues);
         var late = new long[BELLS];
         var next = new int[1];
         var all = new CountDownLatch(1);
-        try (var watch = new BellWatch(() -> snapshot, clock, () -> {
+        try (var watch = new BellWatch(() -> bells, clock, () -> {
             var now = clock.now();
             for (; next[0] < BELLS && !dues.get(next[0]).isAfter(now); next[0]++) {
                 late[next[0]] = nanosBetween(dues.get(next[0]), now);

@@ -85,7 +85,17 @@ final class LiveSalon implements AutoCloseable {
         live = new LiveFloor(kept.loaded(), clock, paper, listeners::all);
         feed = new Feed(live, FeedLimits.usual());
         feedRoutes = new FeedRoutes(feed, live);
-        watch = new BellWatch(live::snapshot, clock, this::ring);
+        watch = new BellWatch(() -> live.snapshot().bells(), clock, new BellWatch.Word() {
+            @Override
+            public void due() {
+                ring();
+            }
+
+            @Override
+            public void soon(Instant due) {
+                feed.ahead(due);
+            }
+        });
         desk = new FloorDesk(
                 kept.loaded(),
                 new FloorDesk.Tools(

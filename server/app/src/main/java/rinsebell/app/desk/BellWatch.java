@@ -13,6 +13,8 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import rinsebell.app.thread.Threads;
 import rinsebell.app.time.SalonClock;
+import rinsebell.floor.bell.Bell;
+import rinsebell.floor.bell.Turns;
 
 /**
  * Wakes when the next stage of any bell begins and lets the screens be drawn again. It sleeps on a computed instant and
@@ -22,29 +24,41 @@ public final class BellWatch implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(BellWatch.class);
     private static final Duration LOOK_AGAIN = Duration.ofSeconds(1);
 
+    /** What is due sooner than that is on its way before anybody could prepare for it. */
+    private static final Duration TOO_SOON = Duration.ofMillis(50);
+
     /** Pages also tell what no bell marks, such as the hours on an axis, so they are drawn again at least this often. */
     private static final Duration DRAW_AGAIN = Duration.ofSeconds(30);
 
-    private final Supplier<Snapshot> floor;
+    private final Supplier<List<Bell>> bells;
     private final SalonClock clock;
-    private final Runnable ring;
+    private final Word word;
     private final ScheduledExecutorService thread;
     private @Nullable ScheduledFuture<?> next;
     private Turns turns = new Turns(List.of());
     private Instant rungUntil;
     private Instant drawnAt;
+    private @Nullable Instant announced;
+
+    /** To whom the watch leaves word. Both must return at once. */
+    public interface Word {
+        /** Something has fallen due, or it is time to draw the screens again. */
+        void due();
+
+        /** Something falls due soon, at an instant of the salon. It is said once, and not where there is no time for it. */
+        default void soon(Instant due) {}
+    }
 
     /**
      * A watch that watches from now on.
      *
-     * @param floor the floor as it stands
+     * @param bells those of the floor as it stands
      * @param clock the salon's
-     * @param ring draws the screens again; it must only leave word
      */
-    public BellWatch(Supplier<Snapshot> floor, SalonClock clock, Runnable ring) {
-        this.floor = floor;
+    public BellWatch(Supplier<List<Bell>> bells, SalonClock clock, Word word) {
+        this.bells = bells;
         this.clock = clock;
-        this.ring = ring;
+        this.word = word;
         this.rungUntil = clock.now();
         this.drawnAt = rungUntil;
         this.thread = Threads.timer("bell-watch");
@@ -77,22 +91,31 @@ public final class BellWatch implements AutoCloseable {
         rungUntil = now;
         if (due.isPresent() || !now.isBefore(drawnAt.plus(DRAW_AGAIN)) || now.isBefore(drawnAt)) {
             drawnAt = now;
-            ring.run();
+            word.due();
         }
         return now;
     }
 
     private Duration untilNext(Instant now) {
-        return turns().after(now)
-                .map(due -> clock.realTimeOf(Duration.between(now, due)))
-                .filter(wait -> wait.compareTo(LOOK_AGAIN) < 0)
-                .orElse(LOOK_AGAIN);
+        return turns().after(now).map(due -> until(due, now)).orElse(LOOK_AGAIN);
+    }
+
+    private Duration until(Instant due, Instant now) {
+        var wait = clock.realTimeOf(Duration.between(now, due));
+        if (wait.compareTo(LOOK_AGAIN) >= 0) {
+            return LOOK_AGAIN;
+        }
+        if (wait.compareTo(TOO_SOON) > 0 && !due.equals(announced)) {
+            announced = due;
+            word.soon(due);
+        }
+        return wait;
     }
 
     private Turns turns() {
-        var bells = floor.get().bells();
-        if (turns.bells() != bells) {
-            turns = new Turns(bells);
+        var now = bells.get();
+        if (turns.bells() != now) {
+            turns = new Turns(now);
         }
         return turns;
     }
@@ -101,7 +124,7 @@ public final class BellWatch implements AutoCloseable {
         if (next != null) {
             next.cancel(false);
         }
-        unlessClosed(() -> next = thread.schedule(this::look, wait.toMillis() + 1, TimeUnit.MILLISECONDS));
+        unlessClosed(() -> next = thread.schedule(this::look, wait.toNanos(), TimeUnit.NANOSECONDS));
     }
 
     private static void unlessClosed(Runnable step) {

@@ -1,5 +1,6 @@
 package rinsebell.app.feed;
 
+import java.time.Instant;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -53,6 +54,11 @@ public final class Feed implements AutoCloseable {
         if (asked.compareAndSet(false, true)) {
             run(this::sendChanges);
         }
+    }
+
+    /** Leaves word that something falls due at that instant: it is drawn meanwhile. Returns at once. */
+    public void ahead(Instant due) {
+        run(() -> boards().forEach(board -> prepare(board, due)));
     }
 
     /** Lets the screens hear before the next beat what time it is: the clock was put right, and they ring by it. */
@@ -147,8 +153,23 @@ public final class Feed implements AutoCloseable {
 
     private void sendChanges() {
         asked.set(false);
-        screens.stream().map(Screen::board).distinct().forEach(this::update);
+        boards().forEach(this::update);
         copies.keySet().removeIf(board -> screensOf(board).isEmpty());
+    }
+
+    /** Every board that somebody looks at. */
+    private List<String> boards() {
+        return screens.stream().map(Screen::board).distinct().toList();
+    }
+
+    /** What can't be drawn ahead is drawn when it is due, and what goes wrong is said then. */
+    private void prepare(String board, Instant due) {
+        try {
+            source.drawAhead(board, due)
+                    .ifPresent(drawn -> Optional.ofNullable(copies.get(board)).ifPresent(copy -> copy.prepare(drawn)));
+        } catch (RuntimeException e) {
+            LOG.warn("board {} can't be drawn ahead", board, e);
+        }
     }
 
     /**

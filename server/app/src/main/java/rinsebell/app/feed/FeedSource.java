@@ -1,5 +1,6 @@
 package rinsebell.app.feed;
 
+import java.time.Instant;
 import java.util.Optional;
 
 /** Where the feed gets what it sends. Every method may be called on any thread and must not wait. */
@@ -7,6 +8,14 @@ public interface FeedSource {
 
     /** Draws a board from the floor as it is now; empty when there is no board of that name. */
     Optional<Board> draw(String board);
+
+    /**
+     * Draws a board as it will be when something falls due, if nothing else happens until then. From that instant on it
+     * is what {@link #draw} answers, the very same object.
+     *
+     * @param due an instant of the salon
+     */
+    Optional<Board> drawAhead(String board, Instant due);
 
     /** The present beat. */
     Beat beat();

@@ -1,8 +1,10 @@
 package rinsebell.app.page;
 
 import java.time.Instant;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Supplier;
@@ -27,6 +29,7 @@ import rinsebell.web.view.View;
 /** Draws the floor as it is now, for pages and for the feed. */
 public final class LiveFloor implements FeedSource {
     private volatile Shown shown;
+    private volatile Ahead ahead;
     private final SalonClock clock;
     private final Paper paper;
     private final Supplier<List<Listening>> listening;
@@ -47,6 +50,18 @@ public final class LiveFloor implements FeedSource {
     }
 
     /**
+     * Boards as they will be when something falls due.
+     *
+     * @param from what was shown when they were drawn: where something else is shown since, they are worth nothing
+     * @param due when
+     */
+    private record Ahead(Shown from, Instant due, Map<String, Board> boards) {
+        boolean isStill(Shown now) {
+            return now.number == from.number + 1 && now.snapshot == from.snapshot && !now.since.isBefore(due);
+        }
+    }
+
+    /**
      * What pages are drawn with.
      *
      * @param pages the templates
@@ -60,6 +75,7 @@ public final class LiveFloor implements FeedSource {
         this.listening = listening;
         this.clock = clock;
         this.shown = new Shown(1, loaded, clock.now());
+        this.ahead = new Ahead(shown, Instant.MAX, Map.of());
         this.paper = paper;
     }
 
@@ -83,7 +99,10 @@ public final class LiveFloor implements FeedSource {
     }
 
     private Moment moment(Snapshot snapshot) {
-        var now = clock.now();
+        return moment(snapshot, clock.now());
+    }
+
+    private Moment moment(Snapshot snapshot, Instant now) {
         var around = new Moment.Around(
                 Returned.left(snapshot.returned(), snapshot.floor(), snapshot.bells(), now),
                 listening.get(),
@@ -118,9 +137,26 @@ public final class LiveFloor implements FeedSource {
     @Override
     public Optional<Board> draw(String board) {
         var now = shown;
-        var moment = moment(now.snapshot);
+        var before = ahead;
+        var drawn = before.isStill(now) ? before.boards.get(board) : null;
+        return drawn == null ? drawn(board, moment(now.snapshot), now.number) : Optional.of(drawn);
+    }
+
+    @Override
+    public Optional<Board> drawAhead(String board, Instant due) {
+        var now = shown;
+        var before = ahead;
+        var boards = before.from == now && before.due.equals(due) ? before.boards : Map.<String, Board>of();
+        var drawn = drawn(board, moment(now.snapshot, due), now.number + 1);
+        var more = new HashMap<>(boards);
+        drawn.ifPresent(one -> more.put(board, one));
+        ahead = new Ahead(now, due, more);
+        return drawn;
+    }
+
+    private Optional<Board> drawn(String board, Moment moment, long number) {
         return Boards.fragments(board, moment)
-                .map(fragments -> new Board(now.number, fragments(fragments, moment, now.number)));
+                .map(fragments -> new Board(number, fragments(fragments, moment, number)));
     }
 
     private List<Fragment> fragments(List<rinsebell.web.view.Fragment> fragments, Moment moment, long number) {

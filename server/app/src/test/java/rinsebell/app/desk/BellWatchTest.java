@@ -10,19 +10,21 @@ import static rinsebell.floor.testing.Saturday.TEN;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicReference;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import rinsebell.app.time.MachineTime;
 import rinsebell.app.time.SalonClock;
 import rinsebell.app.time.TimeByHand;
-import rinsebell.floor.Floor;
 import rinsebell.floor.bell.AlarmState;
 import rinsebell.floor.bell.Audience;
 import rinsebell.floor.bell.Bell;
@@ -38,7 +40,7 @@ class BellWatchTest {
 
     private final TimeByHand machine = new TimeByHand(TEN);
     private final SalonClock clock = SalonClock.startingAtTheWall(machine, 1);
-    private final AtomicReference<Snapshot> shown = new AtomicReference<>(bellsAt());
+    private final AtomicReference<List<Bell>> shown = new AtomicReference<>(bellsAt());
     private final AtomicInteger rung = new AtomicInteger();
     private final BellWatch watch = new BellWatch(shown::get, clock, rung::incrementAndGet);
 
@@ -58,6 +60,29 @@ class BellWatchTest {
         assertThat(rung).hasValue(1);
         looked();
         assertThat(rung).hasValue(1);
+    }
+
+    /** Within the last second before it, once, and not when it is too near for anybody to prepare. */
+    @ParameterizedTest
+    @CsvSource({"1000, 0", "999, 1", "51, 1", "50, 0", "0, 0"})
+    void whatFallsDueSoonIsSaidBefore(int millisBefore, int said) throws Exception {
+        List<Instant> soon = new CopyOnWriteArrayList<>();
+        Instant due = TEN.plusSeconds(20);
+        try (BellWatch prompt = new BellWatch(shown::get, clock, new BellWatch.Word() {
+            @Override
+            public void due() {}
+
+            @Override
+            public void soon(Instant due) {
+                soon.add(due);
+            }
+        })) {
+            show(bellsAt(due));
+            machine.pass(ofSeconds(20).minusMillis(millisBefore));
+            looked(prompt);
+            looked(prompt);
+            assertThat(soon).isEqualTo(Collections.nCopies(said, due));
+        }
     }
 
     @Test
@@ -125,7 +150,7 @@ class BellWatchTest {
     void aLookThatFailsIsNotTheLast() throws Exception {
         AtomicInteger looks = new AtomicInteger();
         CountDownLatch rings = new CountDownLatch(1);
-        Snapshot due = bellsAt(TEN.plusSeconds(1));
+        List<Bell> due = bellsAt(TEN.plusSeconds(1));
         try (BellWatch stumbling = new BellWatch(
                 () -> {
                     if (looks.incrementAndGet() == 1) {
@@ -152,26 +177,29 @@ class BellWatchTest {
         }
     }
 
-    private void show(Snapshot snapshot) {
-        shown.set(snapshot);
+    private void show(List<Bell> bells) {
+        shown.set(bells);
     }
 
     /** Asks for a look and waits until it is over: a second word is only taken after the first. */
     private void looked() throws InterruptedException {
+        looked(watch);
+    }
+
+    private static void looked(BellWatch watch) throws InterruptedException {
         CountDownLatch over = new CountDownLatch(1);
         watch.moved();
         watch.afterLook(over::countDown);
         assertThat(over.await(10, TimeUnit.SECONDS)).isTrue();
     }
 
-    private static Snapshot bellsAt(Instant... stages) {
+    private static List<Bell> bellsAt(Instant... stages) {
         List<Stage> all = Arrays.stream(stages)
                 .map(at -> new Stage(at, Stage.Step.DUE, Priority.HIGH, Audience.EVERYONE))
                 .toList();
-        List<Bell> bells = all.isEmpty()
+        return all.isEmpty()
                 ? List.of()
                 : List.of(new Bell(KEY, KEY, null, List.of(), all, Set.of(), Set.of(), rings(all)));
-        return new Snapshot(Floor.EMPTY, Map.of(), bells, List.of(), List.of());
     }
 
     private static List<Ring> rings(List<Stage> stages) {

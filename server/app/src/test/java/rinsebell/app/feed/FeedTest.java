@@ -11,6 +11,7 @@ import java.io.InputStream;
 import java.net.Socket;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
@@ -22,6 +23,8 @@ import rinsebell.app.http.ServerUnderTest;
 class FeedTest {
 
     private static final FeedLimits LIMITS = new FeedLimits(Duration.ofMillis(100), 8, 3, 40);
+
+    private static final Instant DUE = Instant.ofEpochMilli(TwoBoards.NOW).plusSeconds(1);
 
     private static final String ONE_BROWSER = "device=" + "a".repeat(32);
 
@@ -83,6 +86,55 @@ class FeedTest {
             List.of(one, two).forEach(screen -> screen.fragments(3));
             assertThat(boards.drawings() - before).isEqualTo(1);
             assertThat(other.fragments(1)).hasSize(1);
+        }
+    }
+
+    @Test
+    void whatFallsDueWasDrawnAhead() {
+        try (StreamReader screen = new StreamReader(server, "floor")) {
+            screen.fragments(2);
+            int before = boards.drawings();
+            feed.ahead(DUE);
+            await().until(() -> boards.drawings() > before);
+            int drawn = boards.drawings();
+            boards.fallsDue();
+            feed.publish();
+            assertThat(screen.fragments(3).get(2).get("html").asText()).isEqualTo("<p>due at " + DUE + "</p>");
+            assertThat(boards.drawings()).isEqualTo(drawn);
+        }
+    }
+
+    @Test
+    void whatWasDrawnAheadAndDidNotComeSoIsForgotten() {
+        try (StreamReader screen = new StreamReader(server, "floor")) {
+            screen.fragments(2);
+            int before = boards.drawings();
+            feed.ahead(DUE);
+            await().until(() -> boards.drawings() > before);
+            boards.show("chair-1", "rinse now");
+            feed.publish();
+            assertThat(screen.fragments(3).get(2).get("html").asText()).isEqualTo("<p>rinse now</p>");
+        }
+    }
+
+    /** Whoever comes between the drawing and its instant lets the others be sent something: the batch counts from that. */
+    @Test
+    void whatWasSentMeanwhileIsCountedIn() {
+        try (StreamReader screen = new StreamReader(server, "floor")) {
+            screen.fragments(2);
+            int before = boards.drawings();
+            feed.ahead(DUE);
+            await().until(() -> boards.drawings() > before);
+            boards.timeChanges("chair-1", "7 minutes");
+            try (StreamReader later = new StreamReader(server, "floor")) {
+                later.fragments(2);
+                assertThat(screen.fragments(3).get(2).get("html").asText()).isEqualTo("<p>7 minutes</p>");
+                boards.fallsDue();
+                feed.publish();
+                assertThat(screen.fragments(5).subList(3, 5))
+                        .extracting(one -> one.get("html").asText())
+                        .containsExactly("<p>free</p>", "<p>due at " + DUE + "</p>");
+            }
         }
     }
 

@@ -1,10 +1,12 @@
 package rinsebell.app.feed;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** A board {@code floor} with two chairs and a board {@code basins}, changed by hand. */
 final class TwoBoards implements FeedSource {
@@ -14,6 +16,8 @@ final class TwoBoards implements FeedSource {
     private final Map<String, String> floor = new LinkedHashMap<>(Map.of());
     private long number = 1;
     private int drawings;
+    private @Nullable Board drawnAhead;
+    private @Nullable Board now;
     private String broken = "(none)";
 
     TwoBoards() {
@@ -22,8 +26,13 @@ final class TwoBoards implements FeedSource {
     }
 
     synchronized void show(String id, String text) {
-        floor.put(id, text);
+        timeChanges(id, text);
         number++;
+    }
+
+    /** What changes although nothing happens. */
+    synchronized void timeChanges(String id, String text) {
+        floor.put(id, text);
     }
 
     synchronized void breakBoard(String board) {
@@ -40,10 +49,27 @@ final class TwoBoards implements FeedSource {
             throw new IllegalStateException("a template that fails");
         }
         return switch (board) {
-            case "floor" -> Optional.of(new Board(number, fragments()));
+            case "floor" -> Optional.of(now == null || now.number() != number ? new Board(number, fragments()) : now);
             case "basins" -> Optional.of(new Board(number, List.of(fragment("basin-a", "free"))));
             default -> Optional.empty();
         };
+    }
+
+    @Override
+    public synchronized Optional<Board> drawAhead(String board, Instant due) {
+        if (!board.equals("floor")) {
+            return Optional.empty();
+        }
+        var ahead = new ArrayList<>(fragments());
+        ahead.replaceAll(one -> one.id().equals("chair-2") ? fragment("chair-2", "due at " + due) : one);
+        drawnAhead = new Board(number + 1, ahead);
+        return Optional.of(drawnAhead);
+    }
+
+    /** What was drawn ahead is so now. */
+    synchronized void fallsDue() {
+        number++;
+        now = drawnAhead;
     }
 
     @Override

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import rinsebell.floor.Floor;
 import rinsebell.floor.clock.HeadTiming;
@@ -32,14 +33,19 @@ public final class Dispatch {
 
     /** The turns of every head that has a rinse-by and is not at a basin yet, the earliest rinse-by first. */
     public static List<Turn> of(Floor floor) {
+        return of(floor, visit -> HeadTiming.of(floor, visit));
+    }
+
+    /** The same, with the instants of each head as they were reckoned before. */
+    public static List<Turn> of(Floor floor, Function<Visit, HeadTiming> timings) {
         var waiting = floor.openVisits().stream()
                 .filter(visit -> !(visit.place() instanceof Place.Basin))
-                .map(visit -> alone(floor, visit))
+                .map(visit -> alone(timings.apply(visit)))
                 .flatMap(Optional::stream)
                 .sorted(Comparator.comparing((Waiting one) -> one.turn().rinseBy())
                         .thenComparing(one -> one.turn().visit().value()))
                 .toList();
-        var free = Free.basins(floor);
+        var free = Free.basins(floor, timings);
         var turns = clashes(waiting, free, floor);
         return free.isEmpty()
                 ? turns
@@ -90,8 +96,7 @@ public final class Dispatch {
         return List.copyOf(planned);
     }
 
-    private static Optional<Waiting> alone(Floor floor, Visit visit) {
-        var timing = HeadTiming.of(floor, visit);
+    private static Optional<Waiting> alone(HeadTiming timing) {
         return timing.rinseBy().map(limit -> waiting(timing, limit.at()));
     }
 

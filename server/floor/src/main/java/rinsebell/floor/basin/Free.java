@@ -3,6 +3,7 @@ package rinsebell.floor.basin;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import rinsebell.floor.Floor;
 import rinsebell.floor.clock.HeadTiming;
@@ -19,25 +20,25 @@ import rinsebell.floor.visit.Visit;
  */
 record Free(Instant from, Instant since) {
     /** Every basin that is in order. */
-    static List<Free> basins(Floor floor) {
+    static List<Free> basins(Floor floor, Function<Visit, HeadTiming> timings) {
         var closed = floor.day().closedBasins();
         return IntStream.rangeClosed(1, floor.salon().rooms().basins())
                 .filter(number -> !closed.containsKey(number))
-                .mapToObj(number -> of(floor, Place.basin(number)))
+                .mapToObj(number -> of(floor, Place.basin(number), timings))
                 .toList();
     }
 
-    private static Free of(Floor floor, Place basin) {
+    private static Free of(Floor floor, Place basin, Function<Visit, HeadTiming> timings) {
         var rinsing = floor.salon().policy().working().rinsing();
         return floor.at(basin).stream()
-                .map(visit -> after(floor, visit, rinsing))
+                .map(visit -> after(timings.apply(visit), rinsing))
                 .reduce(new Free(Instant.MIN, Instant.MIN), Free::andLater);
     }
 
     /** Whoever is there is rinsed as soon as it may be, and was if nothing is on any more. */
-    private static Free after(Floor floor, Visit visit, Duration rinsing) {
+    private static Free after(HeadTiming timing, Duration rinsing) {
+        var visit = timing.visit();
         var since = visit.stay().placeSince();
-        var timing = HeadTiming.of(floor, visit);
         var water = timing.rinseBy()
                 .map(limit -> Instants.earlier(timing.readyFrom().orElse(since), limit.at()))
                 .or(() -> visit.lastOff().filter(off -> !timing.isAnythingOn()).map(off -> off.at()))

@@ -3,16 +3,19 @@ package rinsebell.floor.bell;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import rinsebell.floor.Floor;
 import rinsebell.floor.basin.Dispatch;
 import rinsebell.floor.basin.Turn;
+import rinsebell.floor.clock.HeadTiming;
+import rinsebell.floor.visit.Visit;
 
 /** Basins that cannot take everybody in time. */
 final class BasinBells {
     private BasinBells() {}
 
-    static void addTo(List<Bell> found, Floor floor) {
-        for (var turn : Dispatch.of(floor)) {
+    static void addTo(List<Bell> found, Floor floor, Function<Visit, HeadTiming> timings) {
+        for (var turn : Dispatch.of(floor, timings)) {
             Optional.ofNullable(turn.clashSince())
                     .map(since -> bell(turn, since))
                     .ifPresent(found::add);

@@ -115,16 +115,10 @@ public record Bell(
         return ofThis.isEmpty() ? this : new Bell(key, round, visit, reasons, stages, ofThis, shelved, rings);
     }
 
-    private Bell shelved(Collection<Shelved> all) {
-        var ofThis = all.stream().filter(one -> one.what().bell().equals(key)).collect(Collectors.toSet());
-        return ofThis.isEmpty() ? this : new Bell(key, round, visit, reasons, stages, seen, ofThis, rings);
-    }
-
     /** This bell with all that people did about it, and what it then does. */
-    Bell answered(Collection<Seen> seen, Collection<Shelved> shelved, Policy.Ringing house, Callers callers) {
-        var told = seen(seen).shelved(shelved);
-        var plan = RingPlan.of(told, house, callers);
-        return new Bell(key, round, visit, reasons, stages, told.seen, told.shelved, plan);
+    Bell answered(Set<Seen> seen, Set<Shelved> shelved, Policy.Ringing house, Callers callers) {
+        var told = new Bell(key, round, visit, reasons, stages, seen, shelved, List.of());
+        return new Bell(key, round, visit, reasons, stages, seen, shelved, RingPlan.of(told, house, callers));
     }
 
     /** When it does something else by itself; empty when that is never. */

@@ -23,6 +23,7 @@ import rinsebell.floor.visit.Stay;
 final class Callers {
     private final Floor floor;
     private final Map<Role, Set<StaffId>> here;
+    private final Reach stylists;
 
     Callers(Floor floor) {
         this.floor = floor;
@@ -30,6 +31,12 @@ final class Callers {
                 .filter(member -> !floor.day().onBreak().contains(member.id()))
                 .collect(Collectors.groupingBy(
                         StaffMember::role, Collectors.mapping(StaffMember::id, Collectors.toUnmodifiableSet())));
+        this.stylists = shared(Crowd.STYLISTS, members(Role.STYLIST));
+    }
+
+    /** Whether the others call the same people for the same bell of the same client. */
+    boolean callsAs(Callers other) {
+        return here.equals(other.here);
     }
 
     /** Wider and wider; never empty. The last is everyone. */
@@ -38,9 +45,9 @@ final class Callers {
         var own = own(bell, stay.orElse(null));
         var basins = basins(stay.orElse(null));
         var steps = switch (audience) {
-            case STYLIST -> Stream.of(own, basins, stylists());
-            case BASINS -> Stream.of(own.and(basins).and(shared(Crowd.WALL, Set.of())), stylists());
-            case DESK -> Stream.of(shared(Crowd.DESK, members(Role.DESK)).and(stylists()));
+            case STYLIST -> Stream.of(own, basins, stylists);
+            case BASINS -> Stream.of(own.and(basins).and(shared(Crowd.WALL, Set.of())), stylists);
+            case DESK -> Stream.of(shared(Crowd.DESK, members(Role.DESK)).and(stylists));
             case EVERYONE -> Stream.<Reach>empty();
         };
         return widening(steps.toList());
@@ -76,10 +83,6 @@ final class Callers {
                         members(Role.ASSISTANT).stream())
                 .collect(Collectors.toSet());
         return shared(Crowd.ASSISTANTS, people);
-    }
-
-    private Reach stylists() {
-        return shared(Crowd.STYLISTS, members(Role.STYLIST));
     }
 
     private static Reach shared(Crowd crowd, Set<StaffId> people) {

@@ -27,24 +27,28 @@ final class CheckBells {
     private CheckBells() {}
 
     /** A look with its head; {@code sooner}: it turns high sooner, with heat or on scalp. */
-    private record Look(Head head, BellKind kind, long subject, Looks.Due due, boolean sooner) {
+    record Look(Head head, BellKind kind, long subject, Looks.Due due, boolean sooner) {
         @Nullable
         StaffId stylist() {
             return head.visit().stay().stylist();
         }
     }
 
-    static void addTo(List<Bell> found, Floor floor, List<Head> heads) {
+    /** The looks that fall due at a head. */
+    static List<Look> looks(Head head) {
         var looks = new ArrayList<Look>();
-        heads.forEach(head -> {
-            head.timing()
-                    .timings()
-                    .forEach(timing -> Looks.strand(timing, head.visit())
-                            .ifPresent(due -> looks.add(strand(head, timing.application(), due))));
-            head.timing()
-                    .nextScalp()
-                    .ifPresent(due -> looks.add(new Look(head, BellKind.SCALP_CHECK, head.subject(), due, true)));
-        });
+        head.timing()
+                .timings()
+                .forEach(timing -> Looks.strand(timing, head.visit())
+                        .ifPresent(due -> looks.add(strand(head, timing.application(), due))));
+        head.timing()
+                .nextScalp()
+                .ifPresent(due -> looks.add(new Look(head, BellKind.SCALP_CHECK, head.subject(), due, true)));
+        return looks;
+    }
+
+    /** The bells of the looks at all heads. */
+    static void addTo(List<Bell> found, Floor floor, List<Look> looks) {
         var byPerson = new HashMap<Optional<StaffId>, List<Look>>();
         looks.forEach(look -> byPerson.computeIfAbsent(Optional.ofNullable(look.stylist()), who -> new ArrayList<>())
                 .add(look));

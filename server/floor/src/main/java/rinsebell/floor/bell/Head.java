@@ -9,21 +9,41 @@ import rinsebell.floor.clock.HeadTiming;
 import rinsebell.floor.salon.Policy;
 import rinsebell.floor.visit.Visit;
 
-/**
- * A head that bells may ring for. A closed visit rings nothing.
- *
- * @param seen what somebody has acknowledged, of whatever bell
- */
-record Head(Floor floor, Visit visit, HeadTiming timing, Set<Seen> seen) {
-    static List<Head> all(Floor floor, Set<Seen> seen) {
-        return floor.openVisits().stream()
-                .map(visit -> new Head(floor, visit, HeadTiming.of(floor, visit), seen))
-                .toList();
+/** A head that bells may ring for. A closed visit rings nothing. */
+final class Head {
+    private final Floor floor;
+    private final Visit visit;
+    private final HeadTiming timing;
+    private final HeadTiming clocks;
+    private final boolean burning;
+
+    /** @param seen what somebody has acknowledged of this head's own bells */
+    Head(Floor floor, Visit visit, Set<Seen> seen) {
+        this.floor = floor;
+        this.visit = visit;
+        this.timing = HeadTiming.of(floor, visit);
+        this.clocks = timing.apartFromDiscomfort();
+        this.burning = timing.isOffAtOnce()
+                && DiscomfortBells.atOnce(this)
+                        .anyMatch(bell ->
+                                !bell.seen(seen).isSeenWhole(bell.stages().get(0)));
+    }
+
+    Floor floor() {
+        return floor;
+    }
+
+    Visit visit() {
+        return visit;
+    }
+
+    HeadTiming timing() {
+        return timing;
     }
 
     /** The instants by directions and decisions: what is on keeps them, whatever the client complains of. */
     HeadTiming clocks() {
-        return timing.apartFromDiscomfort();
+        return clocks;
     }
 
     /**
@@ -31,10 +51,7 @@ record Head(Floor floor, Visit visit, HeadTiming timing, Set<Seen> seen) {
      * ring for that. Once somebody has seen it, it is quiet, and the clocks of what is still on ring as ever.
      */
     boolean isBurning() {
-        return timing.isOffAtOnce()
-                && DiscomfortBells.atOnce(this)
-                        .anyMatch(bell ->
-                                !bell.seen(seen).isSeenWhole(bell.stages().get(0)));
+        return burning;
     }
 
     Policy policy() {

@@ -28,6 +28,7 @@ public record Returned(Bell bell, Stage stage, Instant gone, long by) {
         var found = List.<Returned>of();
         var facts = floor.facts();
         var told = Floor.EMPTY;
+        var peal = Peal.NONE;
         var from = 0;
         for (var i = 0; i < facts.size(); i++) {
             var fact = facts.get(i);
@@ -35,10 +36,12 @@ public record Returned(Bell bell, Stage stage, Instant gone, long by) {
                 var before = told.with(facts.subList(from, i));
                 told = before.with(List.of(fact));
                 from = i + 1;
-                found = and(found, by(fact, Bells.of(before), Bells.of(told)));
+                var rang = peal.on(before);
+                peal = rang.on(told);
+                found = and(found, by(fact, rang.bells(), peal.bells()));
             }
         }
-        return found.isEmpty() ? found : left(found, floor, Bells.of(floor), now);
+        return found.isEmpty() ? found : left(found, floor, peal.on(floor).bells(), now);
     }
 
     private static boolean isOfToday(Fact fact, Floor floor, Instant now) {

@@ -20,11 +20,12 @@ import rinsebell.floor.Floor;
 import rinsebell.floor.bell.AlarmState;
 import rinsebell.floor.bell.Bell;
 import rinsebell.floor.bell.BellKey;
-import rinsebell.floor.bell.Bells;
+import rinsebell.floor.bell.Peal;
 import rinsebell.floor.bell.Priority;
 import rinsebell.floor.bell.Reach;
 import rinsebell.floor.bell.Returned;
 import rinsebell.floor.bell.Ring;
+import rinsebell.floor.bell.Turns;
 import rinsebell.floor.bowl.DayEvent;
 import rinsebell.floor.salon.StaffId;
 import rinsebell.floor.salon.StaffMember;
@@ -41,7 +42,8 @@ public final class RingLog {
     private final Map<BellKey, Standing> standing = new LinkedHashMap<>();
     private Map<Heard, Open> open = new LinkedHashMap<>();
     private Floor floor;
-    private List<Bell> bells;
+    private Peal peal;
+    private Turns turning;
     private Instant now;
 
     /** A bell for somebody; for the salon as a whole where nobody is named. */
@@ -61,7 +63,8 @@ public final class RingLog {
 
     private RingLog(Floor floor, Instant from) {
         this.floor = floor;
-        this.bells = Bells.of(floor);
+        this.peal = Peal.of(floor);
+        this.turning = new Turns(peal.bells());
         this.now = from;
         hear(false);
     }
@@ -102,7 +105,8 @@ public final class RingLog {
         goOnUntil(facts.get(0).recorded());
         facts.forEach(this::clockIsPutRight);
         floor = floor.with(facts);
-        bells = Bells.of(floor);
+        peal = peal.on(floor);
+        turning = new Turns(peal.bells());
         hear(facts.stream().allMatch(Returned::canReturn));
     }
 
@@ -127,9 +131,7 @@ public final class RingLog {
 
     /** Nothing more was recorded before that instant. */
     public void goOnUntil(Instant end) {
-        for (var next = Bells.nextAfter(bells, now);
-                next.isPresent() && next.get().isBefore(end);
-                next = Bells.nextAfter(bells, now)) {
+        for (var next = turning.after(now); next.isPresent() && next.get().isBefore(end); next = turning.after(now)) {
             now = next.get();
             hear(false);
         }
@@ -180,7 +182,7 @@ public final class RingLog {
 
     private Map<Heard, Voice> voices() {
         var voices = new LinkedHashMap<Heard, Voice>();
-        for (var bell : bells) {
+        for (var bell : peal.bells()) {
             bell.ring(now).filter(Ring::isRinging).ifPresent(ring -> {
                 turns.putIfAbsent(new Turned(bell.key(), ring.from()), now);
                 var voice = new Voice(Set.of(bell.key()), ring.stage().priority());
@@ -212,7 +214,7 @@ public final class RingLog {
     }
 
     private AlarmState state(BellKey key) {
-        return bells.stream()
+        return peal.bells().stream()
                 .filter(bell -> bell.key().equals(key))
                 .findFirst()
                 .map(bell -> bell.state(now))
@@ -222,7 +224,7 @@ public final class RingLog {
     /** A bell stands from its first ring until what it rings for is over, seen or not. */
     private void stand() {
         var states = new HashMap<BellKey, Bell>();
-        bells.stream()
+        peal.bells().stream()
                 .filter(bell -> bell.state(now) != AlarmState.NORMAL)
                 .forEach(bell -> states.put(bell.key(), bell));
         states.forEach((key, bell) ->

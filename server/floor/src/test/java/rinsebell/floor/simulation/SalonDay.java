@@ -20,8 +20,10 @@ import rinsebell.floor.bell.Bell;
 import rinsebell.floor.bell.BellKey;
 import rinsebell.floor.bell.BellKind;
 import rinsebell.floor.bell.Bells;
+import rinsebell.floor.bell.Peal;
 import rinsebell.floor.bell.Priority;
 import rinsebell.floor.bell.Stage;
+import rinsebell.floor.bell.Turns;
 import rinsebell.floor.bowl.DayEvent.ClockShifted;
 import rinsebell.floor.bowl.DayEvent.TimeMissed;
 import rinsebell.floor.command.Acknowledge;
@@ -47,6 +49,7 @@ public final class SalonDay {
     private final Desk desk;
     private final Tally tally = new Tally();
     private Sentences before;
+    private Peal peal = Peal.NONE;
 
     private SalonDay(long seed) {
         dice = new Dice(seed);
@@ -92,7 +95,7 @@ public final class SalonDay {
 
     /** A while, or exactly until the next bell: due counts as overdue. */
     private void timeGoesOn() {
-        var next = Bells.nextAfter(before.bells(), desk.now());
+        var next = new Turns(before.bells()).after(desk.now());
         var waits = dice.onceIn(5)
                 ? next.filter(at -> at.isBefore(desk.now().plus(Duration.ofMinutes(30))))
                 : next.filter(at -> false);
@@ -173,10 +176,18 @@ public final class SalonDay {
         }
     }
 
-    /** Everything holds after the press, no bell was dropped by it, and set-backs kept what was seen. */
-    private void wasHeld(List<Draft> drafts) {
+    /** Everything holds, and the bells are the same whether they are reckoned anew or from those before. */
+    private Sentences held() {
         var after = new Sentences(desk.floor(), desk.now());
         after.hold();
+        peal = peal.on(desk.floor());
+        assertThat(peal.bells()).as("the bells reckoned from those before").isEqualTo(after.bells());
+        return after;
+    }
+
+    /** Everything holds after the press, no bell was dropped by it, and set-backs kept what was seen. */
+    private void wasHeld(List<Draft> drafts) {
+        var after = held();
         noBellIsDropped(drafts, after.bells());
         aSetBackKeepsTheKey(drafts, after.bells());
         before = after;
@@ -271,6 +282,7 @@ public final class SalonDay {
         var again = Floor.of(dice.shuffled(desk.floor().facts()));
         assertThat(again).as("the floor after a restart").isEqualTo(desk.floor());
         assertThat(Bells.of(again)).as("the bells after a restart").isEqualTo(before.bells());
+        assertThat(peal.on(again).bells()).as("the same from those before").isEqualTo(before.bells());
         desk.stands(again);
     }
 
@@ -281,8 +293,7 @@ public final class SalonDay {
         desk.at(desk.now().plus(by));
         var shift = new OnDay(new ClockShifted(by));
         tally.add(shift, desk.plans(shift));
-        before = new Sentences(desk.floor(), desk.now());
-        before.hold();
+        before = held();
         assertThat(countdowns(before.bells()))
                 .as("countdowns after the clock moved by %s", by)
                 .isEqualTo(left);
@@ -295,8 +306,7 @@ public final class SalonDay {
         var missed = new OnDay(new TimeMissed(by));
         tally.add(missed, desk.plans(missed));
         desk.at(desk.now().plus(by));
-        before = new Sentences(desk.floor(), desk.now());
-        before.hold();
+        before = held();
         assertThat(before.bells().stream().map(Bell::stages).toList())
                 .as("what is due after %s passed uncounted", by)
                 .isEqualTo(dues);

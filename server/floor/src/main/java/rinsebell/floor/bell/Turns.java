@@ -1,4 +1,4 @@
-package rinsebell.app.desk;
+package rinsebell.floor.bell;
 
 import java.time.Instant;
 import java.util.List;
@@ -6,15 +6,13 @@ import java.util.NavigableSet;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
-import rinsebell.floor.bell.Bell;
-import rinsebell.floor.bell.Ring;
 
 /** Every instant at which one of some bells does something else, so that the next is found without asking them all. */
-final class Turns {
+public final class Turns {
     private final List<Bell> bells;
     private final NavigableSet<Instant> instants;
 
-    Turns(List<Bell> bells) {
+    public Turns(List<Bell> bells) {
         this.bells = bells;
         this.instants = bells.stream()
                 .flatMap(bell -> bell.rings().stream())
@@ -23,12 +21,12 @@ final class Turns {
     }
 
     /** The bells that these are of. */
-    List<Bell> bells() {
+    public List<Bell> bells() {
         return bells;
     }
 
     /** The first after an instant; empty when none follows. */
-    Optional<Instant> after(Instant now) {
+    public Optional<Instant> after(Instant now) {
         return Optional.ofNullable(instants.higher(now));
     }
 }
