@@ -101,7 +101,8 @@ class WakeIT extends SamplePages {
         in(page, "sync.js", "module.measure().then((heard) => (window.heard = heard));");
         page.waitForCondition(() -> asked.size() == 1);
         sleep();
-        page.waitForCondition(() -> asked.size() > 1);
+        // Long before the first question's patience is over.
+        page.waitForCondition(() -> asked.size() > 1, new Page.WaitForConditionOptions().setTimeout(SOON));
         asked.get(0).fulfill(said(told));
         page.waitForFunction("() => window.heard === true");
         assertThat(shown()).isBetween(server.now() - MOST_APART, server.now() + MOST_APART);
@@ -152,10 +153,7 @@ class WakeIT extends SamplePages {
     @Test
     void aPageThatIsSeenAgainAsksForTheTimeAndTheFeed() {
         var opened = new AtomicInteger();
-        page.route(STREAM, route -> {
-            opened.incrementAndGet();
-            route.abort();
-        });
+        page.route(STREAM, route -> opened.incrementAndGet());
         page.navigate(server.url("floor"));
         page.waitForCondition(() -> opened.get() >= 1);
         for (var sign : List.of(
@@ -167,7 +165,8 @@ class WakeIT extends SamplePages {
             server.pass(Duration.ofHours(1));
             var before = opened.get();
             page.evaluate(sign);
-            page.waitForCondition(() -> opened.get() > before);
+            // Sooner than the page opens by itself what has been silent for long.
+            page.waitForCondition(() -> opened.get() > before, new Page.WaitForConditionOptions().setTimeout(1_000));
             page.waitForCondition(() -> Math.abs(shown() - server.now()) < MOST_APART);
         }
     }
