@@ -30,10 +30,15 @@ final class Chromium implements AutoCloseable {
     }
 
     static Chromium start() {
+        return start(List.of());
+    }
+
+    /** @param usual switches with which tests are usually run, and this one is not */
+    static Chromium start(List<String> usual) {
         var playwright = Playwright.create(
                 new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
         var options =
-                new BrowserType.LaunchOptions().setExecutablePath(installed()).setArgs(QUIET);
+                new BrowserType.LaunchOptions().setExecutablePath(installed()).setArgs(QUIET).setIgnoreDefaultArgs(usual);
         return new Chromium(playwright, playwright.chromium().launch(options));
     }
 

@@ -13,6 +13,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.atomic.AtomicInteger;
 import rinsebell.web.view.KeptPage;
 
 /**
@@ -35,6 +36,12 @@ final class SampleServer implements AutoCloseable {
 
     /** Presses to these addresses are refused. */
     final Set<String> refused = ConcurrentHashMap.newKeySet();
+
+    /** How often the feed was asked for. */
+    final AtomicInteger feeds = new AtomicInteger();
+
+    /** How the feed begins, which then says nothing more; while it is empty there is none. */
+    volatile String feed = "";
 
     /** Whether nothing is answered. */
     volatile boolean down;
@@ -98,6 +105,8 @@ final class SampleServer implements AutoCloseable {
                     200,
                     "application/json",
                     ("{\"now\":" + now() + ",\"speed\":1}").getBytes(StandardCharsets.UTF_8));
+        } else if (path.equals("/feed") && !feed.isEmpty()) {
+            begin(exchange);
         } else if (page != null) {
             startedNanos = System.nanoTime();
             send(exchange, 200, "text/html; charset=utf-8", html(page).getBytes(StandardCharsets.UTF_8));
@@ -109,6 +118,14 @@ final class SampleServer implements AutoCloseable {
                     asset == null ? "text/plain" : asset.type(),
                     asset == null ? new byte[0] : asset.bytes());
         }
+    }
+
+    private void begin(HttpExchange exchange) throws IOException {
+        feeds.incrementAndGet();
+        exchange.getResponseHeaders().set("Content-Type", "text/event-stream");
+        exchange.sendResponseHeaders(200, 0);
+        exchange.getResponseBody().write(feed.getBytes(StandardCharsets.UTF_8));
+        exchange.getResponseBody().flush();
     }
 
     private void press(HttpExchange exchange) throws IOException {

@@ -149,7 +149,10 @@ class WakeIT extends SamplePages {
         page.waitForFunction("() => document.getElementById('link').classList.contains('stale')");
     }
 
-    /** Whoever takes a hidden page up again, or goes back to one, sees the server's time at once. */
+    /**
+     * Whoever takes a hidden page up again, or goes back to one, sees the server's time at once. A browser without a screen
+     * hides no page, so the signs are given here.
+     */
     @Test
     void aPageThatIsSeenAgainAsksForTheTimeAndTheFeed() {
         var opened = new AtomicInteger();
