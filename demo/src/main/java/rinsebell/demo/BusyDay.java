@@ -29,6 +29,9 @@ public record BusyDay(List<Ledger.Entry> entries, Floor floor) {
     private static final int CHAIRS_OF_A_BASIN = 8;
     private static final Duration LOOK_AGAIN = Duration.ofMinutes(10);
 
+    /** From now, where it has been on for as long as it is here. */
+    private static final Duration UNTIL_RINSE_RINGS = Duration.ofMinutes(12);
+
     /**
      * Tells the day.
      *
@@ -36,7 +39,7 @@ public record BusyDay(List<Ledger.Entry> entries, Floor floor) {
      * @param now the instant that it has come to
      */
     public static BusyDay of(int chairs, Instant now, ZoneId zone) {
-        return of(chairs, now, zone, chair -> ago(4 - chair % 3));
+        return of(chairs, now, zone, chair -> ago(4 - chair % 3), chair -> Duration.ZERO);
     }
 
     /**
@@ -46,26 +49,48 @@ public record BusyDay(List<Ledger.Entry> entries, Floor floor) {
      * @param apart how long after it each further one
      */
     public static BusyDay falling(int chairs, Instant now, ZoneId zone, Duration first, Duration apart) {
-        return of(chairs, now, zone, chair -> LOOK_AGAIN.minus(first).minus(apart.multipliedBy(chair - 1)));
+        return of(
+                chairs,
+                now,
+                zone,
+                chair -> LOOK_AGAIN.minus(first).minus(apart.multipliedBy(chair - 1)),
+                chair -> Duration.ZERO);
     }
 
-    private static BusyDay of(int chairs, Instant now, ZoneId zone, IntFunction<Duration> lastLook) {
+    /**
+     * The same, with a rinse of each head beginning to ring one after the other.
+     *
+     * @param first how long after now the first rings
+     * @param apart how long after it each further one
+     */
+    public static BusyDay rinsing(int chairs, Instant now, ZoneId zone, Duration first, Duration apart) {
+        return of(
+                chairs,
+                now,
+                zone,
+                chair -> ago(4 - chair % 3),
+                chair -> UNTIL_RINSE_RINGS.minus(first).minus(apart.multipliedBy(chair - 1)));
+    }
+
+    private static BusyDay of(
+            int chairs, Instant now, ZoneId zone, IntFunction<Duration> lastLook, IntFunction<Duration> longer) {
         var script = new Script(now);
         var basins = Math.max(2, chairs / CHAIRS_OF_A_BASIN);
         var cast = new Cast(script, new House(chairs, basins, chairs, zone, true));
         for (var chair = 1; chair <= chairs; chair++) {
-            sit(chair, script, cast, lastLook.apply(chair));
+            sit(chair, script, cast, lastLook.apply(chair), longer.apply(chair));
         }
         script.play();
         return new BusyDay(script.entries(), script.floor());
     }
 
-    private static void sit(int chair, Script script, Cast cast, Duration lastLook) {
+    /** @param longer how much longer than in the others it is on */
+    private static void sit(int chair, Script script, Cast cast, Duration lastLook, Duration longer) {
         var stylist = List.of(cast.tamsin, cast.piet, cast.noor).get(chair % 3);
         new Guest(script, "G. " + chair, stylist)
-                .arrives(ago(50), Place.chair(chair), fine())
-                .mixes(ago(35), FIRST, cast.grams(60, POWDER), cast.grams(60, DEVELOPER_20))
-                .putsOn(ago(33), Area.FOILS_ALL, OFF_SCALP, FOIL)
+                .arrives(ago(50).plus(longer), Place.chair(chair), fine())
+                .mixes(ago(35).plus(longer), FIRST, cast.grams(60, POWDER), cast.grams(60, DEVELOPER_20))
+                .putsOn(ago(33).plus(longer), Area.FOILS_ALL, OFF_SCALP, FOIL)
                 .lastOn(ago(20 - chair % 5))
                 .looks(ago(14), 6, ORANGE, LOOK_AGAIN)
                 .looks(lastLook, 7, ORANGE, LOOK_AGAIN);

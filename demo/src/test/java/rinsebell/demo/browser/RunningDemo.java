@@ -8,6 +8,7 @@ import java.net.ServerSocket;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /** The demo as a person starts it: a process of its own, with a port and a data folder that it keeps over a kill. */
 final class RunningDemo implements AutoCloseable {
@@ -16,12 +17,14 @@ final class RunningDemo implements AutoCloseable {
     private final Path data;
     private final int port;
     private final List<String> more;
+    private final Map<String, String> environment;
     private Process process;
 
-    private RunningDemo(Path data, int port, List<String> more) throws IOException {
+    private RunningDemo(Path data, int port, List<String> more, Map<String, String> environment) throws IOException {
         this.data = data;
         this.port = port;
         this.more = more;
+        this.environment = environment;
         this.process = start();
     }
 
@@ -31,10 +34,15 @@ final class RunningDemo implements AutoCloseable {
      * @param more further arguments
      */
     static RunningDemo in(Path data, String... more) throws IOException {
+        return under(Map.of(), data, more);
+    }
+
+    /** The same, with more in its environment. */
+    static RunningDemo under(Map<String, String> environment, Path data, String... more) throws IOException {
         try (var free = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
             var port = free.getLocalPort();
             free.close();
-            return new RunningDemo(data, port, List.of(more));
+            return new RunningDemo(data, port, List.of(more), environment);
         }
     }
 
@@ -44,9 +52,9 @@ final class RunningDemo implements AutoCloseable {
         var command = new ArrayList<>(
                 List.of(java, "-Xmx256m", "-jar", jar, "--port", String.valueOf(port), "--data", data.toString()));
         command.addAll(more);
-        var started = new ProcessBuilder(command)
-                .redirectError(ProcessBuilder.Redirect.INHERIT)
-                .start();
+        var builder = new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.INHERIT);
+        builder.environment().putAll(environment);
+        var started = builder.start();
         // The stream stays open: a process whose output nobody takes stops at some point.
         var first = started.inputReader(UTF_8).readLine();
         if (first == null || !first.startsWith(READY)) {
@@ -63,6 +71,11 @@ final class RunningDemo implements AutoCloseable {
     /** Ends it as a power cut does: nothing is written or closed any more. */
     void kill() {
         process.destroyForcibly().onExit().join();
+    }
+
+    /** Sends it a signal, such as {@code STOP}. */
+    void signal(String name) throws IOException, InterruptedException {
+        new ProcessBuilder("kill", "-" + name, "" + process.pid()).start().waitFor();
     }
 
     /** Starts it anew on the same data and port. */

@@ -81,12 +81,12 @@ public final class LiveFloor implements FeedSource {
 
     /** Shows a new floor from now on. */
     public synchronized void show(Snapshot next) {
-        shown = new Shown(shown.number + 1, next, clock.now());
+        shown = new Shown(shown.number + 1, next, now(next));
     }
 
     /** The floor is the same and something of it fell due. */
     public synchronized void fellDue() {
-        shown = new Shown(shown.number + 1, shown.snapshot, clock.now());
+        shown = new Shown(shown.number + 1, shown.snapshot, now(shown.snapshot));
     }
 
     public Snapshot snapshot() {
@@ -99,7 +99,12 @@ public final class LiveFloor implements FeedSource {
     }
 
     private Moment moment(Snapshot snapshot) {
-        return moment(snapshot, clock.now());
+        return moment(snapshot, now(snapshot));
+    }
+
+    /** The salon's time, as the floor of this snapshot knows it. */
+    private Instant now(Snapshot snapshot) {
+        return clock.now(snapshot.floor().lastSeq());
     }
 
     private Moment moment(Snapshot snapshot, Instant now) {

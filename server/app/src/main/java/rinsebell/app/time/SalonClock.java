@@ -35,6 +35,7 @@ public final class SalonClock {
     private long shownMillis;
     private boolean behind;
     private long confirmed;
+    private Duration confirmedBy = Duration.ZERO;
 
     private SalonClock(TimeSources sources, int speed, long startMillis) {
         this.sources = sources;
@@ -98,6 +99,16 @@ public final class SalonClock {
         return Instant.ofEpochMilli(shownMillis);
     }
 
+    /**
+     * The salon's time for a floor that ends with this fact. Where the clock has just been put right by a later one, it
+     * has moved and that floor has not, so that by {@link #now()} everything on it would be due, or nothing.
+     *
+     * @param lastFact the number of the floor's newest fact
+     */
+    public synchronized Instant now(long lastFact) {
+        return confirmed > lastFact ? now().minus(confirmedBy) : now();
+    }
+
     /** Whether the salon's time can be believed. */
     public synchronized ClockTrust trust() {
         if (behind) {
@@ -125,6 +136,7 @@ public final class SalonClock {
     public synchronized void confirm(Duration step, long fact) {
         behind = false;
         confirmed = fact;
+        confirmedBy = step;
         trueWallAtStartMillis += step.toMillis();
         salonAtStartMillis += step.toMillis();
         shownMillis += step.toMillis();

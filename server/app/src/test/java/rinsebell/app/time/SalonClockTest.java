@@ -186,6 +186,16 @@ class SalonClockTest {
         assertThat(next.mark().confirmed()).isEqualTo(17);
     }
 
+    @ParameterizedTest
+    @CsvSource({"16, 0", "17, 3600000", "18, 3600000"})
+    void aFloorThatHasNotMovedYetIsShownAtTheTimeBefore(long lastFact, long movedMillis) {
+        clock.confirm(ofHours(1), 17);
+        assertThat(clock.now(lastFact)).isEqualTo(TEN.plusMillis(movedMillis));
+        assertThat(SalonClock.goingOnFrom(clock.mark(), machine, 1).now(16))
+                .as("what was loaded has moved")
+                .isEqualTo(TEN.plus(ofHours(1)));
+    }
+
     @Test
     void neverGoesBackWhateverHappens() {
         long seed = 20260307;
