@@ -17,7 +17,6 @@ import org.junit.jupiter.api.TestFactory;
 import rinsebell.floor.Floor;
 import rinsebell.floor.bell.Bell;
 import rinsebell.floor.bell.BellKind;
-import rinsebell.floor.bell.Bells;
 import rinsebell.floor.bell.Priority;
 import rinsebell.floor.bell.Stage;
 import rinsebell.floor.clock.HeadTiming;
@@ -35,7 +34,7 @@ class SaturdayTest {
     private static final Instant AFTER_THE_TURN = Instant.parse("2026-10-25T03:30:00Z");
 
     private final Floor floor = Saturday.floorAt(NOW, BERLIN);
-    private final List<Bell> bells = Bells.of(floor);
+    private final List<Bell> bells = floor.bells();
 
     @TestFactory
     Stream<DynamicTest> everyStateOccurs() {

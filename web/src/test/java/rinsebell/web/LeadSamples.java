@@ -7,7 +7,6 @@ import java.util.List;
 import rinsebell.floor.Stream;
 import rinsebell.floor.bell.Bell;
 import rinsebell.floor.bell.BellKind;
-import rinsebell.floor.bell.Bells;
 import rinsebell.floor.report.DayReport;
 import rinsebell.floor.report.RingLog;
 import rinsebell.floor.report.Sounded;
@@ -38,7 +37,7 @@ final class LeadSamples {
     private static LeadPage page(Story story) {
         var floor = story.floor();
         var now = Saturday.at("18:00");
-        var moment = new Moment(floor, id -> "text " + id.seq(), Bells.of(floor), now, Words.british());
+        var moment = new Moment(floor, id -> "text " + id.seq(), floor.bells(), now, Words.british());
         var log = RingLog.of(story.facts(), floor.salon().beginOf(Saturday.DATE), now);
         var shell = new LivePages(moment, null, null).still(moment.say("lead.title"), Nav.DAY);
         return new LeadTelling(moment, DayReport.of(Saturday.DATE, log, floor, sounded(log))).page(shell);
@@ -84,7 +83,7 @@ final class LeadSamples {
     }
 
     private static Bell strandCheck(Story story) {
-        return Bells.of(story.floor()).stream()
+        return story.floor().bells().stream()
                 .filter(bell -> bell.kind() == BellKind.STRAND_CHECK && bell.isRinging(story.now()))
                 .findFirst()
                 .orElseThrow();

@@ -1,6 +1,8 @@
 package rinsebell.demo.faults;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Consumer;
 import rinsebell.app.desk.Snapshot;
 import rinsebell.floor.bell.Bell;
@@ -16,8 +18,13 @@ import rinsebell.floor.bell.Ring;
  * @param bells as they are sent
  * @param at true time at which it was shown
  * @param ahead how far the salon's time is ahead of true time, in milliseconds
+ * @param scores by ear, laid out when one first listens
  */
-record Plan(int run, long number, Snapshot snapshot, List<Bell> bells, long at, long ahead) {
+record Plan(int run, long number, Snapshot snapshot, List<Bell> bells, long at, long ahead, Map<Ear, Score> scores) {
+    Plan(int run, long number, Snapshot snapshot, List<Bell> bells, long at, long ahead) {
+        this(run, number, snapshot, bells, at, ahead, new HashMap<>());
+    }
+
     /** Whether this stands when both are known: by the number within a run. */
     boolean isNewerThan(Plan other) {
         return run > other.run || (run == other.run && number > other.number);
@@ -30,27 +37,16 @@ record Plan(int run, long number, Snapshot snapshot, List<Bell> bells, long at, 
 
     /** Every turn in which a bell rings for an ear at an instant of the salon. */
     void ringing(Ear ear, long salonMillis, Consumer<Turn> taken) {
-        for (var bell : bells) {
-            var ring = turnAt(bell, salonMillis);
-            if (ring != null && ring.isRinging() && ring.reach().reaches(ear)) {
-                taken.accept(new Turn(bell, ring));
-            }
-        }
+        score(ear).at(salonMillis, taken);
     }
 
     /** When the next turn of any bell begins after an instant; far away when none does. */
     long nextAfter(long salonMillis) {
-        var next = Long.MAX_VALUE;
-        for (var bell : bells) {
-            for (var ring : bell.rings()) {
-                var from = ring.from().toEpochMilli();
-                if (from > salonMillis) {
-                    next = Math.min(next, from);
-                    break;
-                }
-            }
-        }
-        return next;
+        return score(new Ear.Everything()).nextAfter(salonMillis);
+    }
+
+    private Score score(Ear ear) {
+        return scores.computeIfAbsent(ear, one -> new Score(bells, one));
     }
 
     static @org.jspecify.annotations.Nullable Ring turnAt(Bell bell, long salonMillis) {

@@ -13,7 +13,6 @@ import rinsebell.app.desk.Snapshot;
 import rinsebell.floor.Fact;
 import rinsebell.floor.Floor;
 import rinsebell.floor.Ledger;
-import rinsebell.floor.bell.Bells;
 import rinsebell.floor.bowl.DayEvent;
 import rinsebell.floor.visit.LookEvent;
 import rinsebell.floor.visit.WorkEvent;
@@ -195,7 +194,7 @@ final class Truth {
         var again = Floor.of(floor.facts()).numberedFrom(floor.lastSeq());
         Broken.unless(again.equals(floor), Rule.FLOOR_IS_ITS_FACTS, () -> "the floor is not the fold of its facts");
         Broken.unless(
-                Bells.of(again.with(snapshot.alarms())).equals(snapshot.bells()),
+                again.with(snapshot.alarms()).bells().equals(snapshot.bells()),
                 Rule.FLOOR_IS_ITS_FACTS,
                 () -> "the bells are not those of the facts");
         floor.facts()

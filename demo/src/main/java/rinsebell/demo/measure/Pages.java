@@ -6,7 +6,6 @@ import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import rinsebell.app.asset.AssetRoutes;
 import rinsebell.demo.BusyDay;
-import rinsebell.floor.bell.Bells;
 import rinsebell.web.Assets;
 import rinsebell.web.Screen;
 import rinsebell.web.Words;
@@ -79,7 +78,7 @@ public final class Pages {
         }
 
         private Moment moment() {
-            return new Moment(day.floor(), id -> "", Bells.of(day.floor()), Served.now(), Words.british());
+            return new Moment(day.floor(), id -> "", day.floor().bells(), Served.now(), Words.british());
         }
 
         private Screen screen(Moment moment) {

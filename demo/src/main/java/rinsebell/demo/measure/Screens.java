@@ -13,7 +13,6 @@ import java.util.stream.Stream;
 import rinsebell.app.time.MachineTime;
 import rinsebell.demo.BusyDay;
 import rinsebell.floor.bell.Bell;
-import rinsebell.floor.bell.Bells;
 import rinsebell.floor.bell.Ring;
 
 /**
@@ -81,7 +80,7 @@ public final class Screens {
 
     private static List<Instant> dues(BusyDay day) {
         var from = Served.now().plusSeconds(1);
-        return Bells.of(day.floor()).stream()
+        return day.floor().bells().stream()
                 .flatMap(bell -> rings(bell))
                 .filter(at -> at.isAfter(from) && at.isBefore(from.plusSeconds(110)))
                 .distinct()

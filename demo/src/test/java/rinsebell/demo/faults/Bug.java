@@ -253,7 +253,7 @@ enum Bug {
         }
     }),
     /** A crash between the fact that the clock was put right and its mark brings the time before back. */
-    FACT_WITHOUT_MARK(Rule.CLOCK_HOLDS, 158, new Parts() {
+    FACT_WITHOUT_MARK(Rule.CLOCK_HOLDS, 286, new Parts() {
         @Override
         ClockProof proof(ClockProof read) {
             return withoutSteps(read);

@@ -16,6 +16,8 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import rinsebell.floor.bell.Bell;
+import rinsebell.floor.bell.Peal;
 import rinsebell.floor.bell.Seen;
 import rinsebell.floor.bell.Shelved;
 import rinsebell.floor.bowl.Bowl;
@@ -35,7 +37,7 @@ import rinsebell.floor.visit.VisitId;
  * press makes a new one. The same facts give the same floor, in whatever order they arrive.
  */
 public final class Floor {
-    public static final Floor EMPTY = new Floor(0, Map.of(), Map.of(), Salon.EMPTY, Day.EMPTY, Map.of());
+    public static final Floor EMPTY = new Floor(0, Map.of(), Map.of(), Salon.EMPTY, Day.EMPTY, Map.of(), Peal.NONE);
 
     private final long lastSeq;
     private final Map<Stream, List<Fact>> facts;
@@ -43,6 +45,13 @@ public final class Floor {
     private final Salon salon;
     private final Day day;
     private final Map<VisitId, Visit> visits;
+    private volatile Rung rung;
+
+    /**
+     * @param peal of this floor or, until somebody asks for its bells, of one before it
+     * @param ofThis which of the two
+     */
+    private record Rung(Peal peal, boolean ofThis) {}
 
     private Floor(
             long lastSeq,
@@ -50,13 +59,15 @@ public final class Floor {
             Map<Stream, List<Fact>> standing,
             Salon salon,
             Day day,
-            Map<VisitId, Visit> visits) {
+            Map<VisitId, Visit> visits,
+            Peal before) {
         this.lastSeq = lastSeq;
         this.facts = facts;
         this.standing = standing;
         this.salon = salon;
         this.day = day;
         this.visits = visits;
+        this.rung = new Rung(before, false);
     }
 
     /** The floor that these facts tell. */
@@ -101,7 +112,7 @@ public final class Floor {
                 VisitFold.of(of.visit(), factsOf(stand, stream)).ifPresent(visit -> nextVisits.put(of.visit(), visit));
             }
         }
-        return new Floor(last, all, stand, nextSalon, nextDay, Collections.unmodifiableMap(nextVisits));
+        return new Floor(last, all, stand, nextSalon, nextDay, Collections.unmodifiableMap(nextVisits), rung.peal);
     }
 
     private static List<Fact> shifts(Map<Stream, List<Fact>> all) {
@@ -155,7 +166,7 @@ public final class Floor {
 
     /** The same floor where facts with higher numbers exist that are not part of it any more. */
     public Floor numberedFrom(long seq) {
-        return new Floor(Math.max(lastSeq, seq), facts, standing, salon, day, visits);
+        return new Floor(Math.max(lastSeq, seq), facts, standing, salon, day, visits, rung.peal);
     }
 
     /** Every fact of the live floor, corrections included, by number. */
@@ -284,6 +295,19 @@ public final class Floor {
                 .toList();
     }
 
+    /**
+     * All bells that ring or will ring on this floor if nobody acts: computed, never stored. Each time it is asked the same
+     * list; of what is as it was on the floor before, nothing is reckoned again.
+     */
+    public List<Bell> bells() {
+        var known = rung;
+        if (!known.ofThis) {
+            known = new Rung(known.peal.on(this), true);
+            rung = known;
+        }
+        return known.peal.bells();
+    }
+
     /** What somebody has seen of bells. */
     public Set<Seen> acknowledged() {
         return told(BellAcknowledged.class, fact -> new Seen((BellAcknowledged) fact.event(), fact.happened()));
@@ -317,7 +341,7 @@ public final class Floor {
         var next = Floor.of(facts().stream()
                 .filter(fact -> isKept(fact.stream(), streams, first))
                 .toList());
-        return new Floor(lastSeq, next.facts, next.standing, next.salon, next.day, next.visits);
+        return new Floor(lastSeq, next.facts, next.standing, next.salon, next.day, next.visits, rung.peal);
     }
 
     private static boolean isKept(Stream stream, Set<? extends Stream> visits, LocalDate first) {

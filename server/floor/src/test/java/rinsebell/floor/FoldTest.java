@@ -22,7 +22,6 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import rinsebell.floor.bell.BellKey;
 import rinsebell.floor.bell.BellKind;
-import rinsebell.floor.bell.Bells;
 import rinsebell.floor.bell.Priority;
 import rinsebell.floor.bell.Stage;
 import rinsebell.floor.bowl.BowlId;
@@ -313,7 +312,7 @@ class FoldTest {
         assertThat(turned.visits()).containsExactlyElementsOf(floor.visits());
         assertThat(turned.bowl(before)).isEqualTo(floor.bowl(before)).isPresent();
         assertThat(turned.bowl(after)).isEqualTo(floor.bowl(after)).isPresent();
-        assertThat(Bells.of(turned)).isEqualTo(Bells.of(floor)).isNotEmpty();
+        assertThat(turned.bells()).isEqualTo(floor.bells()).isNotEmpty();
     }
 
     /** A day with every kind of fact, corrections of corrections among them, told out of order. */

@@ -15,7 +15,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
-import rinsebell.floor.bell.Bells;
 import rinsebell.floor.bowl.BowlReason;
 import rinsebell.floor.bowl.DayEvent;
 import rinsebell.floor.product.Cover;
@@ -52,7 +51,7 @@ class BoardsTest {
 
     private Moment moment(Instant now) {
         var floor = story.floor();
-        return new Moment(floor, id -> "L. " + id.seq(), Bells.of(floor), now, Words.british());
+        return new Moment(floor, id -> "L. " + id.seq(), floor.bells(), now, Words.british());
     }
 
     /** Powder in foils, mixed at 10:00, on at 10:05: rinse by 10:55, which is 55 minutes from mixing. */

@@ -21,7 +21,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
-import rinsebell.floor.bell.Bells;
 import rinsebell.floor.product.Cover;
 import rinsebell.floor.product.Heat;
 import rinsebell.floor.testing.Gates;
@@ -51,7 +50,7 @@ class HeadPageTest {
 
     private Moment moment(String clock) {
         var floor = story.floor();
-        return new Moment(floor, id -> "L. " + id.seq(), Bells.of(floor), at(clock), Words.british());
+        return new Moment(floor, id -> "L. " + id.seq(), floor.bells(), at(clock), Words.british());
     }
 
     private ChairPanel panel(Head head, String clock) {

@@ -18,7 +18,6 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
-import rinsebell.floor.bell.Bells;
 import rinsebell.floor.bowl.BowlId;
 import rinsebell.floor.bowl.BowlReason;
 import rinsebell.floor.bowl.DayEvent;
@@ -278,7 +277,7 @@ class MainPressTest {
 
     private HeadTelling telling(Head head, String clock) {
         var floor = story.floor();
-        var moment = new Moment(floor, id -> "L. " + id.seq(), Bells.of(floor), at(clock), Words.british());
+        var moment = new Moment(floor, id -> "L. " + id.seq(), floor.bells(), at(clock), Words.british());
         return new HeadTelling(moment, head.visit(), false);
     }
 }

@@ -3,7 +3,6 @@ package rinsebell.web.form;
 import java.util.List;
 import java.util.Map;
 import rinsebell.floor.Floor;
-import rinsebell.floor.bell.Bells;
 import rinsebell.floor.testing.Saturday;
 import rinsebell.web.Assets;
 import rinsebell.web.Pages;
@@ -28,7 +27,7 @@ final class PageTable {
     }
 
     Moment moment(Floor floor) {
-        return new Moment(floor, id -> "text " + id.seq(), Bells.of(floor), Saturday.TEN, Words.british());
+        return new Moment(floor, id -> "text " + id.seq(), floor.bells(), Saturday.TEN, Words.british());
     }
 
     View view(Floor floor, Presses.Name name, long id, Fields typed, List<FieldError> errors) {

@@ -34,9 +34,9 @@ final class Callers {
         this.stylists = shared(Crowd.STYLISTS, members(Role.STYLIST));
     }
 
-    /** Whether the others call the same people for the same bell of the same client. */
-    boolean callsAs(Callers other) {
-        return here.equals(other.here);
+    /** Who is there to be called. */
+    Map<Role, Set<StaffId>> here() {
+        return here;
     }
 
     /** Wider and wider; never empty. The last is everyone. */

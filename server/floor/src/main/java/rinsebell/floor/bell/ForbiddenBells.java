@@ -3,6 +3,7 @@ package rinsebell.floor.bell;
 import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.List;
+import rinsebell.floor.Floor;
 import rinsebell.floor.Reason;
 import rinsebell.floor.ReasonCode;
 import rinsebell.floor.rule.Restrictions;
@@ -17,8 +18,8 @@ import rinsebell.floor.visit.HeatSpan;
 final class ForbiddenBells {
     private ForbiddenBells() {}
 
-    static void addTo(List<Bell> found, Head head) {
-        var restrictions = new Restrictions(head.floor(), head.visit());
+    static void addTo(List<Bell> found, Head head, Floor floor) {
+        var restrictions = new Restrictions(floor, head.visit());
         var bells = new LinkedHashMap<BellKey, Bell>();
         for (var application : head.visit().onHair()) {
             restrictions.brokenBy(application).stream()

@@ -9,9 +9,12 @@ import rinsebell.floor.clock.HeadTiming;
 import rinsebell.floor.salon.Policy;
 import rinsebell.floor.visit.Visit;
 
-/** A head that bells may ring for. A closed visit rings nothing. */
+/**
+ * A head that bells may ring for. A closed visit rings nothing. It outlasts the floor that it was reckoned on and does not
+ * keep it, or each floor would keep all before it.
+ */
 final class Head {
-    private final Floor floor;
+    private final Policy policy;
     private final Visit visit;
     private final HeadTiming timing;
     private final HeadTiming clocks;
@@ -19,7 +22,7 @@ final class Head {
 
     /** @param seen what somebody has acknowledged of this head's own bells */
     Head(Floor floor, Visit visit, Set<Seen> seen) {
-        this.floor = floor;
+        this.policy = floor.salon().policy();
         this.visit = visit;
         this.timing = HeadTiming.of(floor, visit);
         this.clocks = timing.apartFromDiscomfort();
@@ -27,10 +30,6 @@ final class Head {
                 && DiscomfortBells.atOnce(this)
                         .anyMatch(bell ->
                                 !bell.seen(seen).isSeenWhole(bell.stages().get(0)));
-    }
-
-    Floor floor() {
-        return floor;
     }
 
     Visit visit() {
@@ -55,7 +54,7 @@ final class Head {
     }
 
     Policy policy() {
-        return floor.salon().policy();
+        return policy;
     }
 
     long subject() {

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import rinsebell.floor.Floor;
 import rinsebell.floor.clock.Timing;
 import rinsebell.floor.unit.Instants;
 import rinsebell.floor.visit.Application;
@@ -18,7 +19,7 @@ final class HeadBells {
 
     private HeadBells() {}
 
-    static void addTo(List<Bell> found, Head head) {
+    static void addTo(List<Bell> found, Head head, Floor floor) {
         for (var timing : head.timing().timings()) {
             if (timing.application().isLive()) {
                 lastOn(head, timing.application()).ifPresent(found::add);
@@ -27,7 +28,7 @@ final class HeadBells {
             }
         }
         head.visit().heat().flatMap(heat -> heatEnd(head, heat)).ifPresent(found::add);
-        scalpAfterRinse(head).ifPresent(found::add);
+        scalpAfterRinse(head, floor).ifPresent(found::add);
         roundOver(head).ifPresent(found::add);
         leftWithItOn(head).ifPresent(found::add);
     }
@@ -89,12 +90,11 @@ final class HeadBells {
     }
 
     /** Of the last rinse, but ringing since the first after which nobody looked: a second one must not hush it. */
-    private static Optional<Bell> scalpAfterRinse(Head head) {
+    private static Optional<Bell> scalpAfterRinse(Head head, Floor floor) {
         var unseen = head.visit().applications().stream()
                 .filter(application -> application.isOnScalp() && !application.isOnHair())
-                .filter(application -> Timing.of(head.floor(), head.visit(), application)
-                        .terms()
-                        .isLightener())
+                .filter(application ->
+                        Timing.of(floor, head.visit(), application).terms().isLightener())
                 .flatMap(application -> Stream.ofNullable(application.ending()))
                 .filter(ending -> head.visit().scalpChecks().stream()
                         .noneMatch(check -> !check.at().isBefore(ending.at())))

@@ -36,10 +36,10 @@ record OwnBells(Grounds grounds, Head head, List<CheckBells.Look> looks, List<Be
     static OwnBells of(Floor floor, Grounds grounds) {
         var head = new Head(floor, grounds.visits().get(0), grounds.seen());
         var bells = new ArrayList<Bell>();
-        HeadBells.addTo(bells, head);
+        HeadBells.addTo(bells, head, floor);
         RinseBells.addTo(bells, head);
         DiscomfortBells.addTo(bells, head);
-        ForbiddenBells.addTo(bells, head);
+        ForbiddenBells.addTo(bells, head, floor);
         return new OwnBells(grounds, head, CheckBells.looks(head), bells);
     }
 }

@@ -10,6 +10,8 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import rinsebell.floor.Floor;
 import rinsebell.floor.salon.Policy;
+import rinsebell.floor.salon.Role;
+import rinsebell.floor.salon.StaffId;
 import rinsebell.floor.visit.ClientId;
 import rinsebell.floor.visit.Stay;
 import rinsebell.floor.visit.Visit;
@@ -21,13 +23,12 @@ import rinsebell.floor.visit.VisitId;
  */
 public final class Peal {
     /** Of a floor on which nothing is. */
-    public static final Peal NONE =
-            new Peal(Map.of(), Map.of(), Policy.DEFAULT.ringing(), new Callers(Floor.EMPTY), List.of());
+    public static final Peal NONE = new Peal(Map.of(), Map.of(), Policy.DEFAULT.ringing(), Map.of(), List.of());
 
     private final Map<VisitId, OwnBells> heads;
     private final Map<BellKey, Planned> planned;
     private final Policy.Ringing house;
-    private final Callers callers;
+    private final Map<Role, Set<StaffId>> here;
     private final List<Bell> bells;
 
     /**
@@ -42,16 +43,16 @@ public final class Peal {
             Map<VisitId, OwnBells> heads,
             Map<BellKey, Planned> planned,
             Policy.Ringing house,
-            Callers callers,
+            Map<Role, Set<StaffId>> here,
             List<Bell> bells) {
         this.heads = heads;
         this.planned = planned;
         this.house = house;
-        this.callers = callers;
+        this.here = here;
         this.bells = bells;
     }
 
-    /** All bells that ring or will ring on this floor if nobody acts. */
+    /** The bells of a floor, reckoned from nothing. */
     public static Peal of(Floor floor) {
         return NONE.on(floor);
     }
@@ -68,7 +69,7 @@ public final class Peal {
     private final class Reckoning {
         private final Floor floor;
         private final Answers answers;
-        private final Callers callersNow;
+        private final Callers callers;
         private final Policy.Ringing houseNow;
         private final boolean sameCall;
         private final Map<ClientId, List<Visit>> ofClient = new HashMap<>();
@@ -76,9 +77,9 @@ public final class Peal {
         Reckoning(Floor floor) {
             this.floor = floor;
             this.answers = new Answers(floor);
-            this.callersNow = new Callers(floor);
+            this.callers = new Callers(floor);
             this.houseNow = floor.salon().policy().ringing();
-            this.sameCall = callersNow.callsAs(callers) && houseNow.equals(house);
+            this.sameCall = callers.here().equals(here) && houseNow.equals(house);
             floor.visits()
                     .forEach(visit -> Optional.ofNullable(visit.stay().client())
                             .ifPresent(client -> ofClient.computeIfAbsent(client, id -> new ArrayList<>())
@@ -132,7 +133,7 @@ public final class Peal {
                 plans.put(plain.key(), plan);
                 all.add(plan.bell());
             }
-            return new Peal(own, plans, houseNow, callersNow, List.copyOf(all));
+            return new Peal(own, plans, houseNow, callers.here(), List.copyOf(all));
         }
 
         private Planned plan(Bell plain) {
@@ -145,7 +146,7 @@ public final class Peal {
             var before = sameCall ? planned.get(plain.key()) : null;
             return before != null && isAs(before, plain, stay, seen, shelved)
                     ? before
-                    : new Planned(plain, stay, plain.answered(seen, shelved, houseNow, callersNow));
+                    : new Planned(plain, stay, plain.answered(seen, shelved, houseNow, callers));
         }
 
         private static boolean isAs(

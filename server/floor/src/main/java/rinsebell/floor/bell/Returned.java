@@ -28,7 +28,6 @@ public record Returned(Bell bell, Stage stage, Instant gone, long by) {
         var found = List.<Returned>of();
         var facts = floor.facts();
         var told = Floor.EMPTY;
-        var peal = Peal.NONE;
         var from = 0;
         for (var i = 0; i < facts.size(); i++) {
             var fact = facts.get(i);
@@ -36,12 +35,10 @@ public record Returned(Bell bell, Stage stage, Instant gone, long by) {
                 var before = told.with(facts.subList(from, i));
                 told = before.with(List.of(fact));
                 from = i + 1;
-                var rang = peal.on(before);
-                peal = rang.on(told);
-                found = and(found, by(fact, rang.bells(), peal.bells()));
+                found = and(found, by(fact, before.bells(), told.bells()));
             }
         }
-        return found.isEmpty() ? found : left(found, floor, peal.on(floor).bells(), now);
+        return found.isEmpty() ? found : left(found, floor, floor.bells(), now);
     }
 
     private static boolean isOfToday(Fact fact, Floor floor, Instant now) {

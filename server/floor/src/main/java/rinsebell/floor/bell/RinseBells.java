@@ -37,7 +37,7 @@ final class RinseBells {
         var stages = new ArrayList<Stage>();
         var whole = Duration.between(firstOn, rinseBy.at());
         var most = whole.isNegative() ? Duration.ZERO : whole.dividedBy(PART_OF_WHOLE);
-        var start = rinseBy.at().minus(Durations.shorter(head.timing().workingTime(head.floor()), most));
+        var start = rinseBy.at().minus(Durations.shorter(head.timing().workingTime(head.policy()), most));
         var soon = start.minus(Durations.shorter(head.policy().working().soon(), most));
         stages.add(stage(soon, Stage.Step.SOON, Priority.SILENT, Audience.BASINS));
         stages.add(stage(start, Stage.Step.START, Priority.MEDIUM, Audience.BASINS));

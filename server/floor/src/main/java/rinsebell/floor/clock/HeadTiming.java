@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import rinsebell.floor.Floor;
+import rinsebell.floor.salon.Policy;
 import rinsebell.floor.visit.Visit;
 
 /**
@@ -83,15 +84,15 @@ public record HeadTiming(Visit visit, List<Timing> timings) {
     }
 
     /** What has to be done before the basin: foils out, and the walk. */
-    public Duration workingTime(Floor floor) {
+    public Duration workingTime(Policy policy) {
         var foils =
                 timings.stream().anyMatch(timing -> timing.application().area().isFoils());
-        return floor.salon().policy().working().before(foils);
+        return policy.working().before(foils);
     }
 
     /** When work has to begin so that water is on by {@link #rinseBy()}. */
     public Optional<Instant> startBy(Floor floor) {
-        return rinseBy().map(limit -> limit.at().minus(workingTime(floor)));
+        return rinseBy().map(limit -> limit.at().minus(workingTime(floor.salon().policy())));
     }
 
     /** The next look at a strand, of whichever application comes first. */

@@ -6,7 +6,6 @@ import rinsebell.floor.Floor;
 import rinsebell.floor.Stream;
 import rinsebell.floor.bell.Bell;
 import rinsebell.floor.bell.BellKey;
-import rinsebell.floor.bell.Bells;
 
 /** The bell that a press names, with all that is one round with it. */
 final class AskedBell {
@@ -14,7 +13,7 @@ final class AskedBell {
 
     /** The bell itself first, then whatever rings with it; none when it is in no stage. */
     static List<Bell> of(BellKey key, Floor floor, Instant now) {
-        var bells = Bells.of(floor);
+        var bells = floor.bells();
         return bells.stream()
                 .filter(one -> one.key().equals(key) && one.at(now).isPresent())
                 .findFirst()

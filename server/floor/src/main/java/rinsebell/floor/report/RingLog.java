@@ -20,7 +20,6 @@ import rinsebell.floor.Floor;
 import rinsebell.floor.bell.AlarmState;
 import rinsebell.floor.bell.Bell;
 import rinsebell.floor.bell.BellKey;
-import rinsebell.floor.bell.Peal;
 import rinsebell.floor.bell.Priority;
 import rinsebell.floor.bell.Reach;
 import rinsebell.floor.bell.Returned;
@@ -42,7 +41,6 @@ public final class RingLog {
     private final Map<BellKey, Standing> standing = new LinkedHashMap<>();
     private Map<Heard, Open> open = new LinkedHashMap<>();
     private Floor floor;
-    private Peal peal;
     private Turns turning;
     private Instant now;
 
@@ -63,8 +61,7 @@ public final class RingLog {
 
     private RingLog(Floor floor, Instant from) {
         this.floor = floor;
-        this.peal = Peal.of(floor);
-        this.turning = new Turns(peal.bells());
+        this.turning = new Turns(floor.bells());
         this.now = from;
         hear(false);
     }
@@ -105,8 +102,7 @@ public final class RingLog {
         goOnUntil(facts.get(0).recorded());
         facts.forEach(this::clockIsPutRight);
         floor = floor.with(facts);
-        peal = peal.on(floor);
-        turning = new Turns(peal.bells());
+        turning = new Turns(floor.bells());
         hear(facts.stream().allMatch(Returned::canReturn));
     }
 
@@ -182,7 +178,7 @@ public final class RingLog {
 
     private Map<Heard, Voice> voices() {
         var voices = new LinkedHashMap<Heard, Voice>();
-        for (var bell : peal.bells()) {
+        for (var bell : floor.bells()) {
             bell.ring(now).filter(Ring::isRinging).ifPresent(ring -> {
                 turns.putIfAbsent(new Turned(bell.key(), ring.from()), now);
                 var voice = new Voice(Set.of(bell.key()), ring.stage().priority());
@@ -214,7 +210,7 @@ public final class RingLog {
     }
 
     private AlarmState state(BellKey key) {
-        return peal.bells().stream()
+        return floor.bells().stream()
                 .filter(bell -> bell.key().equals(key))
                 .findFirst()
                 .map(bell -> bell.state(now))
@@ -224,7 +220,7 @@ public final class RingLog {
     /** A bell stands from its first ring until what it rings for is over, seen or not. */
     private void stand() {
         var states = new HashMap<BellKey, Bell>();
-        peal.bells().stream()
+        floor.bells().stream()
                 .filter(bell -> bell.state(now) != AlarmState.NORMAL)
                 .forEach(bell -> states.put(bell.key(), bell));
         states.forEach((key, bell) ->

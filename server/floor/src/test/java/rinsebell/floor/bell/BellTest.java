@@ -169,7 +169,7 @@ class BellTest {
         assertThat(rinse.nextAfter(at("10:34"))).contains(at("10:39"));
         assertThat(rinse.nextAfter(at("10:41"))).isEmpty();
         assertThat(rinse.since()).isEqualTo(at("10:39"));
-        assertThat(new Turns(Bells.of(story.floor())).after(at("10:00"))).contains(at("10:34"));
+        assertThat(new Turns(story.floor().bells()).after(at("10:00"))).contains(at("10:34"));
         assertThat(new Turns(List.of()).after(at("10:00"))).isEmpty();
     }
 

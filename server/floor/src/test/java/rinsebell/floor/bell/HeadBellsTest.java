@@ -242,6 +242,6 @@ class HeadBellsTest {
         head.tells(new LookEvent.LiftJudged(false));
         assertRings(story.floor(), ROUND_OVER, "10:10 DUE LOW STYLIST");
         head.leaves();
-        assertThat(Bells.of(story.floor())).isEmpty();
+        assertThat(story.floor().bells()).isEmpty();
     }
 }

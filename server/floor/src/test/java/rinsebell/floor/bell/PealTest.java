@@ -44,7 +44,7 @@ class PealTest {
         earlier.complains(Complaint.Grade.BURNING);
         var after = before.on(story.floor()).bells();
         assertThat(after).anyMatch(bell -> bell.kind() == FORBIDDEN_ZONE);
-        assertThat(after).isEqualTo(Bells.of(story.floor()));
+        assertThat(after).isEqualTo(Peal.of(story.floor()).bells());
     }
 
     @Test
@@ -53,7 +53,7 @@ class PealTest {
         var before = Peal.of(story.floor());
         story.policy(callingSooner(Policy.DEFAULT));
         var after = before.on(story.floor()).bells();
-        assertThat(after).isEqualTo(Bells.of(story.floor())).isNotEqualTo(before.bells());
+        assertThat(after).isEqualTo(Peal.of(story.floor()).bells()).isNotEqualTo(before.bells());
     }
 
     @Test
@@ -63,9 +63,10 @@ class PealTest {
         var other = story.at("10:30").arrivesFine();
         other.puts(story.mixes(g(60, Shelf.POWDER), g(60, Shelf.DEV30)), offScalp(Area.FOILS_ALL));
         var after = before.on(story.floor()).bells();
-        assertThat(after).isEqualTo(Bells.of(story.floor()));
-        assertThat(before.bells()).isNotEmpty().allSatisfy(bell -> assertThat(after)
-                .anyMatch(one -> one == bell));
+        assertThat(after).isEqualTo(Peal.of(story.floor()).bells());
+        assertThat(before.bells())
+                .isNotEmpty()
+                .allSatisfy(bell -> assertThat(after).anyMatch(one -> one == bell));
     }
 
     private static Policy callingSooner(Policy house) {

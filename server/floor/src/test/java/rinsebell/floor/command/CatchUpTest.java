@@ -11,7 +11,6 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import rinsebell.floor.ReasonCode;
 import rinsebell.floor.bell.BellKind;
-import rinsebell.floor.bell.Bells;
 import rinsebell.floor.bowl.DayEvent;
 import rinsebell.floor.command.CatchUp.Missed;
 import rinsebell.floor.testing.Desk;
@@ -54,7 +53,7 @@ class CatchUpTest {
         assertThat(application.ending()).isNotNull().extracting(Ending::at).isEqualTo(Saturday.at("10:30"));
         assertThat(visit.stay().leftAt()).isEqualTo(Saturday.at("10:40"));
         assertThat(desk.floor().day().gaps()).isEmpty();
-        assertThat(Bells.of(desk.floor()))
+        assertThat(desk.floor().bells())
                 .noneMatch(bell -> Set.of(BellKind.STRAND_CHECK, BellKind.RINSE).contains(bell.kind()));
     }
 

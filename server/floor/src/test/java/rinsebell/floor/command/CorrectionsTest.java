@@ -15,7 +15,6 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import rinsebell.floor.Decision;
 import rinsebell.floor.bell.BellKind;
-import rinsebell.floor.bell.Bells;
 import rinsebell.floor.bowl.BowlId;
 import rinsebell.floor.bowl.DayEvent;
 import rinsebell.floor.testing.Desk;
@@ -169,6 +168,6 @@ class CorrectionsTest {
         assertThat(isAccepted(closed.plans(new SetFactBack(lastOn, at("10:03")))))
                 .isTrue();
         assertThat(isAccepted(closed.plans(new WithdrawFact(lastOn, Set.of())))).isTrue();
-        assertThat(Bells.of(closed.floor())).isEmpty();
+        assertThat(closed.floor().bells()).isEmpty();
     }
 }

@@ -16,7 +16,6 @@ import rinsebell.floor.Draft;
 import rinsebell.floor.ReasonCode;
 import rinsebell.floor.Stream;
 import rinsebell.floor.bell.BellKind;
-import rinsebell.floor.bell.Bells;
 import rinsebell.floor.bowl.BowlId;
 import rinsebell.floor.bowl.BowlReason;
 import rinsebell.floor.bowl.DayEvent;
@@ -137,7 +136,7 @@ class DayTest {
         assertThat(events(decision)).containsExactly(new StayEvent.Left(), new DayEvent.DayEnded());
         assertThat(evening.floor().openVisits()).extracting(visit -> visit.id()).containsExactly(head.id());
         assertThat(evening.floor().visit(forgotten.id()).orElseThrow().isOpen()).isFalse();
-        assertThat(Bells.of(evening.floor()).stream()
+        assertThat(evening.floor().bells().stream()
                         .filter(bell -> bell.kind() == BellKind.RINSE)
                         .anyMatch(bell -> bell.at(evening.now()).isPresent()))
                 .isTrue();
@@ -160,7 +159,7 @@ class DayTest {
         assertThat(noon.floor().openVisits()).extracting(visit -> visit.id()).containsExactly(came.id());
         var turned = noon.floor().turned(noon.now());
         assertThat(turned.visits()).extracting(visit -> visit.id()).containsExactly(came.id(), went.id());
-        assertThat(Bells.of(turned)).noneMatch(bell -> bell.kind() == BellKind.BOWL_WAITING);
+        assertThat(turned.bells()).noneMatch(bell -> bell.kind() == BellKind.BOWL_WAITING);
     }
 
     @Test

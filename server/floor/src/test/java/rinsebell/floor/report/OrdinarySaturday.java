@@ -23,7 +23,6 @@ import rinsebell.floor.Fact;
 import rinsebell.floor.Floor;
 import rinsebell.floor.bell.Bell;
 import rinsebell.floor.bell.BellKind;
-import rinsebell.floor.bell.Bells;
 import rinsebell.floor.bell.Ear;
 import rinsebell.floor.bell.Priority;
 import rinsebell.floor.bowl.BowlId;
@@ -139,7 +138,7 @@ final class OrdinarySaturday {
     private List<Bell> bells() {
         if (rung != desk.floor()) {
             rung = desk.floor();
-            bells = Bells.of(rung);
+            bells = rung.bells();
         }
         return bells;
     }

@@ -11,7 +11,6 @@ import rinsebell.floor.Floor;
 import rinsebell.floor.bell.Bell;
 import rinsebell.floor.bell.BellKey;
 import rinsebell.floor.bell.BellKind;
-import rinsebell.floor.bell.Bells;
 import rinsebell.floor.bowl.DayEvent;
 import rinsebell.floor.command.Acknowledge;
 import rinsebell.floor.command.Arrange;
@@ -56,7 +55,7 @@ final class DeskWork {
     }
 
     Optional<Command> acknowledge(Floor floor, Instant now) {
-        var all = Bells.of(floor);
+        var all = floor.bells();
         var ringing = all.stream().filter(bell -> bell.at(now).isPresent()).toList();
         return dice.any(dice.onceIn(6) ? all : ringing)
                 .map(Bell::key)
@@ -64,7 +63,7 @@ final class DeskWork {
     }
 
     Optional<Command> shelve(Floor floor, Instant now) {
-        var all = Bells.of(floor);
+        var all = floor.bells();
         var ringing = all.stream().filter(bell -> bell.isRinging(now)).toList();
         return dice.any(dice.onceIn(6) ? all : ringing)
                 .map(bell -> new Shelve(

@@ -17,7 +17,6 @@ import rinsebell.floor.bell.Audience;
 import rinsebell.floor.bell.Bell;
 import rinsebell.floor.bell.BellKey;
 import rinsebell.floor.bell.BellKind;
-import rinsebell.floor.bell.Bells;
 import rinsebell.floor.bell.Priority;
 import rinsebell.floor.bell.Seen;
 import rinsebell.floor.bell.Stage;
@@ -39,7 +38,7 @@ final class Sentences {
     Sentences(Floor floor, Instant now) {
         this.floor = floor;
         this.now = now;
-        this.bells = Bells.of(floor);
+        this.bells = floor.bells();
     }
 
     private Sentences(Floor floor, Instant now, List<Bell> bells) {

@@ -9,7 +9,6 @@ import rinsebell.floor.Floor;
 import rinsebell.floor.bell.Audience;
 import rinsebell.floor.bell.Bell;
 import rinsebell.floor.bell.BellKind;
-import rinsebell.floor.bell.Bells;
 import rinsebell.floor.bell.Priority;
 import rinsebell.floor.bell.Stage;
 
@@ -18,7 +17,7 @@ public final class Ringing {
     private Ringing() {}
 
     public static List<Bell> bells(Floor floor, BellKind kind) {
-        return Bells.of(floor).stream().filter(bell -> bell.kind() == kind).toList();
+        return floor.bells().stream().filter(bell -> bell.kind() == kind).toList();
     }
 
     /** The one bell of a kind. */
