@@ -95,6 +95,19 @@ class SoundIT extends SamplePages {
         }
     }
 
+    /** The first touch lets it sound, and so does the end of its being mute; a low bell would else come a minute later. */
+    @Test
+    void whatRingsAlreadySoundsAsSoonAsTheDeviceCan() {
+        page.navigate(server.url("floor"));
+        page.evaluate("() => document.addEventListener('sounded', ({ detail }) => (window.sounded = detail.length))");
+        page.waitForFunction("() => document.documentElement.dataset.ring !== undefined");
+        page.evaluate("() => { document.documentElement.dataset.ear = 'assistants'; }");
+        page.waitForFunction("() => document.documentElement.dataset.ring === 'medium'"
+                + " || document.documentElement.dataset.ring === 'high'");
+        page.mouse().click(2, 2);
+        page.waitForFunction("() => window.sounded > 0", null, new Page.WaitForFunctionOptions().setTimeout(2_000));
+    }
+
     private double[] rendered(String urgency) {
         return RENDERED.computeIfAbsent(urgency, this::render);
     }

@@ -79,20 +79,21 @@ export async function playNow(urgency) {
 }
 
 /**
- * Sounds an urgency: at once when it is new, louder, or has a bell more, and again after its interval.
+ * Sounds an urgency: at once when it is new, louder, has a bell more, or this device could not sound before; and again after
+ * its interval.
  *
  * @param keys what rings, one key for each
  */
 export function sound(urgency, keys) {
-  if (!(urgency in BURSTS)) {
-    last = { urgency, keys, at: -Infinity };
+  if (!(urgency in BURSTS) || state() !== "on") {
+    last = { urgency: "calm", keys: [], at: -Infinity };
     return;
   }
   const at = performance.now();
   const fresh = urgency !== last.urgency || keys.some((key) => !last.keys.includes(key));
   const due = fresh || at - last.at >= BURSTS[urgency].every;
   last = { urgency, keys, at: due ? at : last.at };
-  if (!due || state() !== "on") return;
+  if (!due) return;
   if (document.visibilityState === "visible") play(urgency, keys);
   else setTimeout(() => performance.now() - elsewhere > 2 * HIDDEN_MS && play(urgency, keys), HIDDEN_MS);
 }
