@@ -45,6 +45,7 @@ class BackForwardIT {
     }
 
     private static double shown(Page page) {
-        return ((Number) page.evaluate("async () => { " + MODULE + "return (await of('clock.js')).now(); }")).doubleValue();
+        return ((Number) page.evaluate("async () => { " + MODULE + "return (await of('clock.js')).now(); }"))
+                .doubleValue();
     }
 }

@@ -37,8 +37,10 @@ final class Chromium implements AutoCloseable {
     static Chromium start(List<String> usual) {
         var playwright = Playwright.create(
                 new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
-        var options =
-                new BrowserType.LaunchOptions().setExecutablePath(installed()).setArgs(QUIET).setIgnoreDefaultArgs(usual);
+        var options = new BrowserType.LaunchOptions()
+                .setExecutablePath(installed())
+                .setArgs(QUIET)
+                .setIgnoreDefaultArgs(usual);
         return new Chromium(playwright, playwright.chromium().launch(options));
     }
 

@@ -25,6 +25,7 @@ import rinsebell.floor.Fact;
 import rinsebell.floor.Floor;
 import rinsebell.floor.bowl.DayEvent;
 import rinsebell.floor.command.EndDay;
+import rinsebell.floor.command.MissTime;
 import rinsebell.floor.command.OnDay;
 
 /**
@@ -37,9 +38,6 @@ final class Life {
 
     /** The real one looks in each round; a minute is soon enough here, and far cheaper. */
     private static final int LOOKS_FOR_DAYS_END = 12;
-
-    /** As in the real caretaker. */
-    private static final Duration SHORTEST_OUTAGE = Duration.ofMinutes(1);
 
     private final Day day;
     private final Server server;
@@ -117,15 +115,10 @@ final class Life {
 
     void begin() {
         day.truth.started(desk.snapshot(), book.read());
-        mark.map(ClockMark::salon)
-                .filter(this::isOutage)
-                .ifPresent(lastAlive -> own(new OnDay(new DayEvent.Outage(lastAlive, clock.now()))));
+        mark.map(last -> new DayEvent.Outage(last.salon(), clock.now()))
+                .filter(outage -> outage.concerns(desk.snapshot().floor()))
+                .ifPresent(outage -> own(new OnDay(outage)));
         round();
-    }
-
-    private boolean isOutage(Instant lastAlive) {
-        return Duration.between(lastAlive, clock.now()).compareTo(SHORTEST_OUTAGE) >= 0
-                && !desk.snapshot().floor().openVisits().isEmpty();
     }
 
     /** What the real caretaker and the beat of the feed do every few seconds. */
@@ -298,16 +291,16 @@ final class Life {
             return;
         }
         if (clock.trust() != ClockTrust.AGREES) {
-            own(new OnDay(confirmed()));
+            own(confirmed());
             turn();
         }
     }
 
-    private DayEvent confirmed() {
+    private Command confirmed() {
         var step = clock.stepSeen().orElse(Duration.ZERO);
         return clock.trust() == ClockTrust.BEHIND && !step.isNegative()
-                ? new DayEvent.TimeMissed(step)
-                : new DayEvent.ClockShifted(step);
+                ? new MissTime(step, clock.start())
+                : new OnDay(new DayEvent.ClockShifted(step));
     }
 
     Plan plan() {

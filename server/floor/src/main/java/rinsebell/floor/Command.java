@@ -6,6 +6,7 @@ import rinsebell.floor.command.CatchUp;
 import rinsebell.floor.command.DivideBowl;
 import rinsebell.floor.command.EndDay;
 import rinsebell.floor.command.FillRecipe;
+import rinsebell.floor.command.MissTime;
 import rinsebell.floor.command.Mix;
 import rinsebell.floor.command.OnDay;
 import rinsebell.floor.command.PutAlready;
@@ -31,6 +32,7 @@ public sealed interface Command
                 ThrowAway,
                 PutAlready,
                 OnDay,
+                MissTime,
                 CatchUp,
                 SetFactBack,
                 WithdrawFact,

@@ -29,9 +29,6 @@ public final class Caretaker implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(Caretaker.class);
     private static final Duration ROUND = Duration.ofSeconds(5);
 
-    /** A restart for an update takes less, and nobody has to catch up on it. */
-    static final Duration SHORTEST_OUTAGE = Duration.ofMinutes(1);
-
     private final FloorDesk desk;
     private final SalonClock clock;
     private final AliveMarker marker;
@@ -52,11 +49,9 @@ public final class Caretaker implements AutoCloseable {
      * @param lastAlive when the last server still ran
      */
     public void begin(Instant lastAlive) {
-        Instant now = clock.now();
-        boolean isLong = Duration.between(lastAlive, now).compareTo(SHORTEST_OUTAGE) >= 0;
-        // Whoever sat there then may have had a first bowl put on that nobody could record.
-        if (isLong && !desk.snapshot().floor().openVisits().isEmpty()) {
-            press("outage " + UUID.randomUUID(), new OnDay(new DayEvent.Outage(lastAlive, now)));
+        DayEvent.Outage outage = new DayEvent.Outage(lastAlive, clock.now());
+        if (outage.concerns(desk.snapshot().floor())) {
+            press("outage " + UUID.randomUUID(), new OnDay(outage));
         }
         var unused = thread.scheduleWithFixedDelay(this::round, 0, ROUND.toMillis(), TimeUnit.MILLISECONDS);
     }

@@ -24,8 +24,10 @@ import rinsebell.app.page.FormBody;
 import rinsebell.app.shelf.InventedProducts;
 import rinsebell.app.time.SalonClock;
 import rinsebell.floor.ClockTrust;
+import rinsebell.floor.Command;
 import rinsebell.floor.bowl.DayEvent;
 import rinsebell.floor.client.ClientBook;
+import rinsebell.floor.command.MissTime;
 import rinsebell.floor.command.OnDay;
 import rinsebell.web.form.FieldError;
 import rinsebell.web.form.Fields;
@@ -149,7 +151,8 @@ public final class Pressing {
             return Optional.of(new Answer.NotSaved(false));
         }
         try {
-            return desk.answered(id, CLOCK).or(() -> toConfirm().map(event -> known(confirming(event, id, device))));
+            return desk.answered(id, CLOCK)
+                    .or(() -> toConfirm().map(command -> known(confirming(command, id, device))));
         } finally {
             clockStands.writeLock().unlock();
         }
@@ -168,22 +171,21 @@ public final class Pressing {
      * What a person confirms. A clock that was set while it ran was wrong all the time, so what was recorded moves with
      * it; after a start behind, a clock that is ahead now only tells of time that passed uncounted.
      */
-    private Optional<DayEvent> toConfirm() {
+    private Optional<Command> toConfirm() {
         if (clock.trust() == ClockTrust.AGREES) {
             return Optional.empty();
         }
         var step = clock.stepSeen().orElse(Duration.ZERO);
         return Optional.of(
                 clock.trust() == ClockTrust.BEHIND && !step.isNegative()
-                        ? new DayEvent.TimeMissed(step)
-                        : new DayEvent.ClockShifted(step));
+                        ? new MissTime(step, clock.start())
+                        : new OnDay(new DayEvent.ClockShifted(step)));
     }
 
-    private Press confirming(DayEvent event, String id, String device) {
+    private Press confirming(Command command, String id, String device) {
         if (!clock.isWallPossible()) {
             throw Problem.of(ProblemCode.CLOCK_ABSURD).thrown();
         }
-        var command = new OnDay(event);
         return new Press(id, device, CLOCK, command, rinsebell.floor.Asked.at(clock.now()));
     }
 

@@ -109,6 +109,11 @@ public final class SalonClock {
         return confirmed > lastFact ? now().minus(confirmedBy) : now();
     }
 
+    /** The salon's time at which this clock began, as it is known now. */
+    public synchronized Instant start() {
+        return Instant.ofEpochMilli(salonAtStartMillis);
+    }
+
     /** Whether the salon's time can be believed. */
     public synchronized ClockTrust trust() {
         if (behind) {

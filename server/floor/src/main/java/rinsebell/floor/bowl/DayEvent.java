@@ -137,6 +137,18 @@ public sealed interface DayEvent extends Event {
 
     /** No server ran between these instants: what happened then may not have been written down. */
     record Outage(Instant from, Instant until) implements DayEvent {
+        /** A restart for an update takes less, and nobody has to catch up on it. */
+        private static final Duration SHORTEST = Duration.ofMinutes(1);
+
+        /**
+         * Whether somebody has to catch up on it: whoever sat there may have had a first bowl put on that nobody could
+         * record.
+         */
+        public boolean concerns(Floor floor) {
+            return Duration.between(from, until).compareTo(SHORTEST) >= 0
+                    && !floor.openVisits().isEmpty();
+        }
+
         @Override
         public Day applyTo(Day day, Fact fact) {
             return day.with(new Day.Gap(fact.seq(), from, until));

@@ -8,6 +8,8 @@ import static rinsebell.floor.testing.Saturday.DATE;
 import static rinsebell.floor.testing.Scoop.g;
 import static rinsebell.floor.testing.Where.offScalp;
 
+import java.time.Duration;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -160,6 +162,26 @@ class DayTest {
         var turned = noon.floor().turned(noon.now());
         assertThat(turned.visits()).extracting(visit -> visit.id()).containsExactly(came.id(), went.id());
         assertThat(turned.bells()).noneMatch(bell -> bell.kind() == BellKind.BOWL_WAITING);
+    }
+
+    /** As after an outage, which restarts are too short for and which concerns nobody in an empty salon. */
+    @ParameterizedTest
+    @CsvSource({"59999, true, 0", "60000, true, 1", "1380000, true, 1", "1380000, false, 0"})
+    void timeThatPassedUncountedIsCaughtUpOn(long millis, boolean isHere, int gaps) {
+        var desk = Desk.after(Story.stocked()).at("10:00");
+        if (isHere) {
+            desk.plans(new Welcome(new StayEvent.Arrived(Place.BENCH, null, null, null), "M. A.", Gate.UNANSWERED));
+        }
+        var since = desk.now().minusSeconds(90);
+        var visits = List.copyOf(desk.floor().visits());
+        desk.plans(new MissTime(Duration.ofMillis(millis), since));
+        assertThat(desk.floor().day().gaps()).hasSize(gaps).allSatisfy(gap -> {
+            assertThat(gap.from()).isEqualTo(since);
+            assertThat(gap.until()).isEqualTo(since.plusMillis(millis));
+        });
+        assertThat(desk.floor().visits()).as("what was recorded stands").containsExactlyElementsOf(visits);
+        desk.plans(new CatchUp(List.of()));
+        assertThat(desk.floor().day().gaps()).isEmpty();
     }
 
     @Test

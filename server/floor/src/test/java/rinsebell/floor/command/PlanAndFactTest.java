@@ -11,6 +11,7 @@ import static rinsebell.floor.testing.Saturday.minutes;
 import static rinsebell.floor.testing.Scoop.g;
 import static rinsebell.floor.testing.Where.onScalp;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
@@ -282,6 +283,7 @@ class PlanAndFactTest {
         var commands = new ArrayList<Command>();
         commands.add(put(powder, Area.HAIRLINE, Zone.ON_SCALP, Cover.OPEN));
         commands.add(new OnDay(new DayEvent.BasinClosed(1)));
+        commands.add(new MissTime(Duration.ofMinutes(5), desk.now()));
         commands.add(Report.of(head.id(), new WorkEvent.LastOn(on)));
         for (var command : commands) {
             var asked = rinsebell.floor.Asked.at(desk.now());

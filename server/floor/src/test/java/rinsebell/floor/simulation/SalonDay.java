@@ -24,9 +24,9 @@ import rinsebell.floor.bell.Priority;
 import rinsebell.floor.bell.Stage;
 import rinsebell.floor.bell.Turns;
 import rinsebell.floor.bowl.DayEvent.ClockShifted;
-import rinsebell.floor.bowl.DayEvent.TimeMissed;
 import rinsebell.floor.command.Acknowledge;
 import rinsebell.floor.command.EndDay;
+import rinsebell.floor.command.MissTime;
 import rinsebell.floor.command.OnDay;
 import rinsebell.floor.command.Shelve;
 import rinsebell.floor.command.WithdrawFact;
@@ -295,13 +295,13 @@ public final class SalonDay {
         assertThat(countdowns(before.bells()))
                 .as("countdowns after the clock moved by %s", by)
                 .isEqualTo(left);
-        timePassedUncounted(by.abs().dividedBy(60));
+        timePassedUncounted(by.abs().dividedBy(20));
     }
 
     /** The machine was off: what was recorded stands, and everything is due so much sooner. */
     private void timePassedUncounted(Duration by) {
         var dues = before.bells().stream().map(Bell::stages).toList();
-        var missed = new OnDay(new TimeMissed(by));
+        var missed = new MissTime(by, desk.now());
         tally.add(missed, desk.plans(missed));
         desk.at(desk.now().plus(by));
         before = held();
