@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.ZoneOffset;
+import java.time.ZoneId;
 import rinsebell.app.time.MachineTime;
 import rinsebell.db.DataFolder;
 import rinsebell.db.SalonStore;
@@ -24,7 +24,7 @@ final class BusySalon {
      */
     static Path in(Path folder, int heads, Duration first, Duration apart) throws IOException, Ledger.NotSaved {
         var now = Instant.ofEpochMilli(new MachineTime().wallMillis());
-        var day = BusyDay.rinsing(heads, now, ZoneOffset.UTC, first, apart);
+        var day = BusyDay.rinsing(heads, now, ZoneId.of("Etc/UTC"), first, apart);
         try (var data = DataFolder.open(folder);
                 var store = SalonStore.open(data, now)) {
             store.append(day.entries());

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -49,8 +50,8 @@ final class RunningDemo implements AutoCloseable {
     private Process start() throws IOException {
         var java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
         var jar = Path.of("target", "rinsebell-demo.jar").toString();
-        var command = new ArrayList<>(
-                List.of(java, "-Xmx256m", "-jar", jar, "--port", String.valueOf(port), "--data", data.toString()));
+        var command = new ArrayList<>(List.of(java, "-XX:+UseSerialGC", "-Xms32m", "-Xmx256m", "-jar", jar));
+        command.addAll(List.of("--port", String.valueOf(port), "--data", data.toString()));
         command.addAll(more);
         var builder = new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.INHERIT);
         builder.environment().putAll(environment);
@@ -71,6 +72,11 @@ final class RunningDemo implements AutoCloseable {
     /** Ends it as a power cut does: nothing is written or closed any more. */
     void kill() {
         process.destroyForcibly().onExit().join();
+    }
+
+    /** How long processors have worked for it. */
+    Duration processorTime() {
+        return process.info().totalCpuDuration().orElse(Duration.ZERO);
     }
 
     /** Sends it a signal, such as {@code STOP}. */
