@@ -70,6 +70,15 @@ public final class Clients implements ClientBook {
         return gone;
     }
 
+    /** How often something was erased from this folder so far; it only grows. */
+    public long erasings() {
+        try {
+            return erasures.all().size();
+        } catch (IOException e) {
+            throw new DatabaseAway(e);
+        }
+    }
+
     private Optional<Set<TextId>> erase(Handle handle, ClientId client) {
         if (!ClientTable.delete(handle, client) && !ClientTable.wasGiven(handle, client)) {
             return Optional.empty();

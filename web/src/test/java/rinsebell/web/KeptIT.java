@@ -14,6 +14,9 @@ class KeptIT extends SamplePages {
     private static final String KEPT =
             "async (path) => Boolean(await (await caches.open('rinsebell-pages')).match(path))";
 
+    private static final String ERASINGS = "async (path) => (await (await caches.open('rinsebell-pages')).match(path))"
+            + "?.headers.get('Rinsebell-Erased')";
+
     private BrowserContext tablet;
     private Page page;
 
@@ -22,6 +25,9 @@ class KeptIT extends SamplePages {
         server.presses.clear();
         server.keeps = true;
         server.down = false;
+        server.erasings = 0;
+        server.failing.clear();
+        server.feed = "";
         tablet = chromium.browser.newContext();
         page = tablet.newPage();
         page.setDefaultTimeout(20_000);
@@ -94,6 +100,57 @@ class KeptIT extends SamplePages {
                 .waitFor(new com.microsoft.playwright.Locator.WaitForOptions()
                         .setState(com.microsoft.playwright.options.WaitForSelectorState.DETACHED));
         assertThat(server.presses).hasSize(1);
+    }
+
+    /** Of two kept screens one can't be asked for anew when something was erased: its copy is gone all the same. */
+    @Test
+    void whatWasErasedGoesFromTheDeviceWithTheNextPage() {
+        visit("basins");
+        visit("pocket");
+        visit("desk");
+        server.failing.add("/basins");
+        server.erasings++;
+        page.navigate(server.url("floor"));
+        assertOnlyPocketIsKeptAnew();
+    }
+
+    /** A page that stays open hears it from the feed. */
+    @Test
+    void whatWasErasedGoesFromTheDeviceWithTheNextBeat() {
+        server.feed = beat();
+        visit("basins");
+        visit("pocket");
+        visit("desk");
+        server.failing.add("/basins");
+        server.erasings++;
+        server.feed = beat();
+        page.evaluate("() => window.dispatchEvent(new Event('online'))");
+        assertOnlyPocketIsKeptAnew();
+    }
+
+    private static String beat() {
+        return "event: beat\nid: k3f9-1041\ndata: {\"now\":" + server.now()
+                + ",\"speed\":1,\"clock\":\"agrees\",\"erased\":" + server.erasings + "}\n\n";
+    }
+
+    private void assertOnlyPocketIsKeptAnew() {
+        page.waitForCondition(() -> "1".equals(page.evaluate(ERASINGS, "/pocket")));
+        assertThat(page.evaluate(KEPT, "/basins")).isEqualTo(false);
+        server.down = true;
+        page.navigate(server.url("pocket"));
+        assertThat(link()).startsWith("as of 14:22");
+    }
+
+    /** A server that is away tells nothing, and what is kept stays. */
+    @Test
+    void nothingGoesWhileNobodyIsHeard() {
+        visit("basins");
+        visit("desk");
+        server.erasings++;
+        server.down = true;
+        page.reload();
+        assertThat(link()).startsWith("as of 14:22");
+        assertThat(page.evaluate(KEPT, "/basins")).isEqualTo(true);
     }
 
     /** After an update the files of before are gone, and what is kept asks for the new ones. */

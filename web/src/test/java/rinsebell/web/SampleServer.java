@@ -43,6 +43,12 @@ final class SampleServer implements AutoCloseable {
     /** How the feed begins, which then says nothing more; while it is empty there is none. */
     volatile String feed = "";
 
+    /** How often something was erased here. */
+    volatile long erasings;
+
+    /** Pages that can't be drawn. */
+    final Set<String> failing = ConcurrentHashMap.newKeySet();
+
     /** Whether nothing is answered. */
     volatile boolean down;
 
@@ -90,9 +96,12 @@ final class SampleServer implements AutoCloseable {
 
     private void answer(HttpExchange exchange) throws IOException {
         var path = exchange.getRequestURI().getPath();
+        exchange.getResponseHeaders().set("Rinsebell-Erased", String.valueOf(erasings));
         var page = path.equals("/kept") ? new KeptPage() : Preview.samples().get(path.substring(1));
         if (down) {
             exchange.close();
+        } else if (failing.contains(path)) {
+            send(exchange, 500, "text/plain", new byte[0]);
         } else if (keeps && path.equals("/worker.js")) {
             send(exchange, 200, "text/javascript", assets.worker().bytes());
         } else if (path.equals("/listening") || path.equals("/sounded")) {

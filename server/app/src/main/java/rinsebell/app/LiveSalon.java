@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
@@ -26,6 +27,7 @@ import rinsebell.app.listen.Listeners;
 import rinsebell.app.listen.SoundLog;
 import rinsebell.app.listen.SoundedRoutes;
 import rinsebell.app.page.Answers;
+import rinsebell.app.page.Erasings;
 import rinsebell.app.page.FormRoutes;
 import rinsebell.app.page.LiveFloor;
 import rinsebell.app.page.PageRoutes;
@@ -44,6 +46,7 @@ import rinsebell.db.Clients;
 import rinsebell.db.Rebuild;
 import rinsebell.floor.Fact;
 import rinsebell.floor.Ledger;
+import rinsebell.floor.TextId;
 import rinsebell.web.board.Moment;
 import rinsebell.web.board.ReasonTelling;
 
@@ -58,6 +61,7 @@ final class LiveSalon implements AutoCloseable {
     private final FloorDesk desk;
     private final SoundLog sounds;
     private final Pressing pressing;
+    private final Erasings erasings;
     private final List<Routes> routes;
 
     /**
@@ -82,7 +86,8 @@ final class LiveSalon implements AutoCloseable {
 
     /** When this returns every bell has been evaluated, and those that are due ring. */
     LiveSalon(Kept kept, SalonClock clock, LiveFloor.Paper paper, AliveMarker marker) {
-        live = new LiveFloor(kept.loaded(), clock, paper, listeners::all);
+        erasings = new Erasings(kept.clients().erasings());
+        live = new LiveFloor(kept.loaded(), clock, paper, listeners::all, erasings::number);
         feed = new Feed(live, FeedLimits.usual());
         feedRoutes = new FeedRoutes(feed, live);
         watch = new BellWatch(() -> live.snapshot().bells(), clock, new BellWatch.Word() {
@@ -125,6 +130,7 @@ final class LiveSalon implements AutoCloseable {
         ApiPresses programs = new ApiPresses(pressing, live);
         PressRoutes presses = new PressRoutes(pressing, live, answers, forms);
         return List.of(
+                erasings,
                 new AssetRoutes(paper.assets()),
                 feedRoutes,
                 new PageRoutes(live, answers),
@@ -136,7 +142,7 @@ final class LiveSalon implements AutoCloseable {
                 new ClockRoutes(pressing, programs),
                 presses,
                 new ClientRoutes(clients, live, presses, programs),
-                new ErasingRoutes(clients, desk, programs),
+                new ErasingRoutes(clients, this::forget, () -> desk.snapshot().floor(), programs),
                 programs,
                 new ReadRoutes(live, kept.rebuilt()),
                 new ClientReads(clients),
@@ -158,6 +164,13 @@ final class LiveSalon implements AutoCloseable {
         listeners.forgetGone();
         live.fellDue();
         feed.publish();
+    }
+
+    /** Devices that are there hear at once that what they kept may show it. */
+    private void forget(Set<TextId> texts) {
+        desk.forget(texts);
+        erasings.more();
+        feed.beatAtOnce();
     }
 
     private void show(Snapshot next) {

@@ -104,6 +104,7 @@ function listen() {
 function takeBeat(data) {
   const beat = JSON.parse(data);
   hear(beat.now, beat.speed);
+  document.dispatchEvent(new CustomEvent("erased", { detail: beat.erased }));
   listen();
   const doubt = document.getElementById("doubt");
   doubt.textContent = doubt.dataset[beat.clock] ?? "";

@@ -4,6 +4,7 @@
 const SETTLED_MS = 3000;
 
 let waiting;
+let erased;
 
 function keep(registration) {
   waiting ??= setTimeout(() => {
@@ -12,13 +13,21 @@ function keep(registration) {
   }, SETTLED_MS);
 }
 
-/** Has it kept now, and whenever it shows something new. */
+// Not with every beat: the worker would never rest.
+function tell(registration, { detail }) {
+  if (detail === erased) return;
+  erased = detail;
+  registration.active.postMessage({ erased });
+}
+
+/** Has it kept now, and whenever it shows something new; and has copies of before dropped when something was erased. */
 export async function start() {
   try {
     await navigator.serviceWorker.register("/worker.js", { updateViaCache: "none" });
     const registration = await navigator.serviceWorker.ready;
     keep(registration);
     document.addEventListener("fragment", () => keep(registration));
+    document.addEventListener("erased", (event) => tell(registration, event));
     document.addEventListener("connected", () => registration.update().catch(() => {}));
   } catch {
     // Not here: everything else works all the same.

@@ -8,6 +8,8 @@ const PAGES = "rinsebell-pages";
 const STAND_IN = "/kept";
 /** Screens and what is pressed on them; not records of clients, nor reports. */
 const SCREENS = /^\/(basins|desk|bells|pocket|device|welcome|bowls|bowls\/mix|visits\/\d+(\/(?!client$)[a-z-]+)?)?$/;
+/** By this header the server tells how often something was erased, and a copy of what time it is. */
+const ERASED = "Rinsebell-Erased";
 /** For so long an answer is waited for when there is a copy. */
 const PATIENCE_MS = 3000;
 /** Longer than any day in a salon: a floor of another day is of no use. */
@@ -31,6 +33,8 @@ async function stock() {
 
 let asked = 0;
 const answered = new Map();
+/** How often something had been erased in the salon when it was last heard of. */
+let erasings = -1;
 
 // Of two answers that come together the one that was asked for later is kept.
 async function keep(address) {
@@ -42,14 +46,26 @@ async function keep(address) {
   if (turn < answered.get(at)) return;
   answered.set(at, turn);
   if (answer.redirected || [404, 410].includes(answer.status)) await (await pages()).delete(at);
-  else if (answer.ok) await put(at, html, answer.headers.get("Content-Security-Policy"));
+  else if (answer.ok && Number(answer.headers.get(ERASED)) >= erasings) await put(at, html, answer.headers);
 }
 
-async function put(at, html, policy) {
+async function put(at, html, answer) {
   const shelf = await pages();
+  const policy = answer.get("Content-Security-Policy");
   const headers = { "Content-Type": "text/html; charset=utf-8", "Content-Security-Policy": policy, Kept: Date.now() };
-  await shelf.put(at, new Response(html, { headers }));
+  await shelf.put(at, new Response(html, { headers: { ...headers, [ERASED]: answer.get(ERASED) ?? 0 } }));
   for (const old of (await shelf.keys()).slice(0, -MOST)) await shelf.delete(old);
+}
+
+// What was erased in the salon goes from this device as well: copies of before are dropped, and then asked for anew.
+async function erased(number) {
+  if (!(number > erasings)) return;
+  erasings = number;
+  const shelf = await pages();
+  const all = await Promise.all((await shelf.keys()).map(async (one) => ({ url: one.url, page: await shelf.match(one) })));
+  const before = all.filter(({ page }) => Number(page.headers.get(ERASED)) !== number || !isFresh(page));
+  for (const { url } of before) await shelf.delete(url);
+  for (const { url } of before) await keep(url).catch(() => {});
 }
 
 // The files of before go only when no page that is kept asks for them any more.
@@ -83,8 +99,10 @@ async function standIn() {
 // 502 and 504 come from something between here and the server.
 const fetched = (request) => fetch(request).then((answer) => ([502, 504].includes(answer.status) ? null : answer), () => null);
 
-async function open(request) {
+async function open(request, then) {
   const answer = fetched(request);
+  // A redirect tells nothing.
+  then(answer.then((page) => page?.headers.has(ERASED) && erased(Number(page.headers.get(ERASED)))).catch(() => {}));
   const kept = await copy(request.url);
   const late = kept ? new Promise((done) => setTimeout(done, PATIENCE_MS)) : answer;
   return (await Promise.race([answer, late])) ?? kept ?? standIn();
@@ -97,11 +115,14 @@ self.addEventListener("install", (event) => {
   event.waitUntil(stock());
 });
 self.addEventListener("activate", (event) => event.waitUntil(renew().catch(() => {})));
-self.addEventListener("message", (event) => event.waitUntil(keep(event.source.url).catch(() => {})));
+self.addEventListener("message", (event) => {
+  const work = event.data === "keep" ? keep(event.source.url) : erased(event.data.erased);
+  event.waitUntil(work.catch(() => {}));
+});
 self.addEventListener("fetch", (event) => {
   const { method, mode, url } = event.request;
   const { origin, pathname } = new URL(url);
   if (method !== "GET" || origin !== location.origin) return;
   if (pathname.startsWith("/assets/")) event.respondWith(file(event.request));
-  else if (mode === "navigate") event.respondWith(open(event.request));
+  else if (mode === "navigate") event.respondWith(open(event.request, (work) => event.waitUntil(work)));
 });

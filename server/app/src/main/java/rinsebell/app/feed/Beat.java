@@ -8,5 +8,6 @@ package rinsebell.app.feed;
  * @param now the salon's time in milliseconds since 1970
  * @param speed salon seconds in a real one, 1 outside the demo
  * @param clock whether the salon's time can be believed: the code of a {@link rinsebell.floor.ClockTrust}
+ * @param erased how often something was erased: what a device kept when it was another number is void
  */
-public record Beat(String run, long n, long now, int speed, String clock) {}
+public record Beat(String run, long n, long now, int speed, String clock, long erased) {}

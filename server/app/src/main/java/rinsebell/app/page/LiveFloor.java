@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.LongSupplier;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import rinsebell.app.desk.Snapshot;
@@ -33,6 +34,7 @@ public final class LiveFloor implements FeedSource {
     private final SalonClock clock;
     private final Paper paper;
     private final Supplier<List<Listening>> listening;
+    private final LongSupplier erasings;
     private final String run = UUID.randomUUID().toString().substring(0, 8).toLowerCase(Locale.ROOT);
 
     /**
@@ -72,6 +74,20 @@ public final class LiveFloor implements FeedSource {
 
     /** @param listening the devices that are there */
     public LiveFloor(Snapshot loaded, SalonClock clock, Paper paper, Supplier<List<Listening>> listening) {
+        this(loaded, clock, paper, listening, () -> 0);
+    }
+
+    /**
+     * @param listening the devices that are there
+     * @param erasings how often something was erased
+     */
+    public LiveFloor(
+            Snapshot loaded,
+            SalonClock clock,
+            Paper paper,
+            Supplier<List<Listening>> listening,
+            LongSupplier erasings) {
+        this.erasings = erasings;
         this.listening = listening;
         this.clock = clock;
         this.shown = new Shown(1, loaded, clock.now());
@@ -173,6 +189,12 @@ public final class LiveFloor implements FeedSource {
 
     @Override
     public Beat beat() {
-        return new Beat(run, shown.number, clock.now().toEpochMilli(), clock.speed(), Codes.of(clock.trust()));
+        return new Beat(
+                run,
+                shown.number,
+                clock.now().toEpochMilli(),
+                clock.speed(),
+                Codes.of(clock.trust()),
+                erasings.getAsLong());
     }
 }

@@ -2,25 +2,35 @@ package rinsebell.app.press;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import rinsebell.app.desk.FloorDesk;
+import java.util.Set;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
 import rinsebell.app.door.Numbered;
 import rinsebell.app.door.Problem;
 import rinsebell.app.door.ProblemCode;
 import rinsebell.app.door.Routes;
 import rinsebell.app.page.FormBody;
 import rinsebell.db.Clients;
+import rinsebell.floor.Floor;
+import rinsebell.floor.TextId;
 import rinsebell.floor.visit.ClientId;
 import rinsebell.web.form.ClientForms;
 
 /** Erases the record of somebody who comes no more, or asks for it; a page asks once more before it sends this. */
 public final class ErasingRoutes implements Routes {
     private final Clients clients;
-    private final FloorDesk desk;
+    private final Consumer<Set<TextId>> forget;
+    private final Supplier<Floor> floor;
     private final ApiPresses programs;
 
-    public ErasingRoutes(Clients clients, FloorDesk desk, ApiPresses programs) {
+    /**
+     * @param forget shows texts no longer, here and on devices
+     * @param floor as it is now
+     */
+    public ErasingRoutes(Clients clients, Consumer<Set<TextId>> forget, Supplier<Floor> floor, ApiPresses programs) {
         this.clients = clients;
-        this.desk = desk;
+        this.forget = forget;
+        this.floor = floor;
         this.programs = programs;
     }
 
@@ -48,10 +58,10 @@ public final class ErasingRoutes implements Routes {
 
     /** The label of somebody who sits in a chair is what the floor calls them by. */
     private void erase(ClientId client) {
-        if (desk.snapshot().floor().openVisits().stream()
+        if (floor.get().openVisits().stream()
                 .anyMatch(visit -> client.equals(visit.stay().client()))) {
             throw Problem.of(ProblemCode.CLIENT_IS_HERE).thrown();
         }
-        desk.forget(clients.erase(client).orElseThrow(Numbered::nowhere));
+        forget.accept(clients.erase(client).orElseThrow(Numbered::nowhere));
     }
 }

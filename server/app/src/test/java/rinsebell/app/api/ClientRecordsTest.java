@@ -58,6 +58,30 @@ class ClientRecordsTest {
                 .body("directions", hasSize(InventedProducts.all().size()));
     }
 
+    /** By that number devices know that what they kept is void; after a start it is no other. */
+    @Test
+    void eachErasingIsToldWithEveryAnswerAndToOpenScreens() {
+        int client = begins("M. A.", Program.freshId());
+        assertThat(erasings("/")).isZero();
+        program.ask()
+                .header("Idempotency-Key", Program.freshId())
+                .body(Map.of())
+                .post("/api/clients/" + client + "/erase")
+                .then()
+                .statusCode(204);
+        assertThat(erasings("/")).isEqualTo(1);
+        assertThat(erasings("/device")).isEqualTo(1);
+        assertThat(given(salon.request()).get("/feed/once?board=floor").asString())
+                .contains("\"erased\":1");
+        salon.stop();
+        salon.start();
+        assertThat(erasings("/")).isEqualTo(1);
+    }
+
+    private int erasings(String page) {
+        return Integer.parseInt(given(salon.request()).get(page).header("Rinsebell-Erased"));
+    }
+
     @Test
     void whatWasMixedIsReadAtTheNextVisit() {
         int client = begins("M. A.", Program.freshId());

@@ -74,7 +74,7 @@ final class TwoBoards implements FeedSource {
 
     @Override
     public synchronized Beat beat() {
-        return new Beat("run1", number, NOW, 1, "agrees");
+        return new Beat("run1", number, NOW, 1, "agrees", 0);
     }
 
     private List<Fragment> fragments() {
