@@ -23,8 +23,14 @@ record Answered(Asked asked, int status, String text) {
      * @param id the press id
      * @param path where it goes, such as {@code /api/visits}
      * @param body a JSON object
+     * @param pressedMillis when it was pressed, in milliseconds since 1970, where the queue of a browser sends it later;
+     *     0 where it is sent at once
      */
-    record Asked(String id, String path, String body) {}
+    record Asked(String id, String path, String body, long pressedMillis) {
+        boolean isQueued() {
+            return pressedMillis > 0;
+        }
+    }
 
     boolean isAccepted() {
         return status == ACCEPTED;

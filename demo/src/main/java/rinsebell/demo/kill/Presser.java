@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Random;
 import java.util.UUID;
+import rinsebell.app.time.MachineTime;
 import rinsebell.demo.kill.Answered.Asked;
 
 /**
@@ -21,6 +22,9 @@ final class Presser implements Runnable {
             new Press("cover", "{\"cover\":\"film\",\"intent\":\"fact\"}"),
             new Press("discomfort", "{\"grade\":\"burning\"}"),
             new Press("last-on", "{}"));
+
+    private static final int ONE_QUEUED_IN = 3;
+    private static final int LONGEST_WAIT_MILLIS = 240_000;
 
     private final Client client;
     private final Book book;
@@ -48,20 +52,30 @@ final class Presser implements Runnable {
     }
 
     private void oneHead() throws IOException, InterruptedException {
-        var welcome = "{\"label\":\"K. %d\",\"place\":\"bench\",\"scalp\":\"fine\",\"metal\":\"none\"}";
+        var welcome =
+                "{\"label\":\"K. %d\",\"place\":\"bench\",\"scalp\":\"fine\",\"metal\":\"none\",\"minutesAgo\":5}";
         var welcomed = press("/api/visits", welcome.formatted(dice.nextInt(1_000)));
         var visit = "/api/visits/" + welcomed.facts().get(0) + "/";
         press(visit + "already-on", "{\"minutesAgo\":" + dice.nextInt(90) + "}");
         for (var left = dice.nextInt(6); left > 0; left--) {
             var next = ON_A_HEAD.get(dice.nextInt(ON_A_HEAD.size()));
-            press(visit + next.name, next.body);
+            press(visit + next.name, next.body, dice.nextInt(ONE_QUEUED_IN) == 0 ? pressedBefore() : 0);
         }
         press(visit + "rinse", "{}");
         press(visit + "leave", "{}");
     }
 
+    /** While the client sat there, and a tablet did not reach the server. */
+    private long pressedBefore() {
+        return new MachineTime().wallMillis() - 2_000 - dice.nextInt(LONGEST_WAIT_MILLIS);
+    }
+
     private Answered press(String path, String body) throws IOException, InterruptedException {
-        var asked = new Asked(UUID.randomUUID().toString(), path, body);
+        return press(path, body, 0);
+    }
+
+    private Answered press(String path, String body, long pressedMillis) throws IOException, InterruptedException {
+        var asked = new Asked(UUID.randomUUID().toString(), path, body, pressedMillis);
         book.asks(asked);
         var answered = client.press(asked);
         book.answers(answered);

@@ -21,6 +21,9 @@ import rinsebell.floor.Ledger;
 
 /** What a dead server has left on disk, set against what it had answered. */
 final class Remains implements JournalReader {
+    /** A press lies on its way, and a processor may be busy meanwhile: that comes on top of the age that it says. */
+    private static final long MOST_OFF_MILLIS = 5_000;
+
     private final Map<String, Ledger.Entry> presses = new HashMap<>();
     private final List<Fact> facts = new ArrayList<>();
 
@@ -87,6 +90,19 @@ final class Remains implements JournalReader {
                 kept == null ? List.of() : kept.facts().stream().map(Fact::seq).toList();
         if (!written.equals(answered.isAccepted() ? answered.facts() : List.of())) {
             fail("the journal has the facts " + written + " of " + answered);
+        }
+        if (kept != null && answered.asked().isQueued()) {
+            happenedWhenPressed(kept, answered.asked().pressedMillis());
+        }
+    }
+
+    /** However often it was sent, and however much later. */
+    private static void happenedWhenPressed(Ledger.Entry kept, long pressedMillis) {
+        for (var fact : kept.facts()) {
+            var off = fact.happened().toEpochMilli() - pressedMillis;
+            if (fact.unsure() || Math.abs(off) > MOST_OFF_MILLIS) {
+                fail("happened " + off + " ms after it was pressed: " + fact);
+            }
         }
     }
 

@@ -9,6 +9,7 @@ final class Tally {
     private int killsAtStart;
     private long accepted;
     private long refused;
+    private long queued;
     private long swallowed;
     private long swallowedButCounted;
 
@@ -34,10 +35,16 @@ final class Tally {
         var yes = all.stream().filter(Answered::isAccepted).count();
         accepted += yes;
         refused += all.size() - yes;
+        queued += all.stream().filter(one -> one.asked().isQueued()).count();
     }
 
     long answered() {
         return accepted + refused;
+    }
+
+    /** How many of them a browser's queue had sent. */
+    long queued() {
+        return queued;
     }
 
     @Override
@@ -45,7 +52,7 @@ final class Tally {
         return String.format(
                 Locale.ROOT,
                 "%d kills (%d in the middle of presses, %d in the middle of a start): %d presses answered (%d accepted, "
-                        + "%d refused), none lost, none answered otherwise afterwards; of %d answers that a kill "
+                        + "%d refused; %d as the queue of a browser sends them, with their age), none lost, none answered otherwise afterwards; of %d answers that a kill "
                         + "swallowed %d presses had counted",
                 kills(),
                 killsAtWork,
@@ -53,6 +60,7 @@ final class Tally {
                 answered(),
                 accepted,
                 refused,
+                queued,
                 swallowed,
                 swallowedButCounted);
     }

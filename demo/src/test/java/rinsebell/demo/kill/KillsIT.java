@@ -21,5 +21,6 @@ class KillsIT {
         var tally = Kills.run(JAR, KILLS, seed);
         assertThat(tally.kills()).isEqualTo(KILLS);
         assertThat(tally.answered()).as("enough was pressed to prove something").isGreaterThan(5L * KILLS);
+        assertThat(tally.queued()).as("some of them late").isPositive();
     }
 }
