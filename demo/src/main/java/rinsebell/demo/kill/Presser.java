@@ -26,6 +26,9 @@ final class Presser implements Runnable {
     private static final int ONE_QUEUED_IN = 3;
     private static final int LONGEST_WAIT_MILLIS = 240_000;
 
+    /** Longer than anything waits to be sent, so that every press can have been made when it is said to. */
+    private static final int HERE_MINUTES = 5;
+
     private final Client client;
     private final Book book;
     private final Random dice;
@@ -53,10 +56,10 @@ final class Presser implements Runnable {
 
     private void oneHead() throws IOException, InterruptedException {
         var welcome =
-                "{\"label\":\"K. %d\",\"place\":\"bench\",\"scalp\":\"fine\",\"metal\":\"none\",\"minutesAgo\":5}";
-        var welcomed = press("/api/visits", welcome.formatted(dice.nextInt(1_000)));
+                "{\"label\":\"K. %d\",\"place\":\"bench\",\"scalp\":\"fine\",\"metal\":\"none\",\"minutesAgo\":%d}";
+        var welcomed = press("/api/visits", welcome.formatted(dice.nextInt(1_000), HERE_MINUTES));
         var visit = "/api/visits/" + welcomed.facts().get(0) + "/";
-        press(visit + "already-on", "{\"minutesAgo\":" + dice.nextInt(90) + "}");
+        press(visit + "already-on", "{\"minutesAgo\":" + (HERE_MINUTES + dice.nextInt(85)) + "}");
         for (var left = dice.nextInt(6); left > 0; left--) {
             var next = ON_A_HEAD.get(dice.nextInt(ON_A_HEAD.size()));
             press(visit + next.name, next.body, dice.nextInt(ONE_QUEUED_IN) == 0 ? pressedBefore() : 0);

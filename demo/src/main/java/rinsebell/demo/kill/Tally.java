@@ -52,8 +52,8 @@ final class Tally {
         return String.format(
                 Locale.ROOT,
                 "%d kills (%d in the middle of presses, %d in the middle of a start): %d presses answered (%d accepted, "
-                        + "%d refused; %d as the queue of a browser sends them, with their age), none lost, none answered otherwise afterwards; of %d answers that a kill "
-                        + "swallowed %d presses had counted",
+                        + "%d refused; %d as the queue of a browser sends them, with their age), none lost, "
+                        + "none answered otherwise afterwards; of %d answers that a kill swallowed %d presses had counted",
                 kills(),
                 killsAtWork,
                 killsAtStart,
