@@ -4,7 +4,6 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.time.ZoneOffset;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -39,13 +38,16 @@ public record Salon(
     /** A salon day ends in the small hours, so that a late evening belongs to one day. */
     private static final Duration DAY_TURNS = Duration.ofHours(4);
 
+    /** Its zone has a name, because browsers know none that is only an offset. */
+    private static final House NO_HOUSE = new House(1, 0, 0, ZoneId.of("Etc/UTC"), true);
+
     public boolean isSetUp() {
         return house != null;
     }
 
     /** The rooms; one chair in UTC before the salon is set up. */
     public House rooms() {
-        return house == null ? new House(1, 0, 0, ZoneOffset.UTC, true) : house;
+        return house == null ? NO_HOUSE : house;
     }
 
     public ZoneId zone() {
