@@ -10,6 +10,7 @@ import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import rinsebell.app.api.ClientReads;
 import rinsebell.app.api.DescriptionRoutes;
+import rinsebell.app.api.LeadReads;
 import rinsebell.app.api.ReadRoutes;
 import rinsebell.app.asset.AssetRoutes;
 import rinsebell.app.desk.BellWatch;
@@ -129,12 +130,14 @@ final class LiveSalon implements AutoCloseable {
         FormRoutes forms = new FormRoutes(live, answers, clients);
         ApiPresses programs = new ApiPresses(pressing, live);
         PressRoutes presses = new PressRoutes(pressing, live, answers, forms);
+        Days days = new Days(live::snapshot, clock, kept.days());
         return List.of(
                 erasings,
                 new AssetRoutes(paper.assets()),
                 feedRoutes,
                 new PageRoutes(live, answers),
-                new LeadRoutes(live, new Days(live::snapshot, clock, kept.days())),
+                new LeadRoutes(live, days),
+                new LeadReads(live, days),
                 new TimeRoutes(clock),
                 new ListenRoutes(listeners, this::ring),
                 new SoundedRoutes(sounds::take, clock::now),

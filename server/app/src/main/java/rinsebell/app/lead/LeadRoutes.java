@@ -8,12 +8,14 @@ import rinsebell.app.door.Numbered;
 import rinsebell.app.door.Routes;
 import rinsebell.app.page.LiveFloor;
 import rinsebell.app.page.PageRoutes;
+import rinsebell.web.board.LeadSheet;
 import rinsebell.web.board.LeadTelling;
 import rinsebell.web.board.LivePages;
 import rinsebell.web.board.Moment;
+import rinsebell.web.view.LeadPage;
 import rinsebell.web.view.Nav;
 
-/** {@code GET /lead}: how a day rang. */
+/** {@code GET /lead}: how a day rang, as a page; {@code /api/lead.csv}: the same figures for a spreadsheet. */
 public final class LeadRoutes implements Routes {
     /** No salon has been open for longer. */
     private static final int YEARS = 100;
@@ -29,16 +31,30 @@ public final class LeadRoutes implements Routes {
     @Override
     public void addTo(RoutesConfig routes) {
         routes.get("/lead", this::show);
+        routes.get("/api/lead.csv", this::download);
     }
 
     private void show(Context ctx) {
         var moment = live.moment();
+        ctx.html(live.page(page(ctx, moment), moment));
+    }
+
+    private void download(Context ctx) {
+        var page = page(ctx, live.moment());
+        ctx.header(
+                "Content-Disposition",
+                "attachment; filename=\"rinsebell-%s.csv\""
+                        .formatted(page.days().day()));
+        ctx.contentType("text/csv; charset=utf-8; header=present")
+                .result(LeadSheet.of(page).csv());
+    }
+
+    private LeadPage page(Context ctx, Moment moment) {
         var told = days.of(day(ctx, moment));
         var then = new Moment(
                 told.floor(), id -> told.texts().getOrDefault(id, ""), moment.bells(), moment.now(), moment.words());
         var shell = new LivePages(moment, PageRoutes.look(ctx), null).still(moment.say("lead.title"), Nav.DAY);
-        ctx.header("Cache-Control", "no-store");
-        ctx.html(live.page(new LeadTelling(then, told.report()).page(shell), moment));
+        return new LeadTelling(then, told.report()).page(shell);
     }
 
     /**
@@ -46,7 +62,7 @@ public final class LeadRoutes implements Routes {
      *
      * @throws rinsebell.app.door.ProblemException not-found for a day that has not begun, or is none
      */
-    static LocalDate day(Context ctx, Moment moment) {
+    public static LocalDate day(Context ctx, Moment moment) {
         var today = moment.floor().salon().dayOf(moment.now());
         var named = ctx.queryParam("day");
         try {
