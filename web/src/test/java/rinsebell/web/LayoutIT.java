@@ -16,6 +16,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Every sample page in a real browser at the three sizes, under the policy that the house sends. */
@@ -83,6 +84,41 @@ class LayoutIT extends SamplePages {
             assertThat(page.evaluate("() => { const all = document.querySelector('.chairs');"
                             + " return all.scrollHeight <= all.clientHeight; }"))
                     .isEqualTo(true);
+        }
+    }
+
+    /** A bell is at most four lines of its own words tall; common practice, no source. */
+    @ParameterizedTest
+    @EnumSource(Size.class)
+    void aDoubtOfTheClockAndWhatIsToBeCaughtUpOnLeaveBellsReadable(Size size) {
+        try (var page = open(size)) {
+            page.navigate(server.url("chair"));
+            page.waitForFunction("() => document.fonts.status === 'loaded'");
+            page.evaluate("""
+                    () => {
+                      const doubt = document.getElementById('doubt');
+                      doubt.textContent = doubt.dataset.behind;
+                      doubt.hidden = false;
+                      const missed = Object.assign(document.createElement('a'), { className: 'missed', href: '/day/caught-up' });
+                      missed.textContent = 'No server ran 10:00 to 10:23: catch up';
+                      document.getElementById('bells').append(missed);
+                    }""");
+            var tallest = (Number)
+                    page.evaluate("() => Math.max(...[...document.querySelectorAll('.bell a, .missed, #doubt')]"
+                            + ".map((one) => one.clientHeight / parseFloat(getComputedStyle(one).lineHeight)))");
+            assertThat(tallest.doubleValue()).isBetween(0.9, 4.0);
+        }
+    }
+
+    @Test
+    void noColumnOfTheLeadsPageIsCutOnAPhone() {
+        try (var page = open(Size.PHONE)) {
+            page.navigate(server.url("lead"));
+            page.waitForFunction("() => document.fonts.status === 'loaded'");
+            page.evaluate("() => document.querySelectorAll('details').forEach((one) => (one.open = true))");
+            assertThat((List<?>) page.evaluate("() => [...document.querySelectorAll('.cells')]"
+                            + ".filter((one) => one.scrollWidth > one.clientWidth).map((one) => one.ariaLabel)"))
+                    .isEqualTo(List.of());
         }
     }
 

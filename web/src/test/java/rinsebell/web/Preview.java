@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import rinsebell.web.view.ChairPage;
+import rinsebell.web.view.KeptPage;
 import rinsebell.web.view.Look;
 import rinsebell.web.view.View;
 
@@ -40,6 +41,7 @@ final class Preview {
         samples.put("pocket", HeadSamples.pocket());
         samples.put("check", FormSamples.check());
         samples.put("bowl-wrong", FormSamples.wrongBowl());
+        samples.put("kept", new KeptPage());
         samples.put("lead", LeadSamples.page());
         samples.put("lead-nothing", LeadSamples.nothing());
         var calm = HeadSamples.calm();
