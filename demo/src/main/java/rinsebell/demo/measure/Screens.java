@@ -6,6 +6,8 @@ import java.time.ZoneOffset;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
+import java.util.UUID;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.LongStream;
@@ -18,29 +20,53 @@ import rinsebell.floor.bell.Ring;
 /**
  * {@code java -cp rinsebell-demo.jar rinsebell.demo.measure.Screens 200}: from the instant at which something is due to
  * the first byte of it on so many screens that show the whole floor, beside a timer that writes the same bytes to as
- * many bare sockets. Each due is followed by its yardstick, in one run.
+ * many bare sockets. Each due is followed by its yardstick, in one run; before the first both have sent as much as in a
+ * morning.
  */
 public final class Screens {
     private static final MachineTime MACHINE = new MachineTime();
     private static final int DUES = 25;
     private static final int WARM_UP = 5;
+    private static final int WRITES_OF_A_MORNING = 30_000;
     private static final Duration APART = Duration.ofSeconds(2);
 
     private Screens() {}
 
     public static void main(String... arguments) throws Exception {
         var many = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 200;
-        // Long enough for the server to start and for everybody to connect.
-        var first = Duration.ofSeconds(20 + many / 50);
+        // Long enough for the server to start, for everybody to connect, and for the morning.
+        var first = Duration.ofSeconds(60 + many / 25);
         var day = BusyDay.falling(DUES, Served.now(), ZoneOffset.UTC, first, APART);
         try (var served = Served.with(day);
                 var pace = new Pace();
                 var bare = new BareBroadcast();
                 var screens = new Watchers(served.port(), "floor", many);
                 var yardstick = new Watchers(bare.port(), "floor", many)) {
+            morning(served, screens, yardstick, bare, WRITES_OF_A_MORNING / many);
             measure(dues(day), screens, yardstick, bare, pace);
         }
         System.exit(0);
+    }
+
+    /** Somebody goes on a break and comes back: that changes every row, and nothing that falls due. */
+    private static void morning(Served served, Watchers screens, Watchers yardstick, BareBroadcast bare, int changes)
+            throws Exception {
+        var head = served.day().floor().openVisits().get(0);
+        var who = Objects.requireNonNull(head.stay().stylist()).value();
+        try (var desk = new Connection(served.port())) {
+            for (var i = 0; i < changes / 2 * 2; i++) {
+                screens.expect();
+                var press = i % 2 == 0 ? "/api/day/break" : "/api/day/back";
+                var answer = desk.post(press, UUID.randomUUID().toString(), "{\"staff\":" + who + "}");
+                if (answer.status() != 201) {
+                    throw new IllegalStateException("not accepted: " + answer);
+                }
+                screens.arrivals();
+                yardstick.expect();
+                bare.in(0, screens.sent());
+                yardstick.arrivals();
+            }
+        }
     }
 
     private static void measure(List<Instant> dues, Watchers screens, Watchers yardstick, BareBroadcast bare, Pace pace)
@@ -82,7 +108,7 @@ public final class Screens {
         var from = Served.now().plusSeconds(1);
         return day.floor().bells().stream()
                 .flatMap(bell -> rings(bell))
-                .filter(at -> at.isAfter(from) && at.isBefore(from.plusSeconds(110)))
+                .filter(at -> at.isAfter(from) && at.isBefore(from.plusSeconds(180)))
                 .distinct()
                 .sorted()
                 .limit(DUES)

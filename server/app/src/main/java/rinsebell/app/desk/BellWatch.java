@@ -91,17 +91,19 @@ public final class BellWatch implements AutoCloseable {
         rungUntil = now;
         if (due.isPresent() || !now.isBefore(drawnAt.plus(DRAW_AGAIN)) || now.isBefore(drawnAt)) {
             drawnAt = now;
+            // Whatever was prepared for the next has been overtaken by this.
+            announced = null;
             word.due();
         }
         return now;
     }
 
     private Duration untilNext(Instant now) {
-        return turns().after(now).map(due -> until(due, now)).orElse(LOOK_AGAIN);
+        return turns().after(now).map(this::until).orElse(LOOK_AGAIN);
     }
 
-    private Duration until(Instant due, Instant now) {
-        var wait = clock.realTimeOf(Duration.between(now, due));
+    private Duration until(Instant due) {
+        var wait = clock.realTimeUntil(due);
         if (wait.compareTo(LOOK_AGAIN) >= 0) {
             return LOOK_AGAIN;
         }

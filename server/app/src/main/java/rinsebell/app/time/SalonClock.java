@@ -162,9 +162,14 @@ public final class SalonClock {
         return speed;
     }
 
-    /** The real time that passes while the salon's clock goes forward by {@code salonTime}. */
-    public Duration realTimeOf(Duration salonTime) {
-        return salonTime.dividedBy(speed);
+    /** The real time until this clock shows an instant, to the nanosecond; zero when it has shown it. */
+    public synchronized Duration realTimeUntil(Instant due) {
+        // It shows whole milliseconds, of which each real one is so many as its speed says.
+        long dueMillis = due.plusNanos(NANOS_PER_MILLI - 1).toEpochMilli();
+        long afterStartMillis = -Math.floorDiv(salonAtStartMillis - dueMillis, (long) speed);
+        long countedNanos = sources.monotonicNanos() - startNanos;
+        long leftNanos = (afterStartMillis - sleptMillis) * NANOS_PER_MILLI - countedNanos;
+        return Duration.ofNanos(Math.max(0, leftNanos));
     }
 
     /** Where this clock stands now, to be kept on disk. */

@@ -97,7 +97,33 @@ class SalonClockTest {
         machine.pass(ofSeconds(2));
         assertThat(fast.now()).isEqualTo(TEN.plusSeconds(60));
         assertThat(fast.trust()).isEqualTo(ClockTrust.AGREES);
-        assertThat(fast.realTimeOf(ofSeconds(60))).isEqualTo(ofSeconds(2));
+        assertThat(fast.realTimeUntil(TEN.plusSeconds(120))).isEqualTo(ofSeconds(2));
+        assertThat(fast.realTimeUntil(TEN.plusSeconds(60))).isZero();
+        assertThat(fast.realTimeUntil(TEN)).isZero();
+    }
+
+    /** A watch that sleeps that long wakes when the instant is shown, and a nanosecond sooner it is not yet. */
+    @ParameterizedTest
+    @CsvSource({"1, 1000", "1, 1", "30, 1000", "30, 31", "7, 100", "30, 1"})
+    void theTimeUntilAnInstantIsExact(int speed, long salonMillis) {
+        SalonClock any = SalonClock.startingAtTheWall(machine, speed);
+        machine.pass(Duration.ofNanos(300_001));
+        Instant due = TEN.plusMillis(salonMillis).minusNanos(1);
+        Duration left = any.realTimeUntil(due);
+        machine.pass(left.minusNanos(1));
+        assertThat(any.now()).isBefore(due);
+        machine.pass(Duration.ofNanos(1));
+        assertThat(any.now()).isAfterOrEqualTo(due);
+    }
+
+    @Test
+    void theTimeUntilAnInstantKnowsOfSleepAndOfAClockPutRight() {
+        machine.sleep(ofMinutes(10));
+        assertThat(clock.now()).isEqualTo(TEN.plus(ofMinutes(10)));
+        assertThat(clock.realTimeUntil(TEN.plus(ofMinutes(11)))).isEqualTo(ofMinutes(1));
+        machine.setWall(ofMinutes(-5));
+        clock.confirm(clock.stepSeen().orElseThrow(), 7);
+        assertThat(clock.realTimeUntil(TEN.plus(ofMinutes(11)))).isEqualTo(ofMinutes(6));
     }
 
     @Test
