@@ -62,7 +62,16 @@ class WrongClockIT {
         var before = now(demo);
         var shown = (Number) tablet.evaluate("async () => (await import(document.querySelector('script[type=module]')"
                 + ".src.replace('main.js', 'clock.js'))).now()");
-        assertThat(shown.doubleValue()).isBetween(before - MOST_APART, now(demo) + MOST_APART);
+        var apart = MOST_APART + lastTrip(tablet) / 2;
+        assertThat(shown.doubleValue()).isBetween(before - apart, now(demo) + apart);
+    }
+
+    /** How long the last question about the time and its answer took, as the browser itself has measured: it never counts a worse one. */
+    private static double lastTrip(Page tablet) {
+        return ((Number) tablet.evaluate("() => (performance.getEntriesByType('resource')"
+                        + ".filter(one => new URL(one.name).pathname === '/clock').at(-1)"
+                        + " ?? performance.getEntriesByType('navigation')[0]).duration"))
+                .doubleValue();
     }
 
     private long now(RunningDemo demo) throws IOException, InterruptedException {
