@@ -296,8 +296,8 @@ public final class Floor {
     }
 
     /**
-     * All bells that ring or will ring on this floor if nobody acts: computed, never stored. Each time it is asked the same
-     * list; of what is as it was on the floor before, nothing is reckoned again.
+     * All bells that ring or will ring on this floor if nobody acts: computed when first asked for, never stored. What is as
+     * it was on the floor before is not reckoned again. Two threads that ask at once may both reckon, and come to the same.
      */
     public List<Bell> bells() {
         var known = rung;
