@@ -1,0 +1,83 @@
+package rinsebell.app.page;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static rinsebell.floor.testing.Saturday.TEN;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import rinsebell.app.asset.AssetRoutes;
+import rinsebell.app.desk.Snapshot;
+import rinsebell.app.feed.Board;
+import rinsebell.app.time.SalonClock;
+import rinsebell.app.time.TimeByHand;
+import rinsebell.floor.testing.Story;
+import rinsebell.web.Assets;
+import rinsebell.web.Pages;
+import rinsebell.web.Words;
+import rinsebell.web.board.Boards;
+
+/** What was drawn ahead stands from its instant on, and only where nothing else has happened until then. */
+class DrawnAheadTest {
+    private static final Instant DUE = TEN.plusSeconds(1);
+
+    private final Story story = Story.stocked().at(TEN);
+    private final TimeByHand time = new TimeByHand(TEN);
+    private final LiveFloor live = new LiveFloor(
+            Snapshot.of(story.floor(), Map.of()),
+            SalonClock.startingAtTheWall(time, 1),
+            new LiveFloor.Paper(new Pages(), Words.british(), Assets.under(AssetRoutes.PREFIX)),
+            List::of);
+    private final Board ahead = live.drawAhead(Boards.FLOOR, DUE).orElseThrow();
+
+    private Board drawn() {
+        return live.draw(Boards.FLOOR).orElseThrow();
+    }
+
+    @Test
+    void standsWhenItsInstantHasCome() {
+        time.pass(Duration.ofSeconds(1));
+        assertThat(drawn()).as("before anybody says that it is due").isNotSameAs(ahead);
+        live.fellDue();
+        assertThat(drawn()).isSameAs(ahead);
+        assertThat(drawn().number()).isEqualTo(live.beat().n());
+    }
+
+    @Test
+    void isOneAmongOthersOfThatInstant() {
+        var bells = live.drawAhead(Boards.BELLS, DUE).orElseThrow();
+        time.pass(Duration.ofSeconds(1));
+        live.fellDue();
+        assertThat(drawn()).isSameAs(ahead);
+        assertThat(live.draw(Boards.BELLS)).containsSame(bells);
+    }
+
+    @Test
+    void isForgottenWhenSomethingElseFallsDueBefore() {
+        time.pass(Duration.ofMillis(999));
+        live.fellDue();
+        assertThat(drawn()).isNotSameAs(ahead);
+        time.pass(Duration.ofMillis(1));
+        live.fellDue();
+        assertThat(drawn()).isNotSameAs(ahead);
+    }
+
+    @Test
+    void isForgottenWhenTheFloorChangesBefore() {
+        story.arrivesFine();
+        live.show(Snapshot.of(story.floor(), Map.of()));
+        time.pass(Duration.ofSeconds(1));
+        live.fellDue();
+        assertThat(drawn()).isNotSameAs(ahead);
+    }
+
+    @Test
+    void isForgottenWhenTheFloorChangesAtThatInstant() {
+        time.pass(Duration.ofSeconds(1));
+        story.arrivesFine();
+        live.show(Snapshot.of(story.floor(), Map.of()));
+        assertThat(drawn()).isNotSameAs(ahead);
+    }
+}
