@@ -297,6 +297,33 @@ class ScriptsIT extends SamplePages {
         assertThat(page.evaluate("() => document.documentElement.dataset.ring")).isEqualTo("high");
     }
 
+    /** While it waited the device took it for heard; when it is refused it rings on, long before the house's interval. */
+    @Test
+    void whatWasRefusedHasQuietedNothing() {
+        page.clock().install();
+        page.navigate(server.url("floor"));
+        page.route("**/{bells,clock}**", route -> route.abort("connectionrefused"));
+        page.evaluate("() => document.documentElement.dataset.ear = 'desk'");
+        page.clock().runFor(20_000);
+        page.locator("#bells > ol:not(.rung) form button").first().click();
+        page.clock().runFor(1_000);
+        assertThat(page.evaluate("() => document.documentElement.dataset.ring")).isEqualTo("calm");
+        page.route(
+                "**/bells/**",
+                route -> route.fulfill(new Route.FulfillOptions()
+                        .setStatus(409)
+                        .setContentType("text/html")
+                        .setBody("<main>It does not ring any more.</main>")));
+        for (var seconds = 0; seconds < 60 && isCalm(); seconds += 2) {
+            page.clock().runFor(2_000);
+        }
+        assertThat(isCalm()).isFalse();
+    }
+
+    private boolean isCalm() {
+        return "calm".equals(page.evaluate("() => document.documentElement.dataset.ring"));
+    }
+
     /** The next look is due after the interval that was said, or the shortest; a rinse keeps its instants. */
     @ParameterizedTest
     @CsvSource({"5, 300", "rinse, 180"})

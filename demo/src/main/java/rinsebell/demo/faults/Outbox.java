@@ -123,7 +123,7 @@ final class Outbox {
         var wall = Math.max(0, tablet.date() - one.date);
         var salon = one.sure && tablet.sync.isKnown() ? tablet.clock.now() - one.pressed : -1;
         if (one.page != tablet.page()) {
-            return new Aged(salon < 0 ? wall : salon, true);
+            return new Aged(salon < 0 ? wall : salon, salon >= 0);
         }
         var steady = tablet.steady() - one.steady;
         if (wall - steady <= SLEEP) {
@@ -167,7 +167,12 @@ final class Outbox {
             return;
         }
         attempt++;
-        kept.removeFirst();
+        if (kept.removeFirst().again) {
+            tablet.sync.measure(told -> {});
+        }
+        if (!(answer instanceof Answer.Decided decided) || !decided.outcome().accepted()) {
+            tablet.ringing.refused();
+        }
         day.truth.settled(letter.act());
         sending = false;
         send();

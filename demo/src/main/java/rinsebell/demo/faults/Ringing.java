@@ -36,6 +36,12 @@ final class Ringing {
         lookAt(day.agenda.now());
     }
 
+    /** What does not count has quieted nothing. */
+    void refused() {
+        quiet.forget();
+        moved();
+    }
+
     /** Nothing sounds while the device sleeps. */
     void sleeps() {
         nextLook = Long.MAX_VALUE;

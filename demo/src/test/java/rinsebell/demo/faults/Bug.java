@@ -68,7 +68,7 @@ enum Bug {
         }
     }),
     /** What waits to be sent is lost when the page is loaded again. */
-    QUEUE_LOST_ON_RELOAD(Rule.PRESS_ARRIVES, 4, new Parts() {
+    QUEUE_LOST_ON_RELOAD(Rule.PRESS_ARRIVES, 7, new Parts() {
         @Override
         boolean keepsQueue() {
             return false;
@@ -89,14 +89,14 @@ enum Bug {
         }
     }),
     /** A hand that sets a device's clock makes what waits there older. */
-    HAND_TAKEN_FOR_SLEEP(Rule.HAPPENED_WHEN_PRESSED, 25, new Parts() {
+    HAND_TAKEN_FOR_SLEEP(Rule.HAPPENED_WHEN_PRESSED, 98, new Parts() {
         @Override
         boolean tellsHandFromSleep() {
             return false;
         }
     }),
     /** An older piece takes the place of a newer one. */
-    OLDER_PIECE_SHOWN(Rule.SOUNDS_IN_TIME, 4, new Parts() {
+    OLDER_PIECE_SHOWN(Rule.SOUNDS_IN_TIME, 27, new Parts() {
         @Override
         boolean isOlder(boolean byRule, Plan is, Plan was) {
             return false;
@@ -192,7 +192,7 @@ enum Bug {
         }
     }),
     /** A device that wakes without a server waits for it as long as for any answer before it reckons with its sleep. */
-    WAKES_AND_WAITS(Rule.SOUNDS_IN_TIME, 1, new Parts() {
+    WAKES_AND_WAITS(Rule.SOUNDS_IN_TIME, 7, new Parts() {
         @Override
         long wakePatience(long byRule) {
             return 3_000;
@@ -206,7 +206,7 @@ enum Bug {
         }
     }),
     /** What was answered on a device stays quiet there. */
-    QUIET_FOR_EVER(Rule.SOUNDS_IN_TIME, 40, new Parts() {
+    QUIET_FOR_EVER(Rule.SOUNDS_IN_TIME, 1, new Parts() {
         @Override
         long quietMillis(long byRule) {
             return 100 * byRule;
@@ -241,7 +241,7 @@ enum Bug {
         }
     }),
     /** A crash soon after the clock was put right brings the time before back. */
-    MARK_OF_BEFORE(Rule.CLOCK_HOLDS, 16, new Parts() {
+    MARK_OF_BEFORE(Rule.CLOCK_HOLDS, 7, new Parts() {
         @Override
         boolean marksAtOnce() {
             return false;

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import rinsebell.floor.salon.StaffId;
+import rinsebell.floor.unit.Instants;
 
 /**
  * How a press was made.
@@ -27,6 +28,14 @@ public record Asked(
         BY_AGE,
         /** It was put right, or nobody knows how long the press was on its way. */
         UNSURE
+    }
+
+    /**
+     * When whoever pressed saw what they answer to: now or, of a press that was on its way for long, then. What a bell has
+     * come to since, they have not seen.
+     */
+    public Instant seenAt() {
+        return told == Told.BY_AGE || told == Told.UNSURE ? Instants.earlier(happened, now) : now;
     }
 
     /** Pressed now, as a plan where the command can be one. */

@@ -115,6 +115,7 @@ function look() {
 
 /** Rings from now on. */
 export function start() {
+  document.addEventListener("refused", forget);
   recall();
   document.addEventListener("submit", (event) => note(event.target, event.submitter), true);
   setInterval(look, LOOK_MS);

@@ -34,12 +34,12 @@ const pause = (ms) =>
  * How long ago it was pressed, in milliseconds, and whether that is sure. Where the page lived through, its steady clock
  * tells, which stands still in sleep: a step forwards of the device's time of day is sleep where the salon's clock, known
  * then and now, went on as well, and a hand where it did not; while it is not known, nobody can tell. For another page the
- * salon's clock tells, or else the device's.
+ * salon's clock tells, or else the device's, which somebody may have set.
  */
 function aged(one) {
   const wall = Math.max(0, Date.now() - one.date);
   const salon = one.sure && isKnown() ? (now() - one.pressed) / pace() : -1;
-  if (one.page !== PAGE) return { ms: salon < 0 ? wall : salon, sure: true };
+  if (one.page !== PAGE) return { ms: salon < 0 ? wall : salon, sure: salon >= 0 };
   const steady = performance.now() - one.at;
   if (wall - steady <= SLEEP_MS) return { ms: steady, sure: true };
   if (salon < 0) return { ms: wall, sure: false };
@@ -84,8 +84,12 @@ async function attempt(one) {
     hooks.waits();
     return undefined;
   }
+  // Who could not be reached is there again, and may tell another time than before: the bells that come with it hang on it.
+  if (one.again) measure();
   const show = await hooks.answered(one, answer);
   await remove("presses", one.n);
+  // What does not count has quieted nothing.
+  if (!answer.ok) document.dispatchEvent(new Event("refused"));
   hooks.gone();
   return show;
 }

@@ -1,5 +1,6 @@
 package rinsebell.app.page;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.HashMap;
 import java.util.List;
@@ -16,7 +17,10 @@ import rinsebell.app.feed.Board;
 import rinsebell.app.feed.FeedSource;
 import rinsebell.app.feed.Fragment;
 import rinsebell.app.time.SalonClock;
+import rinsebell.floor.ClockTrust;
 import rinsebell.floor.bell.Returned;
+import rinsebell.floor.bell.Turns;
+import rinsebell.floor.unit.Instants;
 import rinsebell.web.Assets;
 import rinsebell.web.Codes;
 import rinsebell.web.Pages;
@@ -29,6 +33,9 @@ import rinsebell.web.view.View;
 
 /** Draws the floor as it is now, for pages and for the feed. */
 public final class LiveFloor implements FeedSource {
+    /** What was drawn for an instant is not shown for one that is much later: not all that a page tells hangs on bells. */
+    private static final Duration LONGEST_AHEAD = Duration.ofSeconds(1);
+
     private volatile Shown shown;
     private volatile Ahead ahead;
     private final SalonClock clock;
@@ -56,12 +63,20 @@ public final class LiveFloor implements FeedSource {
      *
      * @param from what was shown when they were drawn: where something else is shown since, they are worth nothing
      * @param due when
+     * @param until before when: from then on the next is due, and what no bell marks has moved on
+     * @param around what was told besides, but for the machine's clock
      */
-    private record Ahead(Shown from, Instant due, Map<String, Board> boards) {
-        boolean isStill(Shown now) {
-            return now.number == from.number + 1 && now.snapshot == from.snapshot && !now.since.isBefore(due);
+    private record Ahead(Shown from, Instant due, Instant until, Besides around, Map<String, Board> boards) {
+        boolean isStill(Shown now, Besides aroundNow) {
+            return now.number == from.number + 1
+                    && now.snapshot == from.snapshot
+                    && !now.since.isBefore(due)
+                    && now.since.isBefore(until)
+                    && around.equals(aroundNow);
         }
     }
+
+    private record Besides(List<Listening> listening, ClockTrust trust) {}
 
     /**
      * What pages are drawn with.
@@ -91,7 +106,7 @@ public final class LiveFloor implements FeedSource {
         this.listening = listening;
         this.clock = clock;
         this.shown = new Shown(1, loaded, clock.now());
-        this.ahead = new Ahead(shown, Instant.MAX, Map.of());
+        this.ahead = new Ahead(shown, Instant.MAX, Instant.MIN, besides(), Map.of());
         this.paper = paper;
     }
 
@@ -159,7 +174,7 @@ public final class LiveFloor implements FeedSource {
     public Optional<Board> draw(String board) {
         var now = shown;
         var before = ahead;
-        var drawn = before.isStill(now) ? before.boards.get(board) : null;
+        var drawn = before.isStill(now, besides()) ? before.boards.get(board) : null;
         return drawn == null ? drawn(board, moment(now.snapshot), now.number) : Optional.of(drawn);
     }
 
@@ -167,12 +182,25 @@ public final class LiveFloor implements FeedSource {
     public Optional<Board> drawAhead(String board, Instant due) {
         var now = shown;
         var before = ahead;
-        var boards = before.from == now && before.due.equals(due) ? before.boards : Map.<String, Board>of();
+        var around = besides();
+        var isSame = before.from == now && before.due.equals(due) && before.around.equals(around);
+        var boards = new HashMap<>(isSame ? before.boards : Map.<String, Board>of());
         var drawn = drawn(board, moment(now.snapshot, due), now.number + 1);
-        var more = new HashMap<>(boards);
-        drawn.ifPresent(one -> more.put(board, one));
-        ahead = new Ahead(now, due, more);
+        drawn.ifPresent(one -> boards.put(board, one));
+        ahead = new Ahead(now, due, isSame ? before.until : until(due, now.snapshot), around, boards);
         return drawn;
+    }
+
+    private static Instant until(Instant due, Snapshot snapshot) {
+        var latest = due.plus(LONGEST_AHEAD);
+        return new Turns(snapshot.bells())
+                .after(due)
+                .map(next -> Instants.earlier(next, latest))
+                .orElse(latest);
+    }
+
+    private Besides besides() {
+        return new Besides(List.copyOf(listening.get()), clock.trust());
     }
 
     private Optional<Board> drawn(String board, Moment moment, long number) {

@@ -28,7 +28,11 @@ import rinsebell.floor.bell.Stage;
 public record Acknowledge(BellKey bell, @Nullable String reason) implements Command {
     @Override
     public Decision decide(Floor floor, Asked asked) {
-        var round = AskedBell.of(bell, floor, asked.now());
+        var early = AskedBell.tooEarly(bell, floor, asked);
+        if (early.isPresent()) {
+            return Decision.refused(early.get());
+        }
+        var round = AskedBell.of(bell, floor, asked.seenAt());
         var drafts = round.isEmpty()
                 ? returned(floor, asked)
                 : round.stream().flatMap(one -> seen(one, floor, asked)).toList();
@@ -38,7 +42,7 @@ public record Acknowledge(BellKey bell, @Nullable String reason) implements Comm
     }
 
     private Stream<Draft> seen(Bell one, Floor floor, Asked asked) {
-        return one.at(asked.now()).map(stage -> draft(one, stage, floor, asked)).stream();
+        return one.at(asked.seenAt()).map(stage -> draft(one, stage, floor, asked)).stream();
     }
 
     /** It is gone, and is only listed as not seen. */
@@ -51,7 +55,7 @@ public record Acknowledge(BellKey bell, @Nullable String reason) implements Comm
 
     private Draft draft(Bell one, Stage stage, Floor floor, Asked asked) {
         var what = new BellAcknowledged(one.key(), stage.step(), stage.priority(), codes(one), reason != null);
-        return new Draft(AskedBell.stream(one, floor, asked.now()), asked.now(), what, reason);
+        return new Draft(AskedBell.stream(one, floor, asked.now()), asked.seenAt(), what, reason);
     }
 
     private static Set<ReasonCode> codes(Bell known) {

@@ -2,7 +2,11 @@ package rinsebell.floor.command;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
+import rinsebell.floor.Asked;
 import rinsebell.floor.Floor;
+import rinsebell.floor.Reason;
+import rinsebell.floor.ReasonCode;
 import rinsebell.floor.Stream;
 import rinsebell.floor.bell.Bell;
 import rinsebell.floor.bell.BellKey;
@@ -25,6 +29,16 @@ final class AskedBell {
                                         .filter(one -> one.isRinging(now)))
                         .toList())
                 .orElse(List.of());
+    }
+
+    /** A press that says that it is older than the bell it answers to is not: it was pressed when the bell had begun. */
+    static Optional<Reason> tooEarly(BellKey key, Floor floor, Asked asked) {
+        return floor.bells().stream()
+                .filter(one -> one.key().equals(key))
+                .map(one -> one.stages().get(0).from())
+                .filter(from -> asked.seenAt().isBefore(from) && !from.isAfter(asked.now()))
+                .map(from -> Reason.of(ReasonCode.TOO_EARLY, from))
+                .findFirst();
     }
 
     /** A bowl may have been meant for somebody who never came: that is the day's then. */

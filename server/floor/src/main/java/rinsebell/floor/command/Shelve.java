@@ -33,7 +33,11 @@ public record Shelve(
         @Nullable String note) implements Command {
     @Override
     public Decision decide(Floor floor, Asked asked) {
-        var round = AskedBell.of(bell, floor, asked.now());
+        var early = AskedBell.tooEarly(bell, floor, asked);
+        if (early.isPresent()) {
+            return Decision.refused(early.get());
+        }
+        var round = AskedBell.of(bell, floor, asked.seenAt());
         var reasons = Stream.of(
                         Reason.unless(rings(round, asked), ReasonCode.BELL_NOT_RINGING),
                         Reason.unless(round.stream().noneMatch(one -> isHigh(one, asked)), ReasonCode.BELL_TOO_HIGH),
@@ -52,7 +56,7 @@ public record Shelve(
     }
 
     private static Priority priority(Bell one, Asked asked) {
-        return one.at(asked.now()).map(Stage::priority).orElse(Priority.SILENT);
+        return one.at(asked.seenAt()).map(Stage::priority).orElse(Priority.SILENT);
     }
 
     private static Duration longest(Floor floor) {
@@ -64,7 +68,7 @@ public record Shelve(
                 round.stream()
                         .map(one -> new Draft(
                                 AskedBell.stream(one, floor, asked.now()),
-                                asked.now(),
+                                asked.seenAt(),
                                 new BellShelved(one.key(), span, why),
                                 note))
                         .toList(),
