@@ -54,6 +54,8 @@ async function put(at, html, answer) {
   const policy = answer.get("Content-Security-Policy");
   const headers = { "Content-Type": "text/html; charset=utf-8", "Content-Security-Policy": policy, Kept: Date.now() };
   await shelf.put(at, new Response(html, { headers: { ...headers, [ERASED]: answer.get(ERASED) ?? 0 } }));
+  // Something may have been erased while it was put away.
+  if (Number(answer.get(ERASED)) < erasings) await shelf.delete(at);
   for (const old of (await shelf.keys()).slice(0, -MOST)) await shelf.delete(old);
 }
 
@@ -92,7 +94,7 @@ async function standIn() {
   const shelf = await pages();
   const items = await Promise.all((await shelf.keys()).map((one) => item(shelf, one)));
   const page = await (await caches.open(SHELF)).match(STAND_IN);
-  const html = (await page.text()).replace('<ul class="screens">', `$&${items.join("")}`);
+  const html = (await page.text()).replace('<ul class="screens">', (list) => list + items.join(""));
   return new Response(html, { headers: { "Content-Type": "text/html; charset=utf-8", Refresh: "10" } });
 }
 

@@ -34,11 +34,18 @@ public final class Listeners {
      * @return whether that is news
      */
     public synchronized boolean heard(String page, Listening listening) {
-        if (byPage.size() >= MOST && !byPage.containsKey(page)) {
+        if (isFull(page)) {
+            forgetGone();
+        }
+        if (isFull(page)) {
             return false;
         }
         var before = byPage.put(page, new Heard(listening, time.monotonicNanos()));
         return before == null || isGone(before) || !before.listening().equals(listening);
+    }
+
+    private boolean isFull(String page) {
+        return byPage.size() >= MOST && !byPage.containsKey(page);
     }
 
     /** Forgets those that are gone. */
