@@ -89,13 +89,17 @@ class FeedTest {
         }
     }
 
+    private void drawnAhead() {
+        int before = boards.drawings();
+        feed.ahead(DUE);
+        await().until(() -> boards.drawings() > before);
+    }
+
     @Test
     void whatFallsDueWasDrawnAhead() {
         try (StreamReader screen = new StreamReader(server, "floor")) {
             screen.fragments(2);
-            int before = boards.drawings();
-            feed.ahead(DUE);
-            await().until(() -> boards.drawings() > before);
+            drawnAhead();
             int drawn = boards.drawings();
             boards.fallsDue();
             feed.publish();
@@ -108,9 +112,7 @@ class FeedTest {
     void whatWasDrawnAheadAndDidNotComeSoIsForgotten() {
         try (StreamReader screen = new StreamReader(server, "floor")) {
             screen.fragments(2);
-            int before = boards.drawings();
-            feed.ahead(DUE);
-            await().until(() -> boards.drawings() > before);
+            drawnAhead();
             boards.show("chair-1", "rinse now");
             feed.publish();
             assertThat(screen.fragments(3).get(2).get("html").asText()).isEqualTo("<p>rinse now</p>");
@@ -122,9 +124,7 @@ class FeedTest {
     void whatWasSentMeanwhileIsCountedIn() {
         try (StreamReader screen = new StreamReader(server, "floor")) {
             screen.fragments(2);
-            int before = boards.drawings();
-            feed.ahead(DUE);
-            await().until(() -> boards.drawings() > before);
+            drawnAhead();
             boards.timeChanges("chair-1", "7 minutes");
             try (StreamReader later = new StreamReader(server, "floor")) {
                 later.fragments(2);
