@@ -1,7 +1,9 @@
 package rinsebell.web;
 
 import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
+import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -50,6 +52,19 @@ final class Chromium implements AutoCloseable {
                 .filter(Files::isExecutable)
                 .findFirst()
                 .orElseThrow(() -> new IllegalStateException("no Chromium in /usr/bin: install the package chromium"));
+    }
+
+    /** Nothing is answered for the page any more: an answer of the test to a page that is just going would be a fault of its own. */
+    static void close(Page page) {
+        page.unrouteAll();
+        page.close();
+    }
+
+    /** @see #close(Page) */
+    static void close(BrowserContext device) {
+        device.pages().forEach(Page::unrouteAll);
+        device.unrouteAll();
+        device.close();
     }
 
     @Override

@@ -49,7 +49,7 @@ class ClockIT extends SamplePages {
 
     @AfterEach
     void close() {
-        device.close();
+        Chromium.close(device);
     }
 
     private Object in(String module, String code) {

@@ -35,7 +35,7 @@ class KeptIT extends SamplePages {
 
     @AfterEach
     void close() {
-        tablet.close();
+        Chromium.close(tablet);
         server.keeps = false;
         server.down = false;
     }

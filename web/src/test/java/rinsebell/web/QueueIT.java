@@ -44,7 +44,7 @@ class QueueIT extends SamplePages {
 
     @AfterEach
     void close() {
-        tablet.close();
+        Chromium.close(tablet);
     }
 
     /** Pages still come while presses don't, so that a page can be loaded again here. */

@@ -36,7 +36,7 @@ class ScriptsIT extends SamplePages {
 
     @AfterEach
     void close() {
-        page.close();
+        Chromium.close(page);
     }
 
     private Object in(String module, String code) {

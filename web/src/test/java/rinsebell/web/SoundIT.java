@@ -32,7 +32,7 @@ class SoundIT extends SamplePages {
 
     @AfterEach
     void close() {
-        page.close();
+        Chromium.close(page);
     }
 
     /** @param from first sample that is heard, @param until the one after the last */

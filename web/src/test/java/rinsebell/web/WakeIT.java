@@ -49,7 +49,7 @@ class WakeIT extends SamplePages {
 
     @AfterEach
     void close() {
-        page.close();
+        Chromium.close(page);
     }
 
     private void measure() {
