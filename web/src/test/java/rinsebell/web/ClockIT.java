@@ -188,7 +188,7 @@ class ClockIT extends SamplePages {
 
     /** A beat has lain somewhere, nobody knows how long: only what can't be is looked into. */
     @ParameterizedTest
-    @CsvSource({"0, false", "-1400, false", "-60000, true", "500, true"})
+    @CsvSource({"0, false", "-700, false", "-900, true", "-60000, true", "500, true"})
     void aBeatMovesNothingButMayCauseAQuestion(long sinceSent, boolean asks) {
         measure();
         var asked = in(

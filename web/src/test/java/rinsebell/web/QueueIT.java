@@ -7,6 +7,7 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Route;
 import com.microsoft.playwright.options.WaitForSelectorState;
+import java.time.Duration;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.regex.Pattern;
@@ -27,6 +28,9 @@ class QueueIT extends SamplePages {
             "/visits/71/discomfort",
             "/visits/71/discomfort",
             "/visits/71/rinses");
+
+    private static final String OF =
+            "const of = (name) => import(document.querySelector('script[type=module]').src.replace('main.js', name));";
 
     private final AtomicBoolean down = new AtomicBoolean();
     private BrowserContext tablet;
@@ -214,21 +218,49 @@ class QueueIT extends SamplePages {
 
     @Test
     void theAgeIsTheSteadyClocksUnlessTheDeviceSlept() {
-        var age =
-                "const at = (name) => import(document.querySelector('script[type=module]').src.replace('main.js', name));"
-                        + " const { age } = await at('send.js'); const { PAGE: own } = await at('turn.js');"
-                        + " return Math.round(age({ page: PAGE, at: performance.now() - 5000, date: Date.now() - WALL }) / 1000);";
+        var age = OF + " const { age } = await of('send.js'); const { PAGE: own } = await of('turn.js');"
+                + " const { utmost: count } = await of('sync.js'); const utmost = count() - 5000;"
+                + " return Math.round(age({ page: PAGE, at: performance.now() - 5000, TIME }) / 1000);";
         var own = age.replace("page: PAGE", "page: own");
-        var other = age.replace("page: PAGE", "page: 'another'");
-        assertThat(reckoned(own.replace("WALL", "5000"))).isEqualTo(5);
-        assertThat(reckoned(own.replace("WALL", "-43200000"))).as("set back").isEqualTo(5);
-        assertThat(reckoned(own.replace("WALL", "3600000"))).as("slept").isEqualTo(3600);
+        var other = age.replace("page: PAGE", "page: 'another'").replace("TIME", "date: Date.now() - WALL");
+        assertThat(reckoned(own.replace("TIME", "utmost"))).isEqualTo(5);
+        assertThat(reckoned(own.replace("TIME", "utmost: utmost - 3595000")))
+                .as("slept")
+                .isEqualTo(3600);
         assertThat(reckoned(other.replace("WALL", "7000"))).isEqualTo(7);
         assertThat(reckoned(other.replace("WALL", "-7000"))).as("set back").isZero();
-        var known = other.replace("date:", "sure: true, pressed: (await at('clock.js')).now() - 9000, date:");
+        assertThat(page.evaluate("async () => { " + OF
+                        + " return (await of('send.js')).most({ page: 'another', sure: false, date: 0 }); }"))
+                .as("pressed when nobody knew the time, on another page")
+                .isEqualTo(Double.POSITIVE_INFINITY);
+        var known = other.replace("date:", "sure: true, pressed: (await of('clock.js')).now() - 9000, date:");
         assertThat(reckoned(known.replace("WALL", "-7000")))
                 .as("set back, but the salon's time is known")
                 .isEqualTo(9);
+    }
+
+    /** Somebody sets the device's clock back while a press waits; then it sleeps, or its clock is set once more. */
+    @ParameterizedTest
+    @CsvSource({"40, 40", "0, 0"})
+    void aClockThatWasSetBackHidesNoSleep(int slept, int age) {
+        tablet.addInitScript("const real = Date.now; window.ahead = 0; Date.now = () => real() + window.ahead;");
+        page.reload();
+        down.set(true);
+        page.route("**/clock", Route::abort);
+        press(page, "Water is on");
+        steps(-60_000);
+        server.pass(Duration.ofSeconds(slept));
+        steps(40_000);
+        page.unroute("**/clock");
+        down.set(false);
+        allSent(page);
+        assertThat(Integer.parseInt(values("age").get(0)) / 1000).isBetween(age, age + 20);
+    }
+
+    /** The device's time of day goes on that much further than its steady clock, and the page looks every 250 ms. */
+    private void steps(int millis) {
+        page.evaluate("by => { window.ahead += by; window.lookedAt = performance.now() + 600; }", millis);
+        page.waitForFunction("() => performance.now() > window.lookedAt");
     }
 
     /**
@@ -256,7 +288,8 @@ class QueueIT extends SamplePages {
                   const { freshId } = await of('press.js');
                   const { PAGE: page } = await of('turn.js');
                   const id = freshId();
-                  const time = { at: performance.now() - 5000, date: Date.now() - 3600000 };
+                  const utmost = (await of('sync.js')).utmost() - 3600000;
+                  const time = { at: performance.now() - 5000, utmost, date: Date.now() - 3600000 };
                   const known = { pressed: Math.round(now()) - seconds * 1000, sure: true };
                   await add('presses', { id, action: location.origin + '/visits/71/rinses', label: 'Water is on', page, again: false,
                     body: `press=${id}`, ...known, ...time });

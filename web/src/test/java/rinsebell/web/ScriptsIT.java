@@ -297,6 +297,25 @@ class ScriptsIT extends SamplePages {
         assertThat(page.evaluate("() => document.documentElement.dataset.ring")).isEqualTo("high");
     }
 
+    /** The salon's clock is put back by a minute while it waits: the house's two minutes are over all the same. */
+    @Test
+    void whatThisDeviceHasAnsweredIsQuietNoLongerWhenTheSalonsClockGoesBack() {
+        page.clock().install();
+        page.navigate(server.url("floor"));
+        page.route("**/{bells,clock}**", route -> route.abort("connectionrefused"));
+        page.evaluate("() => document.documentElement.dataset.ear = 'desk'");
+        page.clock().runFor(20_000);
+        page.locator("#bells > ol:not(.rung) form button").first().click();
+        page.clock().runFor(61_000);
+        assertThat(isCalm()).isTrue();
+        page.evaluate("async () => { const { now, set } = await import('" + server.asset("clock.js") + "');"
+                + " set(now() - 60000, 1); }");
+        page.clock().runFor(50_000);
+        assertThat(isCalm()).isTrue();
+        page.clock().runFor(20_000);
+        assertThat(isCalm()).isFalse();
+    }
+
     /** While it waited the device took it for heard; when it is refused it rings on, long before the house's interval. */
     @Test
     void whatWasRefusedHasQuietedNothing() {

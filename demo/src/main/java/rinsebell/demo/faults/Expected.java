@@ -89,7 +89,7 @@ final class Expected {
     void knowsTime(long nowAhead, double took, boolean guessed) {
         isToldWell &= took <= TOLD_WELL || !(guessed || ahead != nowAhead);
         moves(nowAhead);
-        if (!isToldWell && took <= TOLD_WELL) {
+        if (!isToldWell && took <= TOLD_WELL && nowAhead == day.truth.ahead()) {
             isToldWell = true;
             awakeSince = day.agenda.now() + SLEWS;
             started.clear();
@@ -130,7 +130,7 @@ final class Expected {
         ahead = loaded.ahead();
         due.clear();
         ended.clear();
-        own.clear();
+        own.removeIf(one -> !tablet.outbox.isWaiting(one.command));
         deceived = false;
         isToldWell = true;
         wakes();
@@ -146,10 +146,12 @@ final class Expected {
     /** Its line has brought a plan. */
     void told(Plan newer) {
         if (newer.isNewerThan(plan)) {
+            var now = day.agenda.now();
+            var covered = due.keySet().stream().filter(this::isOwn).toList();
             plan = newer;
             moves(newer.ahead());
-            var now = day.agenda.now();
             update(now - newer.at() <= LIVE_LINE ? newer.at() : now);
+            covered.stream().filter(key -> !isOwn(key)).forEach(key -> due.computeIfPresent(key, (of, since) -> now));
         }
     }
 

@@ -35,7 +35,7 @@ final class Faults {
     /** Nothing fails any more. */
     void end() {
         over = true;
-        day.server.disk.refuses(false);
+        day.server.diesNot();
         for (var tablet : day.tablets) {
             mends(tablet);
         }

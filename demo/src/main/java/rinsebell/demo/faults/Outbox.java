@@ -2,6 +2,7 @@ package rinsebell.demo.faults;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.function.BiConsumer;
 import org.jspecify.annotations.Nullable;
 import rinsebell.app.desk.Answer;
 import rinsebell.floor.Command;
@@ -30,6 +31,7 @@ final class Outbox {
         final double pressed;
         final boolean sure;
         final double steady;
+        final double utmost;
         final double date;
         final int page;
         final long pressedAt;
@@ -44,6 +46,7 @@ final class Outbox {
             this.pressed = tablet.clock.now();
             this.sure = tablet.sync.isKnown();
             this.steady = tablet.steady();
+            this.utmost = tablet.sync.utmost();
             this.date = tablet.date();
             this.page = tablet.page();
             this.pressedAt = day.agenda.now();
@@ -59,11 +62,20 @@ final class Outbox {
         return kept.isEmpty();
     }
 
+    boolean isWaiting(Command command) {
+        return kept.stream().anyMatch(one -> one.command == command);
+    }
+
     void press(Command command, @Nullable StaffId by) {
         var one = new Kept(day, tablet, command, by);
         kept.add(one);
         day.truth.pressed(one.act, tablet, tablet.expected.isDeceived() || tablet.expected.isDrowsy() || !one.sure);
         send();
+    }
+
+    /** What waits, with the longest time for which it can have waited. */
+    void eachWaiting(BiConsumer<Command, Double> told) {
+        kept.forEach(one -> told.accept(one.command, most(one)));
     }
 
     /** The page begins, or the line is back. */
@@ -119,20 +131,38 @@ final class Outbox {
     /** How long ago something was pressed, and whether that is sure. */
     private record Aged(double millis, boolean isSure) {}
 
-    private Aged aged(Kept one) {
-        var wall = Math.max(0, tablet.date() - one.date);
-        var salon = one.sure && tablet.sync.isKnown() ? tablet.clock.now() - one.pressed : -1;
-        if (one.page != tablet.page()) {
-            return new Aged(salon < 0 ? wall : salon, salon >= 0);
+    private double most(Kept one) {
+        if (one.page == tablet.page()) {
+            return tablet.sync.utmost() - one.utmost;
         }
+        return one.sure ? Math.max(byDate(one), bySalon(one)) : Double.POSITIVE_INFINITY;
+    }
+
+    private double bySalon(Kept one) {
+        return one.sure && tablet.sync.isKnown() ? tablet.clock.now() - one.pressed : -1;
+    }
+
+    private double byDate(Kept one) {
+        return Math.max(0, tablet.date() - one.date);
+    }
+
+    private Aged aged(Kept one) {
+        var salon = bySalon(one);
+        if (one.page != tablet.page()) {
+            return new Aged(salon < 0 ? byDate(one) : salon, salon >= 0);
+        }
+        var longest = most(one);
         var steady = tablet.steady() - one.steady;
-        if (wall - steady <= SLEEP) {
+        if (longest - steady <= SLEEP) {
             return new Aged(steady, true);
         }
         if (salon < 0 || !day.parts.tellsHandFromSleep()) {
-            return new Aged(wall, !day.parts.tellsHandFromSleep());
+            return new Aged(longest, !day.parts.tellsHandFromSleep());
         }
-        return new Aged(salon - steady > SLEEP ? salon : steady, true);
+        if (salon - steady <= SLEEP) {
+            return new Aged(steady, true);
+        }
+        return new Aged(Math.min(salon, longest), Math.abs(salon - longest) <= SLEEP);
     }
 
     /** No answer says nothing about whether it arrived. */
@@ -169,6 +199,8 @@ final class Outbox {
         attempt++;
         if (kept.removeFirst().again) {
             tablet.sync.measure(told -> {});
+        } else {
+            tablet.sync.measureIfOwed();
         }
         if (!(answer instanceof Answer.Decided decided) || !decided.outcome().accepted()) {
             tablet.ringing.refused();

@@ -141,6 +141,11 @@ class Parts {
         return look == bell;
     }
 
+    /** Whether a device is still quiet by its own count about what was answered on it so long ago. */
+    boolean isQuietByOwnCount(double passed, long millis) {
+        return passed < millis;
+    }
+
     /** For how long a device stays quiet about what was answered on it. */
     long quietMillis(long byRule) {
         return byRule;

@@ -27,7 +27,7 @@ final class Platter implements Disk {
     }
 
     /** The process dies in the next write or after it. */
-    void diesAt(Crash.Point point) {
+    void diesAt(Crash.@Nullable Point point) {
         dies = point;
     }
 

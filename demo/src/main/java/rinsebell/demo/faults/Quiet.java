@@ -23,7 +23,7 @@ final class Quiet {
     private final Parts parts;
     private List<Answered> answered = new ArrayList<>();
 
-    private record Answered(BiPredicate<Bell, Plan> is, long millis, double since) {}
+    private record Answered(BiPredicate<Bell, Plan> is, long millis, double since, double own) {}
 
     Quiet(Parts parts) {
         this.parts = parts;
@@ -34,35 +34,43 @@ final class Quiet {
         answered.clear();
     }
 
-    void note(Command command, double now) {
+    /**
+     * @param since the salon's time at which it was pressed
+     * @param own the device's own count then
+     */
+    void note(Command command, double since, double own) {
         if (command instanceof Acknowledge heard) {
-            add((bell, plan) -> isOfRound(bell, heard, plan), AS_THE_HOUSE_SAYS, now);
+            add((bell, plan) -> isOfRound(bell, heard, plan), AS_THE_HOUSE_SAYS, since, own);
         } else if (command instanceof Rinse rinse) {
-            add((bell, plan) -> rinse.visit().equals(bell.visit()) && !isHurt(bell), RINSED, now);
+            add((bell, plan) -> rinse.visit().equals(bell.visit()) && !isHurt(bell), RINSED, since, own);
         } else if (command instanceof Report report) {
-            note(report.visit(), report.events().get(0), now);
+            note(report.visit(), report.events().get(0), since, own);
         }
     }
 
-    private void note(VisitId visit, VisitEvent event, double now) {
+    private void note(VisitId visit, VisitEvent event, double since, double own) {
         if (event instanceof LookEvent.StrandChecked strand) {
-            looked(visit, BellKind.STRAND_CHECK, strand.decision(), now);
+            looked(visit, BellKind.STRAND_CHECK, strand.decision(), since, own);
         } else if (event instanceof LookEvent.ScalpChecked scalp) {
-            looked(visit, BellKind.SCALP_CHECK, scalp.decision(), now);
+            looked(visit, BellKind.SCALP_CHECK, scalp.decision(), since, own);
         }
     }
 
     private void looked(
-            VisitId visit, BellKind look, @org.jspecify.annotations.Nullable CheckDecision decision, double now) {
+            VisitId visit,
+            BellKind look,
+            @org.jspecify.annotations.Nullable CheckDecision decision,
+            double since,
+            double own) {
         var millis = decision instanceof CheckDecision.LookAgain again
                 ? again.after().toMillis()
                 : LOOK;
-        add((bell, plan) -> visit.equals(bell.visit()) && parts.lookQuiets(look, bell.kind()), millis, now);
+        add((bell, plan) -> visit.equals(bell.visit()) && parts.lookQuiets(look, bell.kind()), millis, since, own);
     }
 
-    private void add(BiPredicate<Bell, Plan> is, long millis, double now) {
-        answered.removeIf(one -> now - one.since >= RINSED);
-        answered.add(new Answered(is, millis, now));
+    private void add(BiPredicate<Bell, Plan> is, long millis, double since, double own) {
+        answered.removeIf(one -> since - one.since >= RINSED);
+        answered.add(new Answered(is, millis, since, own));
     }
 
     private static boolean isHurt(Bell bell) {
@@ -76,10 +84,15 @@ final class Quiet {
                                 && other.round().equals(bell.round()));
     }
 
-    boolean is(Turn turn, Plan plan, double at) {
+    /**
+     * @param at the salon's time
+     * @param own the device's own count
+     */
+    boolean is(Turn turn, Plan plan, double at, double own) {
         return answered.stream()
                 .anyMatch(one -> turn.ring().from().toEpochMilli() <= one.since
                         && at < one.since + millis(one, turn, plan)
+                        && parts.isQuietByOwnCount(own - one.own, millis(one, turn, plan))
                         && one.is.test(turn.bell(), plan));
     }
 

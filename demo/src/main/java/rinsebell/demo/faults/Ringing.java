@@ -2,6 +2,7 @@ package rinsebell.demo.faults;
 
 import java.util.LinkedHashSet;
 import java.util.Set;
+import rinsebell.floor.Command;
 
 /** What {@code ring.js} does: decides from the plan and the salon's time what sounds, four times a second. */
 final class Ringing {
@@ -27,19 +28,37 @@ final class Ringing {
         return sounding;
     }
 
-    Quiet quiet() {
-        return quiet;
-    }
-
     /** Something has changed on which it hangs: the next look comes at its usual time. */
     void moved() {
         lookAt(day.agenda.now());
     }
 
+    /** What was pressed on this device is quiet on it at once. */
+    void pressed(Command command) {
+        quiet.note(command, tablet.clock.now(), tablet.sync.utmost());
+        moved();
+    }
+
+    /** The page begins: what was pressed on the one before, and waits, is quiet too. */
+    void begins() {
+        recall();
+        moved();
+    }
+
     /** What does not count has quieted nothing. */
     void refused() {
-        quiet.forget();
+        forget();
         moved();
+    }
+
+    private void forget() {
+        quiet.forget();
+        recall();
+    }
+
+    private void recall() {
+        var now = tablet.clock.now();
+        tablet.outbox.eachWaiting((command, age) -> quiet.note(command, now - age, tablet.sync.utmost() - age));
     }
 
     /** Nothing sounds while the device sleeps. */
@@ -69,7 +88,7 @@ final class Ringing {
         if (plan != known) {
             known = plan;
             if (!tablet.feed.isAlone()) {
-                quiet.forget();
+                forget();
             }
         }
         var at = tablet.clock.now();
@@ -80,7 +99,7 @@ final class Ringing {
     private void sound(Plan plan, double at) {
         var now = new LinkedHashSet<Turn.Key>();
         plan.ringing(tablet.ear, (long) at, turn -> {
-            if (quiet.isEmpty() || !quiet.is(turn, plan, at)) {
+            if (quiet.isEmpty() || !quiet.is(turn, plan, at, tablet.sync.utmost())) {
                 now.add(turn.key());
             }
         });

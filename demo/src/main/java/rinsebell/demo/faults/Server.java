@@ -90,6 +90,13 @@ final class Server {
         disk.diesAt(point);
     }
 
+    /** Nothing fails any more that was prepared. */
+    void diesNot() {
+        dies = null;
+        disk.diesAt(null);
+        disk.refuses(false);
+    }
+
     void passes(Crash.Point point) {
         if (dies == point) {
             throw new Crash(point);

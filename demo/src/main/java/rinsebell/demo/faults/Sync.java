@@ -10,8 +10,8 @@ final class Sync {
     private static final long PATIENCE = 3_000;
     private static final long WAKE_PATIENCE = 600;
     private static final int QUICK = 4;
-    private static final double JUMP = 1_000;
-    private static final double LATE_BEAT = 1_500;
+    private static final double JUMP = 500;
+    private static final double LATE_BEAT = 800;
 
     private final Day day;
     private final Tablet tablet;
@@ -19,7 +19,9 @@ final class Sync {
     private final List<Consumer<Boolean>> waiting = new ArrayList<>();
     private double gapSeen;
     private double slept;
+    private double forwards;
     private int looks;
+    private boolean owed;
     private boolean heard;
     private int asked;
     private int measurement;
@@ -38,6 +40,11 @@ final class Sync {
     /** Whether the clock tells what the server said, rather than a guess, or what was right before a sleep. */
     boolean isKnown() {
         return clock.isSure() && slept == 0 && Math.abs(gap() - gapSeen) < JUMP;
+    }
+
+    /** The steady clock, with each step forwards of the device's time of day taken for sleep. */
+    double utmost() {
+        return tablet.steady() + forwards + Math.max(0, gap() - gapSeen);
     }
 
     void start() {
@@ -61,6 +68,13 @@ final class Sync {
     void measure(Consumer<Boolean> told) {
         routine = false;
         begin(told);
+    }
+
+    /** The server has been heard: what it did not say when it was asked last it may say now. */
+    void measureIfOwed() {
+        if (owed) {
+            measure(told -> {});
+        }
     }
 
     private void begin(Consumer<Boolean> told) {
@@ -87,6 +101,7 @@ final class Sync {
         asked++;
         if (over || asked == QUICK) {
             routine = false;
+            owed = !heard;
             var told = List.copyOf(waiting);
             waiting.clear();
             told.forEach(one -> one.accept(heard));
@@ -154,22 +169,54 @@ final class Sync {
 
     /** What a beat says is not earlier than that; what contradicts the screen is looked into. */
     void hear(double server) {
-        var at = tablet.steady();
-        var since = looks;
-        var ahead = clock.now() - server;
-        if (clock.isSure() && ahead >= -clock.doubt() && ahead <= clock.doubt() + LATE_BEAT) {
+        var beat = new Beat(server);
+        if (beat.agrees()) {
             return;
         }
-        if (!waiting.isEmpty()) {
+        if (waiting.isEmpty()) {
+            measure(beat::unless);
+        } else {
             tablet.expected.asksAlready();
+            measure(well -> {
+                if (!well) {
+                    beat.unless(false);
+                } else if (!beat.agrees()) {
+                    measure(beat::unless);
+                }
+            });
         }
-        measure(well -> {
-            if (!well && since == looks && (ahead < -clock.doubt() || Double.isInfinite(clock.doubt()))) {
-                clock.set(server + tablet.steady() - at);
+    }
+
+    /** The time that a beat said, carried on. */
+    private final class Beat {
+        private final double server;
+        private final long told = day.truth.ahead();
+        private final double at = tablet.steady();
+        private final int since = looks;
+
+        Beat(double server) {
+            this.server = server;
+        }
+
+        private double said() {
+            return server + tablet.steady() - at;
+        }
+
+        private double ahead() {
+            return clock.now() - said();
+        }
+
+        boolean agrees() {
+            return clock.isSure() && ahead() >= -clock.doubt() && ahead() <= clock.doubt() + LATE_BEAT;
+        }
+
+        void unless(boolean answered) {
+            if (!answered && since == looks && (ahead() < -clock.doubt() || Double.isInfinite(clock.doubt()))) {
+                clock.set(said());
                 slept = 0;
-                tablet.clockMoved(day.truth.ahead(), 0, false);
+                tablet.clockMoved(told, 0, false);
             }
-        });
+        }
     }
 
     /** A step of one of the device's two clocks against the other is sleep, or somebody's hand. */
@@ -181,6 +228,7 @@ final class Sync {
         var mine = ++looks;
         gapSeen += jump;
         slept += day.parts.countsSleepAlone() ? Math.max(0, jump) : 0;
+        forwards += Math.max(0, jump);
         askAnew();
         if (jump > 0) {
             tablet.woke(jump);

@@ -57,7 +57,7 @@ final class Tablet {
         expected.pageBegins(loaded);
         feed.open();
         sync.start();
-        ringing.moved();
+        ringing.begins();
         outbox.send();
     }
 
@@ -99,8 +99,7 @@ final class Tablet {
 
     void press(Command command, @Nullable StaffId by) {
         expected.pressed(command);
-        ringing.quiet().note(command, clock.now());
-        ringing.moved();
+        ringing.pressed(command);
         outbox.press(command, by);
     }
 

@@ -1,6 +1,7 @@
 package rinsebell.floor;
 
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -18,6 +19,12 @@ import rinsebell.floor.unit.Instants;
  */
 public record Asked(
         Instant now, Instant happened, Told told, @Nullable StaffId by, Intent intent) {
+    /** Facts are told to the millisecond, as they are kept. */
+    public Asked {
+        now = now.truncatedTo(ChronoUnit.MILLIS);
+        happened = happened.truncatedTo(ChronoUnit.MILLIS);
+    }
+
     /** How it is known when something happened. */
     public enum Told {
         /** It was pressed and decided at once. */

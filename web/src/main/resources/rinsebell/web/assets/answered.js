@@ -1,10 +1,12 @@
 // What this device has answered itself is quiet on it at once, before the server has said so, and without the server too.
-// It is quiet for no longer than the house's interval, and what comes to a further stage rings again; a look makes the next
-// one due after its interval. A rinse is never put off by it: its instants stay those of the plan.
+// It is quiet for no longer than the house's interval, by the salon's time and by the device's own count: one may be put
+// back, and no sleep stops the other. What comes to a further stage rings again; a look makes the next one due after its
+// interval. A rinse is never put off by it: its instants stay those of the plan.
 
 import { now, pace } from "./clock.js";
 import { all as waiting } from "./queue.js";
-import { age } from "./send.js";
+import { most } from "./send.js";
+import { utmost } from "./sync.js";
 
 const RINSED_MS = 600000;
 // The shortest time after which a look is taken again, where the press does not name one.
@@ -40,7 +42,11 @@ function again(urgency) {
 
 /** Whether a bell, in the turn that it is in, was answered on this device a short while ago. */
 export function isAnswered(one, turn, all, at) {
-  return answered.some(({ is, ms, since }) => ms !== undefined && is(one, all) && turn.from <= since && at < since + (ms ?? again(turn.urgency)));
+  const isQuiet = (since, own, ms) => at < since + ms && (utmost() - own) * pace() < ms;
+  return answered.some(
+    ({ is, ms, since, own }) =>
+      ms !== undefined && is(one, all) && turn.from <= since && isQuiet(since, own, ms ?? again(turn.urgency)),
+  );
 }
 
 /** A bell with the instants that it has after the looks that were taken here. */
@@ -50,17 +56,19 @@ export function moved(one) {
   return { ...one, counts: one.counts + by, turns: one.turns.map((turn) => ({ ...turn, from: turn.from + by })) };
 }
 
-function take(action, fields, since) {
+function take(action, fields, ageMs) {
   const what = answer(new URL(action), fields);
-  if (what) answered = [...answered.filter((one) => since - one.since < RINSED_MS), { ...what, since }];
+  if (!what) return;
+  const since = now() - ageMs * pace();
+  answered = [...answered.filter((one) => since - one.since < RINSED_MS), { ...what, since, own: utmost() - ageMs }];
 }
 
 /** Notes what a form that is sent answers. */
-export const note = (form, submitter) => take(form.action, new FormData(form, submitter), now());
+export const note = (form, submitter) => take(form.action, new FormData(form, submitter), 0);
 
 /** Notes again what still waits to be sent, on whatever page it was pressed. */
 export async function recall() {
-  for (const one of await waiting("presses")) take(one.action, new URLSearchParams(one.body), now() - age(one) * pace());
+  for (const one of await waiting("presses")) take(one.action, new URLSearchParams(one.body), most(one));
 }
 
 /** Forgets what the server has been told: its plan says what is quiet. */

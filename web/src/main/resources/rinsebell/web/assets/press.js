@@ -6,7 +6,7 @@ import { show } from "./feed.js";
 import { ask, close, showLess, showQuestions, showWaiting, words } from "./kept.js";
 import { add } from "./queue.js";
 import { age, send, sendAtOnce, start as startSending } from "./send.js";
-import { isKnown } from "./sync.js";
+import { isKnown, utmost } from "./sync.js";
 import { PAGE } from "./turn.js";
 
 const SHOWN_MS = 60000;
@@ -119,7 +119,7 @@ async function press(form, submitter) {
   const id = freshId();
   body.set("press", id);
   const label = (submitter?.querySelector("strong") ?? submitter)?.textContent.trim() ?? "";
-  const time = { pressed: Math.round(now()), sure: isKnown(), at, date: Date.now() };
+  const time = { pressed: Math.round(now()), sure: isKnown(), at, utmost: utmost(), date: Date.now() };
   const one = { id, action: form.action, body: body.toString(), label, page: PAGE, again: false, ...time };
   const n = await add("presses", one);
   await close(form);

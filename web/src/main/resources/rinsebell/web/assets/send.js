@@ -3,7 +3,7 @@
 
 import { now, pace } from "./clock.js";
 import { all, note, remove } from "./queue.js";
-import { isKnown, measure } from "./sync.js";
+import { isKnown, measure, measureIfOwed, utmost } from "./sync.js";
 import { BUSY, inTurn, PAGE } from "./turn.js";
 
 const FIRST_WAIT_MS = 500;
@@ -30,20 +30,35 @@ const pause = (ms) =>
     setTimeout(done, ms);
   });
 
+// By the salon's clock; less than nothing where that was not known then or is not known now.
+const bySalon = (one) => (one.sure && isKnown() ? (now() - one.pressed) / pace() : -1);
+
+const byDate = (one) => Math.max(0, Date.now() - one.date);
+
+/**
+ * How long ago it was pressed at most, in milliseconds. Of another page's press nobody can tell when the salon's time was
+ * not known then: somebody may have set the device's clock back since.
+ */
+export function most(one) {
+  if (one.page === PAGE) return utmost() - one.utmost;
+  return one.sure ? Math.max(byDate(one), bySalon(one)) : Infinity;
+}
+
 /**
  * How long ago it was pressed, in milliseconds, and whether that is sure. Where the page lived through, its steady clock
- * tells, which stands still in sleep: a step forwards of the device's time of day is sleep where the salon's clock, known
- * then and now, went on as well, and a hand where it did not; while it is not known, nobody can tell. For another page the
- * salon's clock tells, or else the device's, which somebody may have set.
+ * tells, which stands still in sleep: steps forwards of the device's time of day are sleep where the salon's clock, known
+ * then and now, went on as far, and a hand where it did not; while it is not known, or says something else, nobody can
+ * tell. For another page the salon's clock tells, or else the device's, which somebody may have set.
  */
 function aged(one) {
-  const wall = Math.max(0, Date.now() - one.date);
-  const salon = one.sure && isKnown() ? (now() - one.pressed) / pace() : -1;
-  if (one.page !== PAGE) return { ms: salon < 0 ? wall : salon, sure: salon >= 0 };
+  const salon = bySalon(one);
+  if (one.page !== PAGE) return { ms: salon < 0 ? byDate(one) : salon, sure: salon >= 0 };
+  const longest = most(one);
   const steady = performance.now() - one.at;
-  if (wall - steady <= SLEEP_MS) return { ms: steady, sure: true };
-  if (salon < 0) return { ms: wall, sure: false };
-  return { ms: salon - steady > SLEEP_MS ? salon : steady, sure: true };
+  if (longest - steady <= SLEEP_MS) return { ms: steady, sure: true };
+  if (salon < 0) return { ms: longest, sure: false };
+  if (salon - steady <= SLEEP_MS) return { ms: steady, sure: true };
+  return { ms: Math.min(salon, longest), sure: Math.abs(salon - longest) <= SLEEP_MS };
 }
 
 /** How long ago it was pressed, in milliseconds, as well as that can be known now. */
@@ -86,6 +101,7 @@ async function attempt(one) {
   }
   // Who could not be reached is there again, and may tell another time than before: the bells that come with it hang on it.
   if (one.again) measure();
+  else measureIfOwed();
   const show = await hooks.answered(one, answer);
   await remove("presses", one.n);
   // What does not count has quieted nothing.

@@ -11,19 +11,29 @@ const PATIENCE_MS = 3000;
 const WAKE_PATIENCE_MS = 600;
 const QUICK = 4;
 /** A larger step of one of the device's two clocks against the other is sleep, or somebody's hand. */
-const JUMP_MS = 1000;
+const JUMP_MS = 500;
 /** A beat may lie on its way this long before it is wondered at. */
-const LATE_BEAT_MS = 1500;
+const LATE_BEAT_MS = 800;
 
 let measuring;
+/** Whether the last question for the time got no answer. */
+let owed = false;
 /** Steps of one of the device's clocks so far. */
 let looks = 0;
 /** Sleep, in our milliseconds, that no answer has told of since. */
 let slept = 0;
+/** Steps forwards so far, in our milliseconds: sleep, or somebody's hand. */
+let forwards = 0;
 
 // performance.now() stands still while a device sleeps, and Date.now() jumps when it is set: either shows here.
 const gap = () => Date.now() - performance.now();
 let gapSeen = gap();
+
+/**
+ * A count of milliseconds that goes on at least as far as true time does: the steady clock, with each step forwards of the
+ * device's time of day taken for sleep. A step back undoes none, for nobody can sleep backwards.
+ */
+export const utmost = () => performance.now() + forwards + Math.max(0, gap() - gapSeen);
 
 /** Whether `now` tells what the server said, rather than a guess, or what was right before a sleep. */
 export const isKnown = () => doubt() < Infinity && slept === 0 && Math.abs(gap() - gapSeen) < JUMP_MS;
@@ -59,6 +69,7 @@ async function askSeveral(dropped) {
     else if (i > 0) break;
   }
   if (dropped.aborted) return measure();
+  owed = !heard;
   if (heard) keep();
   return heard;
 }
@@ -74,6 +85,9 @@ export function measure() {
   measuring = { mine, told };
   return told;
 }
+
+/** The server has been heard: what it did not say when it was asked last it may say now. */
+export const measureIfOwed = () => owed && measure();
 
 function drop() {
   measuring?.mine.abort();
@@ -106,13 +120,17 @@ export function recall() {
 export async function hear(server, speed) {
   const heard = performance.now();
   const since = looks;
-  const ahead = now() - server;
-  const agrees = doubt() < Infinity && ahead >= -doubt() && ahead <= doubt() + LATE_BEAT_MS * speed;
-  if (speed === pace() && agrees) return;
-  const answered = await measure();
+  const said = () => server + (performance.now() - heard) * speed;
+  const ahead = () => now() - said();
+  const agrees = () =>
+    speed === pace() && doubt() < Infinity && ahead() >= -doubt() && ahead() <= doubt() + LATE_BEAT_MS * speed;
+  if (agrees()) return;
+  // What was under way already may have been asked before the clock was put right, and is asked once more.
+  const old = measuring !== undefined;
+  const answered = (await measure()) && (!old || agrees() || (await measure()));
   if (answered || since !== looks) return;
-  if (speed !== pace() || ahead < -doubt() || doubt() === Infinity) {
-    set(server + (performance.now() - heard) * speed, speed);
+  if (speed !== pace() || ahead() < -doubt() || doubt() === Infinity) {
+    set(said(), speed);
     slept = 0;
   }
 }
@@ -127,6 +145,7 @@ async function look() {
   const mine = ++looks;
   gapSeen += jump;
   slept += Math.max(0, jump);
+  forwards += Math.max(0, jump);
   drop();
   if (jump > 0) document.dispatchEvent(new CustomEvent("woke", { detail: jump }));
   await Promise.race([measure(), rest(WAKE_PATIENCE_MS)]);

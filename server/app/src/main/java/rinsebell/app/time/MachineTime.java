@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.OptionalLong;
 
 /**
@@ -22,6 +23,11 @@ public final class MachineTime implements TimeSources {
     @Override
     public long wallMillis() {
         return System.currentTimeMillis();
+    }
+
+    @Override
+    public Instant wall() {
+        return Instant.now();
     }
 
     @Override

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
 import rinsebell.floor.ClockTrust;
+import rinsebell.floor.unit.Instants;
 
 /**
  * The one clock of the salon: instants in whole milliseconds that only ever go forward.
@@ -27,6 +28,7 @@ public final class SalonClock {
     private final long startUptimeMillis;
     private long sleptMillis;
     private long lastLookMillis;
+    private long wallAheadAtLookMillis;
 
     /** What the wall clock would show at the start if nobody had set it since. */
     private long trueWallAtStartMillis;
@@ -37,11 +39,14 @@ public final class SalonClock {
     private long confirmed;
     private Duration confirmedBy = Duration.ZERO;
 
-    private SalonClock(TimeSources sources, int speed, long startMillis) {
+    /** It starts on a whole millisecond, which may have begun a little before. */
+    private SalonClock(TimeSources sources, int speed, Instant start) {
+        long startMillis = start.toEpochMilli();
         this.sources = sources;
         this.speed = speed;
-        this.startNanos = sources.monotonicNanos();
+        this.startNanos = sources.monotonicNanos() - start.getNano() % NANOS_PER_MILLI;
         this.startUptimeMillis = sources.uptimeMillis().orElse(0);
+        this.wallAheadAtLookMillis = sources.wallMillis();
         this.trueWallAtStartMillis = startMillis;
         this.salonAtStartMillis = startMillis;
         this.shownMillis = startMillis;
@@ -49,7 +54,7 @@ public final class SalonClock {
 
     /** A clock that starts at what the wall shows; {@code speed} salon seconds pass in each real one. */
     public static SalonClock startingAtTheWall(TimeSources sources, int speed) {
-        return new SalonClock(sources, speed, sources.wallMillis());
+        return new SalonClock(sources, speed, sources.wall());
     }
 
     /**
@@ -58,19 +63,18 @@ public final class SalonClock {
      * started, by its own clock, before the mark was made has not counted the time that it was off.
      */
     public static SalonClock goingOnFrom(ClockMark mark, TimeSources sources, int speed) {
-        SalonClock clock = new SalonClock(sources, speed, startMillis(mark, sources));
+        SalonClock clock = new SalonClock(sources, speed, start(mark, sources));
         clock.behind = isBehind(mark, sources);
         clock.confirmed = mark.confirmed();
         return clock;
     }
 
-    private static long startMillis(ClockMark mark, TimeSources sources) {
-        long markMillis = mark.salon().toEpochMilli();
+    private static Instant start(ClockMark mark, TimeSources sources) {
         if (isSameStart(mark, sources)) {
             long sinceMarkMillis = sources.uptimeMillis().orElseThrow() - mark.uptimeMillis();
-            return settled(markMillis + sinceMarkMillis, sources.wallMillis());
+            return settled(mark.salon().plusMillis(sinceMarkMillis), sources.wall());
         }
-        return Math.max(markMillis, sources.wallMillis());
+        return Instants.later(mark.salon(), sources.wall());
     }
 
     private static boolean isBehind(ClockMark mark, TimeSources sources) {
@@ -89,8 +93,8 @@ public final class SalonClock {
     }
 
     /** Two readings that agree within the tolerance are one: the wall's, so that small errors do not add up. */
-    private static long settled(long countedMillis, long wallMillis) {
-        return Math.abs(countedMillis - wallMillis) <= TOLERANCE.toMillis() ? wallMillis : countedMillis;
+    private static Instant settled(Instant counted, Instant wall) {
+        return Duration.between(counted, wall).abs().compareTo(TOLERANCE) <= 0 ? wall : counted;
     }
 
     /** The salon's time. */
@@ -184,21 +188,20 @@ public final class SalonClock {
     }
 
     /**
-     * Reading the uptime costs a file access, so it is read once a second and whenever the wall clock looks odd: the
-     * first answer after a wake must already be right.
+     * Reading the uptime costs a file access, so it is read once a second and whenever the wall clock goes on otherwise
+     * than the count: the first answer after a wake must already be right. How far the wall clock is off tells nothing:
+     * a sleep may be as long as that.
      */
     private void lookForSleep(long countedMillis) {
         boolean lookedJustNow = countedMillis - lastLookMillis < TOLERANCE.toMillis();
-        if (lookedJustNow && wallAgrees(countedMillis)) {
+        long wallAheadMillis = sources.wallMillis() - countedMillis;
+        boolean wallWentAlong = Math.abs(wallAheadMillis - wallAheadAtLookMillis) <= TOLERANCE.toMillis();
+        if (lookedJustNow && wallWentAlong) {
             return;
         }
         lastLookMillis = countedMillis;
+        wallAheadAtLookMillis = wallAheadMillis;
         sources.uptimeMillis().ifPresent(uptimeMillis -> countSleep(uptimeMillis, countedMillis));
-    }
-
-    private boolean wallAgrees(long countedMillis) {
-        long expectedMillis = trueWallAtStartMillis + countedMillis + sleptMillis;
-        return Math.abs(sources.wallMillis() - expectedMillis) <= TOLERANCE.toMillis();
     }
 
     private void countSleep(long uptimeMillis, long countedMillis) {

@@ -1,5 +1,6 @@
 package rinsebell.app.time;
 
+import java.time.Instant;
 import java.util.OptionalLong;
 
 /** What a machine says about time. The salon's clock asks nothing else, so a test can turn time by hand. */
@@ -7,6 +8,11 @@ public interface TimeSources {
 
     /** The wall clock: milliseconds since 1970 in UTC. People and time servers can set it at any moment. */
     long wallMillis();
+
+    /** The wall clock, as finely as the system tells it. */
+    default Instant wall() {
+        return Instant.ofEpochMilli(wallMillis());
+    }
 
     /** A counter in nanoseconds that nobody can set. It may stand still while the machine sleeps. */
     long monotonicNanos();

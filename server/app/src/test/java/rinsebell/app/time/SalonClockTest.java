@@ -28,6 +28,19 @@ class SalonClockTest {
         assertThat(clock.now()).isEqualTo(TEN.plusMillis(1));
     }
 
+    @Test
+    void itsMillisecondsAreThoseOfTheWall() {
+        TimeByHand within = new TimeByHand(TEN.plusNanos(700_000));
+        SalonClock exact = SalonClock.startingAtTheWall(within, 1);
+        assertThat(exact.now()).isEqualTo(TEN);
+        within.pass(Duration.ofNanos(299_999));
+        assertThat(exact.now()).isEqualTo(TEN);
+        within.pass(Duration.ofNanos(1));
+        assertThat(exact.now()).isEqualTo(TEN.plusMillis(1));
+        assertThat(SalonClock.goingOnFrom(exact.mark(), within, 1).realTimeUntil(TEN.plusMillis(1)))
+                .isEqualTo(Duration.ofNanos(300_000));
+    }
+
     @ParameterizedTest
     @CsvSource({"-3600000, true", "-1001, true", "-1000, false", "1000, false", "1001, true", "3600000, true"})
     void aSetWallClockMovesNothingAndIsSeenAboveOneSecond(long byMillis, boolean seen) {
@@ -61,6 +74,15 @@ class SalonClockTest {
         machine.pass(ofSeconds(1));
         assertThat(clock.now()).isEqualTo(TEN.plus(ofMinutes(25)).plusSeconds(1));
         assertThat(clock.stepSeen()).contains(ofMinutes(-25));
+    }
+
+    @Test
+    void aSleepAsLongAsTheWallWasSetBackIsFoundAtOnce() {
+        machine.setWall(ofMinutes(-25));
+        machine.pass(ofMillis(10));
+        assertThat(clock.stepSeen()).contains(ofMinutes(-25));
+        machine.sleep(ofMinutes(25));
+        assertThat(clock.now()).isEqualTo(TEN.plusMillis(10).plus(ofMinutes(25)));
     }
 
     @Test

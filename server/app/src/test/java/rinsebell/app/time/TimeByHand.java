@@ -7,6 +7,7 @@ import java.util.OptionalLong;
 /** A machine whose clocks move only when a test moves them. */
 public class TimeByHand implements TimeSources {
 
+    private final int nanosIntoMilli;
     private long wallMillis;
     private long nanos = 5_000_000_000L;
     private long uptimeMillis = 70_000;
@@ -15,6 +16,7 @@ public class TimeByHand implements TimeSources {
 
     public TimeByHand(Instant wall) {
         wallMillis = wall.toEpochMilli();
+        nanosIntoMilli = wall.getNano() % 1_000_000;
     }
 
     /** Time goes by while the machine is awake. */
@@ -50,6 +52,11 @@ public class TimeByHand implements TimeSources {
     @Override
     public synchronized long wallMillis() {
         return wallMillis;
+    }
+
+    @Override
+    public synchronized Instant wall() {
+        return Instant.ofEpochMilli(wallMillis).plusNanos(nanosIntoMilli);
     }
 
     @Override

@@ -2,6 +2,7 @@ package rinsebell.floor.bell;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -36,7 +37,10 @@ final class RinseBells {
     private static List<Stage> stages(Head head, Instant firstOn, Limit rinseBy) {
         var stages = new ArrayList<Stage>();
         var whole = Duration.between(firstOn, rinseBy.at());
-        var most = whole.isNegative() ? Duration.ZERO : whole.dividedBy(PART_OF_WHOLE);
+        // Facts are told to the millisecond, and somebody may answer at the very instant.
+        var most = whole.isNegative()
+                ? Duration.ZERO
+                : whole.dividedBy(PART_OF_WHOLE).truncatedTo(ChronoUnit.MILLIS);
         var start = rinseBy.at().minus(Durations.shorter(head.timing().workingTime(head.policy()), most));
         var soon = start.minus(Durations.shorter(head.policy().working().soon(), most));
         stages.add(stage(soon, Stage.Step.SOON, Priority.SILENT, Audience.BASINS));
