@@ -21,6 +21,11 @@ public record Stage(Instant from, Step step, Priority priority, Audience audienc
         PAST
     }
 
+    /** Whether it sounds at all. */
+    public boolean rings() {
+        return priority != Priority.SILENT;
+    }
+
     /** In time; of two at once the one that rings less comes first, so that the other stands. */
     @Override
     public int compareTo(Stage other) {

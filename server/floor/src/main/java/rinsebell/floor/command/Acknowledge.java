@@ -1,5 +1,6 @@
 package rinsebell.floor.command;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -32,30 +33,31 @@ public record Acknowledge(BellKey bell, @Nullable String reason) implements Comm
         if (early.isPresent()) {
             return Decision.refused(early.get());
         }
-        var round = AskedBell.of(bell, floor, asked.seenAt());
+        var seenAt = AskedBell.seenAt(bell, floor, asked);
+        var round = AskedBell.of(bell, floor, seenAt);
         var drafts = round.isEmpty()
                 ? returned(floor, asked)
-                : round.stream().flatMap(one -> seen(one, floor, asked)).toList();
+                : round.stream().flatMap(one -> seen(one, floor, asked, seenAt)).toList();
         return drafts.isEmpty()
                 ? Decision.refused(Reason.of(ReasonCode.BELL_NOT_RINGING))
                 : new Decision.Accepted(drafts, List.of());
     }
 
-    private Stream<Draft> seen(Bell one, Floor floor, Asked asked) {
-        return one.at(asked.seenAt()).map(stage -> draft(one, stage, floor, asked)).stream();
+    private Stream<Draft> seen(Bell one, Floor floor, Asked asked, Instant at) {
+        return one.at(at).map(stage -> draft(one, stage, floor, asked, at)).stream();
     }
 
     /** It is gone, and is only listed as not seen. */
     private List<Draft> returned(Floor floor, Asked asked) {
         return Returned.of(floor, asked.now()).stream()
                 .filter(one -> one.key().equals(bell))
-                .map(one -> draft(one.bell(), one.stage(), floor, asked))
+                .map(one -> draft(one.bell(), one.stage(), floor, asked, asked.seenAt()))
                 .toList();
     }
 
-    private Draft draft(Bell one, Stage stage, Floor floor, Asked asked) {
+    private Draft draft(Bell one, Stage stage, Floor floor, Asked asked, Instant at) {
         var what = new BellAcknowledged(one.key(), stage.step(), stage.priority(), codes(one), reason != null);
-        return new Draft(AskedBell.stream(one, floor, asked.now()), asked.seenAt(), what, reason);
+        return new Draft(AskedBell.stream(one, floor, asked.now()), at, what, reason);
     }
 
     private static Set<ReasonCode> codes(Bell known) {

@@ -1,5 +1,6 @@
 package rinsebell.floor.command;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -10,10 +11,35 @@ import rinsebell.floor.ReasonCode;
 import rinsebell.floor.Stream;
 import rinsebell.floor.bell.Bell;
 import rinsebell.floor.bell.BellKey;
+import rinsebell.floor.bell.Stage;
 
 /** The bell that a press names, with all that is one round with it. */
 final class AskedBell {
+    /** Nobody has read and answered what came up more shortly before: the time of a choice reaction (from memory). */
+    private static final Duration REACTION = Duration.ofMillis(500);
+
     private AskedBell() {}
+
+    /**
+     * Up to when whoever pressed knew of the bell. A finger that was on its way when the bell came to a further stage meant
+     * the one before.
+     */
+    static Instant seenAt(BellKey key, Floor floor, Asked asked) {
+        var seen = asked.seenAt();
+        return floor.bells().stream()
+                .filter(one -> one.key().equals(key))
+                .flatMap(bell -> beforeFresh(bell, seen).stream())
+                .findFirst()
+                .orElse(seen);
+    }
+
+    private static Optional<Instant> beforeFresh(Bell bell, Instant seen) {
+        return bell.at(seen)
+                .map(Stage::from)
+                .filter(from -> from.plus(REACTION).isAfter(seen))
+                .map(from -> from.minusMillis(1))
+                .filter(before -> bell.at(before).filter(Stage::rings).isPresent());
+    }
 
     /** The bell itself first, then whatever rings with it; none when it is in no stage. */
     static List<Bell> of(BellKey key, Floor floor, Instant now) {

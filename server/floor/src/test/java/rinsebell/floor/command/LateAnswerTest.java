@@ -10,6 +10,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import rinsebell.floor.Asked;
 import rinsebell.floor.BellShelved;
@@ -101,5 +102,15 @@ class LateAnswerTest {
                         .possible(said.to(rinse), story.floor())
                         .told())
                 .isEqualTo(Asked.Told.BY_AGE);
+    }
+
+    /** A finger that was on its way when the bell got louder meant what it was before. */
+    @ParameterizedTest
+    @CsvSource({"0, START", "499, START", "500, DUE"})
+    void aFreshStageIsNotMeant(long millis, Stage.Step meant) {
+        var pressed = Asked.at(begins(Stage.Step.DUE).plusMillis(millis));
+        assertThat(bell(after(Said.HEARD.to(rinse), pressed), RINSE).seen())
+                .singleElement()
+                .satisfies(seen -> assertThat(seen.what().step()).isEqualTo(meant));
     }
 }

@@ -111,7 +111,7 @@ public final class SalonDay {
             theTypedInstantIsPossible(accepted, floor);
             wasHeld(accepted.drafts());
             if (command instanceof Acknowledge seen) {
-                isQuiet(seen.bell());
+                isQuietUnlessLouderNow(seen.bell());
             } else if (command instanceof Shelve off) {
                 isQuiet(off.bell());
             } else if (command instanceof WithdrawFact withdrawal) {
@@ -122,6 +122,18 @@ public final class SalonDay {
                     .as("nothing of %s is written down", command)
                     .isSameAs(floor);
             saysItIsAlreadyDone(command, asked, (Decision.Refused) decision);
+        }
+    }
+
+    /** A finger that was on its way when the bell came to a further stage meant the one before. */
+    private void isQuietUnlessLouderNow(BellKey key) {
+        var reaction = Duration.ofMillis(500);
+        var isFresh = before.bells().stream()
+                .filter(bell -> bell.key().equals(key))
+                .flatMap(bell -> bell.at(desk.now()).stream())
+                .anyMatch(stage -> stage.from().plus(reaction).isAfter(desk.now()));
+        if (!isFresh) {
+            isQuiet(key);
         }
     }
 
