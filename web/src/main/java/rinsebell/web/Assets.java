@@ -35,6 +35,7 @@ public final class Assets {
             "ribbon.js",
             "feed.js",
             "events.js",
+            "ours.js",
             "press.js",
             "queue.js",
             "turn.js",

@@ -25,6 +25,7 @@ class KeptIT extends SamplePages {
         server.presses.clear();
         server.keeps = true;
         server.down = false;
+        server.isAnothers = false;
         server.erasings = 0;
         server.failing.clear();
         server.feed = "";
@@ -151,6 +152,24 @@ class KeptIT extends SamplePages {
         page.reload();
         assertThat(link()).startsWith("as of 14:22");
         assertThat(page.evaluate(KEPT, "/basins")).isEqualTo(true);
+    }
+
+    /** What else answers at the server's address is neither shown nor kept, and takes nothing away. */
+    @Test
+    void aStrangerIsNobody() {
+        visit("basins");
+        visit("desk");
+        server.isAnothers = true;
+        page.reload();
+        assertThat(link()).startsWith("as of 14:22");
+        var before = server.strangers.get();
+        page.evaluate("() => navigator.serviceWorker.controller.postMessage('keep')");
+        page.waitForCondition(() -> server.strangers.get() > before);
+        page.reload();
+        assertThat(link()).startsWith("as of 14:22");
+        page.navigate(server.url("pocket"));
+        assertThat(page.locator("h1").textContent()).isEqualTo("This screen is not kept on this device");
+        assertThat(page.locator(".screens a").allTextContents()).hasSize(2).doesNotContain("Sign in");
     }
 
     /** After an update the files of before are gone, and what is kept asks for the new ones. */

@@ -41,6 +41,7 @@ class QueueIT extends SamplePages {
         server.presses.clear();
         server.addresses.clear();
         server.refused.clear();
+        server.isAnothers = false;
         tablet = chromium.browser.newContext();
         tablet.route("**/*", this::carry);
         page = tab();
@@ -127,6 +128,22 @@ class QueueIT extends SamplePages {
         allSent(page);
         assertArrivedOnceInOrder();
         page.waitForFunction("() => !document.querySelector('#kept .waiting')");
+    }
+
+    /** The sign-in page of a network, or another server at this address, answers 200 and records nothing. */
+    @Test
+    void whatAStrangerTakesIsNotSaved() {
+        server.isAnothers = true;
+        server.strangers.set(0);
+        touch(page, "Water is on");
+        page.locator("#kept .waiting").waitFor();
+        page.waitForCondition(() -> server.strangers.get() > 3);
+        assertThat(waiting(page)).isEqualTo(1);
+        assertThat(page.locator("#answer").textContent()).doesNotContain("Sign in", "saved");
+        server.isAnothers = false;
+        allSent(page);
+        assertThat(server.addresses).containsExactly("/visits/71/rinses");
+        assertThat(values("press")).hasSize(1);
     }
 
     @Test

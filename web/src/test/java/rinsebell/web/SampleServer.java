@@ -8,6 +8,7 @@ import java.net.InetSocketAddress;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CopyOnWriteArrayList;
@@ -22,6 +23,12 @@ import rinsebell.web.view.KeptPage;
 final class SampleServer implements AutoCloseable {
     private static final String POLICY = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; "
             + "font-src 'self'; connect-src 'self'; worker-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
+
+    /** What every answer of the house carries, and no other. */
+    static final Map<String, String> OURS = Map.of("Rinsebell-Answer", "true");
+
+    private static final String SIGN_IN =
+            "<!doctype html><html lang=\"en\"><title>Sign in</title><main><h1>Sign in to this network</h1></main></html>";
 
     private final HttpServer server;
     private final ExecutorService threads = Executors.newCachedThreadPool();
@@ -48,6 +55,12 @@ final class SampleServer implements AutoCloseable {
 
     /** Pages that can't be drawn. */
     final Set<String> failing = ConcurrentHashMap.newKeySet();
+
+    /** How often something else answered at this address. */
+    final AtomicInteger strangers = new AtomicInteger();
+
+    /** Whether something else answers here, such as the sign-in page of a network. */
+    volatile boolean isAnothers;
 
     /** Whether nothing is answered. */
     volatile boolean down;
@@ -96,6 +109,13 @@ final class SampleServer implements AutoCloseable {
 
     private void answer(HttpExchange exchange) throws IOException {
         var path = exchange.getRequestURI().getPath();
+        if (isAnothers && !down) {
+            strangers.incrementAndGet();
+            exchange.getRequestBody().readAllBytes();
+            send(exchange, 200, "text/html; charset=utf-8", SIGN_IN.getBytes(StandardCharsets.UTF_8));
+            return;
+        }
+        OURS.forEach(exchange.getResponseHeaders()::set);
         exchange.getResponseHeaders().set("Rinsebell-Erased", String.valueOf(erasings));
         var page = path.equals("/kept") ? new KeptPage() : Preview.samples().get(path.substring(1));
         if (down) {

@@ -7,6 +7,7 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Route;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Predicate;
@@ -211,6 +212,20 @@ class ScriptsIT extends SamplePages {
         assertThat(page.locator("#link").textContent()).startsWith("connected, asks every few seconds:");
     }
 
+    /** Something else at the server's address may answer anything with 200. */
+    @Test
+    void whatAStrangerAnswersIsNotShown() {
+        var asked = new AtomicInteger();
+        page.route(STREAM, route -> route.fulfill(new Route.FulfillOptions().setStatus(429)));
+        page.route(ONCE, route -> {
+            asked.incrementAndGet();
+            route.fulfill(beginning(Samples.NOW.toEpochMilli()).setHeaders(Map.of()));
+        });
+        page.navigate(server.url("floor"));
+        page.waitForCondition(() -> asked.get() > 1);
+        assertThat(page.locator("#row-1").textContent()).doesNotContain("asked: for");
+    }
+
     /** A browser that has no connection left makes a stream wait without a word, so its page asks after 5 s. */
     @ParameterizedTest
     @CsvSource({"4000, 0", "7000, 1"})
@@ -233,6 +248,7 @@ class ScriptsIT extends SamplePages {
 
     private static Route.FulfillOptions beginning(long now) {
         return new Route.FulfillOptions()
+                .setHeaders(SampleServer.OURS)
                 .setContentType("text/event-stream")
                 .setBody("retry: 1000\n\nevent: beat\nid: k3f9-1042\ndata: {\"now\":" + now
                         + ",\"speed\":1,\"clock\":\"set\"}\n\nevent: fragment\n"
@@ -331,6 +347,7 @@ class ScriptsIT extends SamplePages {
                 "**/bells/**",
                 route -> route.fulfill(new Route.FulfillOptions()
                         .setStatus(409)
+                        .setHeaders(SampleServer.OURS)
                         .setContentType("text/html")
                         .setBody("<main>It does not ring any more.</main>")));
         for (var seconds = 0; seconds < 60 && isCalm(); seconds += 2) {

@@ -133,6 +133,7 @@ class WakeIT extends SamplePages {
     private static Route.FulfillOptions said(long now) {
         return new Route.FulfillOptions()
                 .setContentType("application/json")
+                .setHeaders(SampleServer.OURS)
                 .setBody("{\"now\":" + now + ",\"speed\":1}");
     }
 

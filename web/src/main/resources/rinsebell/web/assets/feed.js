@@ -2,6 +2,7 @@
 
 import { clockTime, now, tick } from "./clock.js";
 import { events } from "./events.js";
+import { isOurs } from "./ours.js";
 import { panAll } from "./ribbon.js";
 import { hear } from "./sync.js";
 
@@ -145,7 +146,7 @@ function lost() {
 async function askOnce() {
   try {
     const answer = await fetch(address("/feed/once"));
-    if (!answer.ok) return;
+    if (!answer.ok || !isOurs(answer)) return;
     connected();
     for (const { type, data, lastEventId } of events(await answer.text())) taken[type]?.(data, lastEventId);
   } catch {

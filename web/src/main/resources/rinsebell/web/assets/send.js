@@ -2,6 +2,7 @@
 // same id the same, so it counts once.
 
 import { now, pace } from "./clock.js";
+import { isOurs } from "./ours.js";
 import { all, note, remove } from "./queue.js";
 import { isKnown, measure, measureIfOwed, utmost } from "./sync.js";
 import { BUSY, inTurn, PAGE } from "./turn.js";
@@ -77,9 +78,9 @@ async function fetchOnce(one) {
   if (!sure && !body.has("at")) body.set("told", "unsure");
   try {
     const response = await fetch(one.action, { method: "POST", body, headers, signal: given.signal });
-    // 502 and 504 come from something between here and the server, so they say as little as no answer does; and the
-    // server itself asks to be asked again while it does not know.
-    if ([502, 504].includes(response.status) || response.headers.has("Retry-After")) return null;
+    // What something else answers, at the server's address or between here and there, is no answer; and the server itself
+    // asks to be asked again while it does not know.
+    if (!isOurs(response) || response.headers.has("Retry-After")) return null;
     const next = response.headers.get("Rinsebell-Next") ?? (response.redirected ? response.url : "");
     return { ok: response.ok, unsure: response.headers.has("Rinsebell-Unsure"), next, html: await response.text() };
   } catch {

@@ -2,6 +2,7 @@
 // and then, for the lead's page. Nothing waits for it, and what can't be told for long is forgotten.
 
 import { now, pace } from "./clock.js";
+import { isOurs } from "./ours.js";
 import { ear } from "./ring.js";
 
 const KEPT = "rinsebell-sounded";
@@ -44,7 +45,7 @@ async function tell() {
   const body = new URLSearchParams(lines.map((line) => ["sounded", line]));
   const answer = await fetch("/sounded", { method: "POST", body }).catch(() => null);
   // What it can't read it will not read later either.
-  if (answer && (answer.ok || answer.status === 400)) keep(read().filter((line) => !lines.includes(line)));
+  if (answer && isOurs(answer) && (answer.ok || answer.status === 400)) keep(read().filter((line) => !lines.includes(line)));
 }
 
 /** Notes and tells from now on. */

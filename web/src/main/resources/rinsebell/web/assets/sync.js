@@ -2,6 +2,7 @@
 // contradicts what the screen shows.
 
 import { doubt, guess, now, pace, set, take } from "./clock.js";
+import { isOurs } from "./ours.js";
 
 const KEPT = "rinsebell-clock";
 const EVERY_MS = 60000;
@@ -47,7 +48,7 @@ async function ask(dropped) {
   try {
     const response = await fetch("/clock", { cache: "no-store", signal: given.signal });
     const answered = performance.now();
-    if (!response.ok) return false;
+    if (!response.ok || !isOurs(response)) return false;
     const told = await response.json();
     // Nobody knows how long an answer took over which the device slept, whether its steady clock stood still meanwhile
     // or went on.

@@ -10,6 +10,8 @@ const STAND_IN = "/kept";
 const SCREENS = /^\/(basins|desk|bells|pocket|device|welcome|bowls|bowls\/mix|visits\/\d+(\/(?!client$)[a-z-]+)?)?$/;
 /** By this header the server tells how often something was erased, and a copy of what time it is. */
 const ERASED = "Rinsebell-Erased";
+/** Every answer of the server carries this header; whoever else stands at its address says as little as nobody does. */
+const OURS = "Rinsebell-Answer";
 /** For so long an answer is waited for when there is a copy. */
 const PATIENCE_MS = 3000;
 /** Longer than any day in a salon: a floor of another day is of no use. */
@@ -24,14 +26,28 @@ function name(address) {
 }
 
 const pages = () => caches.open(PAGES);
+// Where a redirect of a page leads is not told, nor who says so.
+const isOurs = (answer) => answer.type === "opaqueredirect" || answer.headers.has(OURS);
 const isFresh = (page) => Date.now() - page.headers.get("Kept") < OLDEST_MS;
+
+async function asked(address) {
+  const answer = await fetch(address);
+  if (!isOurs(answer)) throw new Error("somebody else answers");
+  return answer;
+}
+
+async function store(shelf, address) {
+  const answer = await asked(address);
+  if (!answer.ok) throw new Error("it is not there");
+  await shelf.put(address, answer);
+}
 
 async function stock() {
   const shelf = await caches.open(SHELF);
-  await shelf.addAll([...ASSETS, STAND_IN]);
+  await Promise.all([...ASSETS, STAND_IN].map((address) => store(shelf, address)));
 }
 
-let asked = 0;
+let turns = 0;
 const answered = new Map();
 /** How often something had been erased in the salon when it was last heard of. */
 let erasings = -1;
@@ -40,8 +56,8 @@ let erasings = -1;
 async function keep(address) {
   const at = name(address);
   if (!SCREENS.test(new URL(address).pathname)) return;
-  const turn = ++asked;
-  const answer = await fetch(at);
+  const turn = ++turns;
+  const answer = await asked(at);
   const html = await answer.text();
   if (turn < answered.get(at)) return;
   answered.set(at, turn);
@@ -98,8 +114,7 @@ async function standIn() {
   return new Response(html, { headers: { "Content-Type": "text/html; charset=utf-8", Refresh: "10" } });
 }
 
-// 502 and 504 come from something between here and the server.
-const fetched = (request) => fetch(request).then((answer) => ([502, 504].includes(answer.status) ? null : answer), () => null);
+const fetched = (request) => fetch(request).then((answer) => (isOurs(answer) ? answer : null), () => null);
 
 async function open(request, then) {
   const answer = fetched(request);
@@ -110,7 +125,7 @@ async function open(request, then) {
   return (await Promise.race([answer, late])) ?? kept ?? standIn();
 }
 
-const file = async (request) => (await caches.match(request)) ?? fetch(request);
+const file = async (request) => (await caches.match(request)) ?? (await fetched(request)) ?? Response.error();
 
 self.addEventListener("install", (event) => {
   self.skipWaiting();

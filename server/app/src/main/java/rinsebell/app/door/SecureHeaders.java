@@ -18,10 +18,14 @@ final class SecureHeaders implements HttpConfiguration.Customizer {
     static final String POLICY = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; "
             + "font-src 'self'; connect-src 'self'; worker-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
 
+    /** By it our pages tell this server from whatever else may answer at its address, such as the sign-in of a network. */
+    static final String OURS = "Rinsebell-Answer";
+
     static final Map<String, String> ALL = all();
 
     private static Map<String, String> all() {
         Map<String, String> headers = new LinkedHashMap<>();
+        headers.put(OURS, "true");
         headers.put("Content-Security-Policy", POLICY);
         headers.put("X-Content-Type-Options", "nosniff");
         headers.put("X-Frame-Options", "DENY");

@@ -85,6 +85,8 @@ class DoorTest {
         assertThat(answer.statusCode()).isEqualTo(status);
         SecureHeaders.ALL.forEach((name, value) ->
                 assertThat(answer.headers().getValues(name)).as(name).containsExactly(value));
+        // What is kept on a device goes by this name, so it may never be another.
+        assertThat(answer.header("Rinsebell-Answer")).isEqualTo("true");
         assertThat(answer.header("Server")).isNull();
     }
 
@@ -109,7 +111,8 @@ class DoorTest {
     void brokenRequestsAreAnsweredInPlainWords(String request, int status) throws Exception {
         String answer = raw(request.replace("PORT", "" + server().port()) + "\r\n\r\n");
         assertThat(RawHttp.status(answer)).isEqualTo(status);
-        assertThat(RawHttp.headers(answer)).contains("content-security-policy: default-src 'none'; ", "nosniff");
+        assertThat(RawHttp.headers(answer))
+                .contains("content-security-policy: default-src 'none'; ", "nosniff", "rinsebell-answer: true");
         assertThat(answer).contains("<h1>").doesNotContainIgnoringCase("jetty", "exception", "\tat ");
     }
 
