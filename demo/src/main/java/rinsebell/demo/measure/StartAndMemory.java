@@ -12,14 +12,17 @@ import rinsebell.app.time.MachineTime;
 
 /**
  * {@code java -cp rinsebell-demo.jar rinsebell.demo.measure.StartAndMemory}: how long the program takes from its command
- * to the ready line, the demo's day already told, and how much memory it holds when it rests, beside a JVM that does
- * nothing.
+ * to the ready line, the demo's day already told; how long after kill -9 from its command to the bells that ring, on a
+ * screen; and how much memory it holds when it rests, beside a JVM that does nothing.
  */
 public final class StartAndMemory {
     private static final int STARTS = 7;
     private static final int PAGES = 40;
     private static final String READY = "ready on http://localhost:";
     private static final MachineTime MACHINE = new MachineTime();
+    /** A bell in the strip of what rings. */
+    private static final String RINGS = "class=\"bell ";
+
     private static final int KILO = 1024;
 
     /** As proc(5) tells it. */
@@ -59,7 +62,34 @@ public final class StartAndMemory {
                 ready.stream().mapToLong(one -> one).min().orElseThrow(),
                 middle(nothing),
                 (double) middle(ready) / middle(nothing));
+        killedToBells();
         atRest();
+    }
+
+    private void killedToBells() throws IOException, InterruptedException {
+        var took = new ArrayList<Long>();
+        for (var i = 0; i < STARTS; i++) {
+            var server = server();
+            port(server);
+            server.destroyForcibly().waitFor();
+            took.add(startToBells());
+        }
+        System.out.printf(
+                "kill -9, then start to the bells that ring, middle of %d: %d ms, slowest %d ms%n",
+                STARTS, middle(took), took.stream().mapToLong(one -> one).max().orElseThrow());
+    }
+
+    private long startToBells() throws IOException, InterruptedException {
+        var start = MACHINE.monotonicNanos();
+        var server = server();
+        try (var screen = new Connection(port(server))) {
+            if (!screen.get("/feed/once?board=floor", "").body().contains(RINGS)) {
+                throw new IOException("nothing rings");
+            }
+            return millisSince(start);
+        } finally {
+            stop(server);
+        }
     }
 
     private static long middle(List<Long> all) {
