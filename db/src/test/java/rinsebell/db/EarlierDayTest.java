@@ -106,6 +106,25 @@ final class EarlierDayTest {
         });
     }
 
+    /** Nobody said that she had left, until somebody did on Tuesday: her bowl was mixed on Sunday. */
+    @Test
+    void itHasTheBowlsOfWhoeverStayedForDays() throws Exception {
+        var tuesday = SUNDAY.plusDays(2);
+        story.at(Saturday.on(SUNDAY, "11:00"));
+        var stays = story.arrivesFine();
+        stays.puts(story.mixes(g(60, Shelf.POWDER), g(60, Shelf.DEV20)), offScalp(Area.LENGTHS));
+        story.at(Saturday.on(tuesday, "09:00"));
+        stays.leaves();
+        with(path, store -> {
+            Told.save(store, story.facts());
+
+            assertThat(store.facts(tuesday))
+                    .extracting(Fact::seq)
+                    .containsAll(seqs(Stream.visit(stays.id())))
+                    .containsAll(seqs(Stream.day(SUNDAY)));
+        });
+    }
+
     private static boolean isPolicy(Fact fact) {
         return fact.event() instanceof rinsebell.floor.salon.SalonEvent.PolicySet;
     }
