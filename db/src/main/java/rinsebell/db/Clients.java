@@ -25,6 +25,14 @@ public final class Clients implements ClientBook {
     private final Runnable settle;
     private final Erasures erasures;
 
+    /**
+     * What an erasing came to.
+     *
+     * @param isNew whether anything was there to be erased
+     * @param texts that are gone with the record
+     */
+    public record Erased(boolean isNew, Set<TextId> texts) {}
+
     /** @param settle returns when every text so far is in the tables and nowhere else */
     Clients(Tables tables, Runnable settle, Erasures erasures) {
         this.tables = tables;
@@ -60,12 +68,11 @@ public final class Clients implements ClientBook {
      * stays, under a number that is never given again. It is off the disk's tables when this returns; copies from
      * before still hold it until they are deleted, and none of them brings it back into this folder.
      *
-     * @return the texts that are gone with it, none for a record that is gone already; empty when the number was never
-     *     given
+     * @return empty when the number was never given
      */
-    public Optional<Set<TextId>> erase(ClientId client) {
+    public Optional<Erased> erase(ClientId client) {
         settle.run();
-        Optional<Set<TextId>> gone = database().inTransaction(handle -> erase(handle, client));
+        Optional<Erased> gone = database().inTransaction(handle -> erase(handle, client));
         tables.force();
         return gone;
     }
@@ -79,14 +86,18 @@ public final class Clients implements ClientBook {
         }
     }
 
-    private Optional<Set<TextId>> erase(Handle handle, ClientId client) {
-        if (!ClientTable.delete(handle, client) && !ClientTable.wasGiven(handle, client)) {
+    private Optional<Erased> erase(Handle handle, ClientId client) {
+        boolean wasThere = ClientTable.delete(handle, client);
+        if (!wasThere && !ClientTable.wasGiven(handle, client)) {
             return Optional.empty();
         }
         Set<TextId> texts = TextTable.ofClient(handle, client);
-        TextTable.delete(handle, texts);
-        note(client, texts);
-        return Optional.of(texts);
+        Erased erased = new Erased(wasThere || !texts.isEmpty(), texts);
+        if (erased.isNew()) {
+            TextTable.delete(handle, texts);
+            note(client, texts);
+        }
+        return Optional.of(erased);
     }
 
     /** Before the transaction counts: one erasure noted too many is only erased once more. */

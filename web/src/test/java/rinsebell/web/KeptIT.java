@@ -123,6 +123,7 @@ class KeptIT extends SamplePages {
         visit("pocket");
         visit("desk");
         server.failing.add("/basins");
+        server.failing.add("/clock");
         server.erasings++;
         server.feed = beat();
         page.evaluate("() => window.dispatchEvent(new Event('online'))");

@@ -42,6 +42,7 @@ class QueueIT extends SamplePages {
         server.addresses.clear();
         server.refused.clear();
         server.isAnothers = false;
+        server.erasings = 0;
         tablet = chromium.browser.newContext();
         tablet.route("**/*", this::carry);
         page = tab();
@@ -220,6 +221,39 @@ class QueueIT extends SamplePages {
         assertThat(server.presses.get(3)).contains("answer=done");
         page.reload();
         assertThat(question.count()).isZero();
+    }
+
+    /** A question may name somebody whose record is erased while nobody answers it; nobody can tell whom it names. */
+    @Test
+    void whatWasErasedGoesFromQuestionsToo() {
+        down.set(true);
+        server.refused.add("/visits/71/rinses");
+        press(page, "Water is on");
+        page.reload();
+        down.set(false);
+        allSent(page);
+        var question = page.locator("#kept .question");
+        question.waitFor();
+        assertThat(questions()).contains("Put a dryer on");
+        var other = tab();
+        other.locator("#kept .question .reasons").waitFor();
+        server.erasings++;
+        page.evaluate("() => document.dispatchEvent(new Event('connected'))");
+        question.getByText("a client’s record was erased").waitFor();
+        assertThat(question.textContent()).contains("Water is on 14:2").doesNotContain("Put a dryer on");
+        assertThat(questions()).doesNotContain("Put a dryer on", "powder");
+        other.evaluate("() => document.dispatchEvent(new Event('connected'))");
+        other.locator("#kept .question")
+                .getByText("a client’s record was erased")
+                .waitFor();
+        page.reload();
+        question.getByText("Seen").click();
+        page.waitForCondition(() -> questions().equals("[]"));
+    }
+
+    private String questions() {
+        return (String) page.evaluate(
+                "async () => { " + OF + " return JSON.stringify(await (await of('queue.js')).all('questions')); }");
     }
 
     @Test

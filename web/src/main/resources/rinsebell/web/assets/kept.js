@@ -2,10 +2,13 @@
 // somebody answers them, over any other answer and over a reload.
 
 import { clockTime } from "./clock.js";
-import { add, all, remove } from "./queue.js";
+import { add, all, note, remove } from "./queue.js";
 
 /** What a script says, in the words of the page. */
 export const words = () => document.getElementById("words").dataset;
+
+/** How often something had been erased in the salon when it was last heard of. */
+let erased = 0;
 
 function box() {
   const found = document.getElementById("kept");
@@ -41,6 +44,7 @@ function drawn({ n, label, pressed, html }) {
   const question = element("section", "answer high question", "");
   question.setAttribute("role", "alert");
   question.dataset.question = n;
+  question.kept = html;
   question.innerHTML = html;
   question.prepend(element("h2", "said", said({ label, pressed })));
   if (!question.querySelector(".presses .press")) {
@@ -67,17 +71,35 @@ export async function close(inside) {
   document.dispatchEvent(new Event("questions"));
 }
 
-/** Shows all questions that are open, and no others. */
+/** Shows all questions that are open, as they are kept, and no others. */
 export async function showQuestions() {
   const open = await all("questions");
   const shown = [...document.querySelectorAll("[data-question]")];
-  for (const one of shown) if (!open.some(({ n }) => String(n) === one.dataset.question)) one.remove();
+  const isOpen = (one) => open.some(({ n, html }) => String(n) === one.dataset.question && html === one.kept);
+  for (const one of shown) if (!isOpen(one)) one.remove();
   for (const one of open) if (!document.querySelector(`[data-question="${one.n}"]`)) box().append(drawn(one));
 }
 
-/** Keeps a refusal until it is answered. The same press asks once, however often its answer comes. */
-export async function ask({ id, label, pressed }, html) {
+/**
+ * What was erased in the salon, so many times by now, goes from what this device keeps as well: nobody can tell whom a
+ * question of before names, so it says only what was pressed, and when.
+ */
+export async function dropErased(number) {
+  if (!(number > erased)) return;
+  erased = number;
+  const before = (await all("questions")).filter((one) => number > (one.erasings ?? 0));
+  const { outerHTML: html } = element("p", "said", words().erased);
+  for (const { n } of before) await note("questions", n, { html, erasings: number });
+  await showQuestions();
+}
+
+/**
+ * Keeps a refusal until it is answered. The same press asks once, however often its answer comes.
+ *
+ * @param erasings how often something had been erased when it was refused
+ */
+export async function ask({ id, label, pressed }, html, erasings) {
   const open = await all("questions");
-  if (!open.some((question) => question.id === id)) await add("questions", { id, label, pressed, html });
+  if (!open.some((question) => question.id === id)) await add("questions", { id, label, pressed, html, erasings });
   await showQuestions();
 }

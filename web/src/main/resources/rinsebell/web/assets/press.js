@@ -3,7 +3,7 @@
 
 import { clockTime, now } from "./clock.js";
 import { show } from "./feed.js";
-import { ask, close, showLess, showQuestions, showWaiting, words } from "./kept.js";
+import { ask, close, dropErased, showLess, showQuestions, showWaiting, words } from "./kept.js";
 import { add } from "./queue.js";
 import { age, send, sendAtOnce, start as startSending } from "./send.js";
 import { isKnown, utmost } from "./sync.js";
@@ -94,7 +94,7 @@ async function answered(one, answer) {
   before = {};
   const own = one.page === PAGE;
   const late = !own || age(one) > LATE_MS;
-  if (late && !answer.ok) await ask(one, refusal(answer.html));
+  if (late && !answer.ok) await ask(one, refusal(answer.html), answer.erasings);
   tabs?.postMessage({ one, ok: answer.ok, unsure: answer.unsure });
   return () => {
     if (own && !(late && (answer.next || !answer.ok))) told(answer);
@@ -133,6 +133,7 @@ export function start() {
   showQuestions();
   tabs = typeof BroadcastChannel === "undefined" ? undefined : new BroadcastChannel("rinsebell");
   tabs?.addEventListener("message", hear);
+  document.addEventListener("erased", ({ detail }) => dropErased(detail));
   document.addEventListener("questions", () => tabs?.postMessage({}));
   startSending({ answered, waits: showWaiting, gone: showLess });
   document.addEventListener("submit", (event) => {

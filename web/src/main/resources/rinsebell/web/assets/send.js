@@ -2,7 +2,7 @@
 // same id the same, so it counts once.
 
 import { now, pace } from "./clock.js";
-import { isOurs } from "./ours.js";
+import { erasings, isOurs } from "./ours.js";
 import { all, note, remove } from "./queue.js";
 import { isKnown, measure, measureIfOwed, utmost } from "./sync.js";
 import { BUSY, inTurn, PAGE } from "./turn.js";
@@ -82,7 +82,8 @@ async function fetchOnce(one) {
     // asks to be asked again while it does not know.
     if (!isOurs(response) || response.headers.has("Retry-After")) return null;
     const next = response.headers.get("Rinsebell-Next") ?? (response.redirected ? response.url : "");
-    return { ok: response.ok, unsure: response.headers.has("Rinsebell-Unsure"), next, html: await response.text() };
+    const unsure = response.headers.has("Rinsebell-Unsure");
+    return { ok: response.ok, unsure, next, erasings: erasings(response), html: await response.text() };
   } catch {
     return null;
   } finally {

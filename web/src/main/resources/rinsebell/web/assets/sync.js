@@ -2,7 +2,7 @@
 // contradicts what the screen shows.
 
 import { doubt, guess, now, pace, set, take } from "./clock.js";
-import { isOurs } from "./ours.js";
+import { erasings, isOurs } from "./ours.js";
 
 const KEPT = "rinsebell-clock";
 const EVERY_MS = 60000;
@@ -49,6 +49,8 @@ async function ask(dropped) {
     const response = await fetch("/clock", { cache: "no-store", signal: given.signal });
     const answered = performance.now();
     if (!response.ok || !isOurs(response)) return false;
+    const erased = erasings(response);
+    if (erased < Infinity) document.dispatchEvent(new CustomEvent("erased", { detail: erased }));
     const told = await response.json();
     // Nobody knows how long an answer took over which the device slept, whether its steady clock stood still meanwhile
     // or went on.

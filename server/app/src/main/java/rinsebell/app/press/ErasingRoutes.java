@@ -62,6 +62,10 @@ public final class ErasingRoutes implements Routes {
                 .anyMatch(visit -> client.equals(visit.stay().client()))) {
             throw Problem.of(ProblemCode.CLIENT_IS_HERE).thrown();
         }
-        forget.accept(clients.erase(client).orElseThrow(Numbered::nowhere));
+        var erased = clients.erase(client).orElseThrow(Numbered::nowhere);
+        // Each erasing has every device ask for all that it keeps anew.
+        if (erased.isNew()) {
+            forget.accept(erased.texts());
+        }
     }
 }
