@@ -48,6 +48,8 @@ public enum ProblemCode {
     BUG(500),
     /** What stands beside the floor, such as records of clients, can't be read just now. */
     RECORDS_AWAY(503),
+    /** So many ask for reports that whoever came last would have to wait. */
+    REPORTS_BUSY(503),
     /** The press could not be made durable; the floor is as before. */
     NOT_SAVED(503),
     /** The same, but somebody is hurt, so it rings on every screen although it is not on disk. */

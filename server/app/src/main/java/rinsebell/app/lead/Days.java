@@ -1,5 +1,6 @@
 package rinsebell.app.lead;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Collection;
@@ -24,9 +25,12 @@ import rinsebell.floor.report.Sounded;
  * asks, one at a time, since that is work that nobody's hair waits for.
  */
 public final class Days {
+    private static final Duration PATIENCE = Duration.ofSeconds(1);
+
     private final Supplier<Snapshot> live;
     private final SalonClock clock;
     private final Kept kept;
+    private final Turn turn = new Turn(PATIENCE);
     private @Nullable Today today;
     private @Nullable Told last;
 
@@ -65,8 +69,13 @@ public final class Days {
      *
      * @param day not after today
      * @throws rinsebell.db.DatabaseAway if that can't be told just now
+     * @throws rinsebell.app.door.ProblemException reports-busy when it would take too long until it is told
      */
-    public synchronized Told of(LocalDate day) {
+    public Told of(LocalDate day) {
+        return turn.take(() -> told(day));
+    }
+
+    private Told told(LocalDate day) {
         var snapshot = live.get();
         var now = clock.now();
         return snapshot.floor().salon().dayOf(now).equals(day) ? today(day, snapshot, now) : earlier(day);

@@ -54,6 +54,9 @@ class DoorTest {
                                 List.of(new FieldProblem("日本", "unknown", "There is no such field.")))
                         .thrown();
             });
+            routes.get("/busy", ctx -> {
+                throw Problem.of(ProblemCode.REPORTS_BUSY).thrown();
+            });
             routes.get("/api/fields", ctx -> {
                 throw new Problem(
                                 ProblemCode.FIELDS,
@@ -76,9 +79,17 @@ class DoorTest {
         assertSecure(ask().get("/api/bug"), 500);
         assertSecure(ask().get("/bug"), 500);
         assertSecure(ask().get("/press"), 405);
+        assertSecure(ask().get("/busy"), 503);
         assertSecure(ask().header("Host", "example.org").get("/"), 421);
         assertSecure(ask().header("Sec-WebSocket-Version", "13").get("/"), 200);
         assertSecure(ask().head("/"), 200);
+    }
+
+    /** RFC 9110, section 10.2.3: after how many seconds it is worth asking again. */
+    @Test
+    void whoeverFindsTheHouseBusyIsToldWhenToComeAgain() {
+        assertThat(Integer.parseInt(ask().get("/busy").header("Retry-After"))).isBetween(1, 60);
+        assertThat(ask().get("/bug").header("Retry-After")).isNull();
     }
 
     private static void assertSecure(Response answer, int status) {
