@@ -2,8 +2,10 @@ package rinsebell.web.board;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import rinsebell.floor.Floor;
 import rinsebell.floor.salon.StaffId;
 import rinsebell.floor.visit.VisitId;
 import rinsebell.web.view.Fragment;
@@ -23,6 +25,7 @@ public final class Boards {
     /** The bells, and who would be rung for. */
     public static final String DEVICE = "device";
 
+    private static final Set<String> PLAIN = Set.of(FLOOR, BASINS, DESK, POCKET, BELLS, ALL_BELLS, DEVICE);
     private static final Pattern NUMBERED = Pattern.compile("(visit|pocket)-(\\d{1,18})");
 
     private Boards() {}
@@ -33,6 +36,18 @@ public final class Boards {
 
     public static String pocket(StaffId staff) {
         return "pocket-" + staff.value();
+    }
+
+    /** Whether there is such a board. */
+    public static boolean isKnown(String name, Floor floor) {
+        var numbered = NUMBERED.matcher(name);
+        if (!numbered.matches()) {
+            return PLAIN.contains(name);
+        }
+        var number = Long.parseLong(numbered.group(2));
+        return numbered.group(1).equals("pocket")
+                ? floor.salon().staffMember(new StaffId(number)).isPresent()
+                : floor.visit(new VisitId(number)).isPresent();
     }
 
     /** The fragments of a board at a moment; empty when there is no such board. */

@@ -386,12 +386,16 @@ class BoardsTest {
                 Boards.POCKET,
                 Boards.BELLS,
                 Boards.ALL_BELLS,
+                Boards.DEVICE,
                 Boards.visit(head.id()))) {
             var before = Boards.fragments(name, moment("10:20:00")).orElseThrow();
             assertThat(Boards.fragments(name, moment("10:20:59"))).as(name).hasValue(before);
+            assertThat(Boards.isKnown(name, story.floor())).as(name).isTrue();
             assertThat(before.stream().map(Fragment::id)).as(name).doesNotHaveDuplicates();
         }
-        assertThat(Boards.fragments("cellar", moment("10:20"))).isEmpty();
-        assertThat(Boards.fragments("visit-999", moment("10:20"))).isEmpty();
+        for (var name : List.of("cellar", "visit-999", "pocket-999", "visit-", "floor ", "")) {
+            assertThat(Boards.fragments(name, moment("10:20"))).as(name).isEmpty();
+            assertThat(Boards.isKnown(name, story.floor())).as(name).isFalse();
+        }
     }
 }

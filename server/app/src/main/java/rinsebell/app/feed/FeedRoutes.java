@@ -39,7 +39,7 @@ public final class FeedRoutes implements Routes {
 
     private String board(Context ctx) {
         String board = Objects.requireNonNullElse(ctx.queryParam("board"), "");
-        if (source.draw(board).isEmpty()) {
+        if (!source.knows(board)) {
             throw Problem.of(ProblemCode.UNKNOWN_BOARD).thrown();
         }
         return board;

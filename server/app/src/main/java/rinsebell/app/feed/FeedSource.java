@@ -6,6 +6,9 @@ import java.util.Optional;
 /** Where the feed gets what it sends. Every method may be called on any thread and must not wait. */
 public interface FeedSource {
 
+    /** Whether there is a board of that name; drawing one only to know that would cost too much. */
+    boolean knows(String board);
+
     /** Draws a board from the floor as it is now; empty when there is no board of that name. */
     Optional<Board> draw(String board);
 

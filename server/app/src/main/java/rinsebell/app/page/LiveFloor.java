@@ -171,6 +171,11 @@ public final class LiveFloor implements FeedSource {
     }
 
     @Override
+    public boolean knows(String board) {
+        return Boards.isKnown(board, snapshot().floor());
+    }
+
+    @Override
     public Optional<Board> draw(String board) {
         var now = shown;
         var before = ahead;

@@ -306,6 +306,16 @@ class FeedTest {
         given(server.request()).get("/feed/once?board=cellar").then().statusCode(404);
     }
 
+    /** Whoever asks for boards that are not there costs nothing, and whoever asks once costs one drawing. */
+    @Test
+    void noBoardIsDrawnToLookWhetherItIsThere() {
+        given(server.request()).get("/feed?board=cellar").then().statusCode(404);
+        given(server.request()).get("/feed/once?board=cellar").then().statusCode(404);
+        assertThat(boards.boardsAsked()).isZero();
+        given(server.request()).get("/feed/once?board=floor").then().statusCode(200);
+        assertThat(boards.boardsAsked()).isEqualTo(1);
+    }
+
     /** Six connections are what browsers open to one server on HTTP/1.1 (common practice, no source). */
     @Test
     void aBrowserGetsFourStreamsAndAnotherOneWhenOneIsClosed() {

@@ -16,6 +16,7 @@ final class TwoBoards implements FeedSource {
     private final Map<String, String> floor = new LinkedHashMap<>(Map.of());
     private long number = 1;
     private int drawings;
+    private int boardsAsked;
     private @Nullable Board drawnAhead;
     private @Nullable Board now;
     private String broken = "(none)";
@@ -44,7 +45,18 @@ final class TwoBoards implements FeedSource {
     }
 
     @Override
+    public boolean knows(String board) {
+        return board.equals("floor") || board.equals("basins");
+    }
+
+    /** How often a board was asked for as it is now. */
+    synchronized int boardsAsked() {
+        return boardsAsked;
+    }
+
+    @Override
     public synchronized Optional<Board> draw(String board) {
+        boardsAsked++;
         if (board.equals(broken)) {
             throw new IllegalStateException("a template that fails");
         }
