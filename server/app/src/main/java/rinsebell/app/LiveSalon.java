@@ -25,6 +25,7 @@ import rinsebell.app.lead.Days;
 import rinsebell.app.lead.LeadRoutes;
 import rinsebell.app.listen.ListenRoutes;
 import rinsebell.app.listen.Listeners;
+import rinsebell.app.listen.Seldom;
 import rinsebell.app.listen.SoundLog;
 import rinsebell.app.listen.SoundedRoutes;
 import rinsebell.app.page.Answers;
@@ -54,7 +55,11 @@ import rinsebell.web.board.ReasonTelling;
 /** One floor and everything that lives on it: the desk, the bell watch, the feed, and the routes that lead there. */
 final class LiveSalon implements AutoCloseable {
 
+    /** What devices say of themselves may change often; nobody needs to see it sooner. */
+    private static final Duration LISTENERS_SHOWN = Duration.ofSeconds(1);
+
     private final Listeners listeners = new Listeners(new MachineTime());
+    private final Seldom listenersShown;
     private final LiveFloor live;
     private final Feed feed;
     private final FeedRoutes feedRoutes;
@@ -91,6 +96,7 @@ final class LiveSalon implements AutoCloseable {
         live = new LiveFloor(kept.loaded(), clock, paper, listeners::all, erasings::number);
         feed = new Feed(live, FeedLimits.usual());
         feedRoutes = new FeedRoutes(feed, live);
+        listenersShown = new Seldom(this::ring, LISTENERS_SHOWN, new MachineTime());
         watch = new BellWatch(() -> live.snapshot().bells(), clock, new BellWatch.Word() {
             @Override
             public void due() {
@@ -139,7 +145,7 @@ final class LiveSalon implements AutoCloseable {
                 new LeadRoutes(live, days),
                 new LeadReads(live, days),
                 new TimeRoutes(clock),
-                new ListenRoutes(listeners, this::ring),
+                new ListenRoutes(listeners, listenersShown::ask),
                 new SoundedRoutes(sounds::take, clock::now),
                 forms,
                 new ClockRoutes(pressing, programs),
@@ -206,6 +212,7 @@ final class LiveSalon implements AutoCloseable {
 
     @Override
     public void close() {
+        listenersShown.close();
         watch.close();
         desk.close();
         sounds.close();
