@@ -3,6 +3,7 @@ package rinsebell.db;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import org.jdbi.v3.core.Handle;
@@ -18,7 +19,8 @@ final class SoundedTable {
 
     private SoundedTable() {}
 
-    static void write(Handle handle, Collection<Sounded> all) {
+    /** @return how many were not there yet */
+    static int write(Handle handle, Collection<Sounded> all) {
         PreparedBatch batch = handle.prepareBatch("""
                 insert into sounded
                     (kind, subject, anchor, turn_ms, device, ear, at_ms, awake_ms)
@@ -33,7 +35,7 @@ final class SoundedTable {
                       and device = :device)
                 """);
         all.forEach(one -> add(batch, one));
-        batch.execute();
+        return Arrays.stream(batch.execute()).sum();
     }
 
     private static void add(PreparedBatch row, Sounded one) {

@@ -22,16 +22,17 @@ public final class Soundings {
      * Writes these down; what is there already stays as it is. What sounded more than {@link #KEPT} before them is
      * forgotten.
      *
+     * @return how many were new
      * @throws DatabaseAway if the database can't be used just now; then none of them was written
      */
-    public void add(Collection<Sounded> all) {
-        database.inTransaction(handle -> {
-            SoundedTable.write(handle, all);
+    public int add(Collection<Sounded> all) {
+        return database.inTransaction(handle -> {
+            int added = SoundedTable.write(handle, all);
             all.stream()
                     .map(Sounded::at)
                     .max(Instant::compareTo)
                     .ifPresent(newest -> SoundedTable.forget(handle, newest.minus(KEPT)));
-            return all;
+            return added;
         });
     }
 

@@ -55,9 +55,11 @@ final class SoundingsTest {
         Sounded first = sounded("a", "10:00", "10:00:01");
         Sounded other = sounded("b", "10:00", "10:00:02");
         with(path, store -> {
-            store.soundings().add(List.of(first));
-            store.soundings().add(List.of(sounded("a", "10:00", "10:00:00"), other));
-            store.soundings().add(List.of(sounded("a", "10:00", "10:00:09")));
+            assertThat(store.soundings().add(List.of(first))).isEqualTo(1);
+            assertThat(store.soundings().add(List.of(sounded("a", "10:00", "10:00:00"), other)))
+                    .isEqualTo(1);
+            assertThat(store.soundings().add(List.of(sounded("a", "10:00", "10:00:09"))))
+                    .isZero();
             assertThat(store.soundings().between(at("09:00"), at("11:00"))).containsExactly(first, other);
         });
     }

@@ -9,8 +9,8 @@ import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicLong;
-import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.function.ToIntFunction;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import rinsebell.app.thread.Threads;
@@ -28,10 +28,10 @@ public final class SoundLog implements AutoCloseable {
     /** So many may wait. */
     static final int MOST_WAITING = 1_000;
 
-    /** More than the devices of a large salon sound in a day; strangers may not fill the disk. */
+    /** More than the devices of a large salon sound in a day; strangers may not fill the disk. What is told again fills none. */
     static final int MOST_A_DAY = 20_000;
 
-    private final Consumer<List<Sounded>> write;
+    private final ToIntFunction<List<Sounded>> write;
     private final Supplier<Instant> clock;
     private final BlockingQueue<Sounded> waiting = new ArrayBlockingQueue<>(MOST_WAITING);
     private final AtomicLong dropped = new AtomicLong();
@@ -40,10 +40,10 @@ public final class SoundLog implements AutoCloseable {
     private int counted;
 
     /**
-     * @param write writes all of them or none
+     * @param write writes all of them or none, but for those that are written already; tells how many it wrote
      * @param clock the salon's
      */
-    public SoundLog(Consumer<List<Sounded>> write, Supplier<Instant> clock) {
+    public SoundLog(ToIntFunction<List<Sounded>> write, Supplier<Instant> clock) {
         this.write = write;
         this.clock = clock;
     }
@@ -79,8 +79,7 @@ public final class SoundLog implements AutoCloseable {
 
     private void write(List<Sounded> batch) {
         try {
-            write.accept(batch);
-            counted += batch.size();
+            counted += write.applyAsInt(batch);
         } catch (RuntimeException e) {
             drop(batch.size(), String.valueOf(e.getMessage()));
         }

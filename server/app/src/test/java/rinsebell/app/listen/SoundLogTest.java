@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -19,6 +21,9 @@ class SoundLogTest {
     private static final Instant TEN = Instant.parse("2026-05-16T08:00:00Z");
 
     private final List<Sounded> written = new ArrayList<>();
+    /** As in the database, what is told again is written once. */
+    private final Set<Sounded> known = new HashSet<>();
+
     private boolean broken;
     private Instant now = TEN;
     private final SoundLog log = new SoundLog(this::write, () -> now);
@@ -28,11 +33,13 @@ class SoundLogTest {
         log.close();
     }
 
-    private void write(List<Sounded> batch) {
+    private int write(List<Sounded> batch) {
         if (broken) {
             throw new IllegalStateException("the database is away");
         }
-        written.addAll(batch);
+        var before = written.size();
+        batch.stream().filter(known::add).forEach(written::add);
+        return written.size() - before;
     }
 
     private static Sounded sounded(int number) {
@@ -41,7 +48,11 @@ class SoundLogTest {
     }
 
     private void take(int many) {
-        IntStream.range(0, many).mapToObj(SoundLogTest::sounded).forEach(log::take);
+        take(0, many);
+    }
+
+    private void take(int first, int many) {
+        IntStream.range(first, first + many).mapToObj(SoundLogTest::sounded).forEach(log::take);
     }
 
     @Test
@@ -79,22 +90,33 @@ class SoundLogTest {
     /** Strangers may not fill the disk: a day has an end of it, and the next day begins anew. */
     @Test
     void aDayHasSoManyAndNoMore() {
-        fillTheDay();
-        take(1);
+        fillTheDay(SoundLog.MOST_A_DAY);
+        take(SoundLog.MOST_A_DAY, 1);
         log.round();
         assertThat(written).hasSize(SoundLog.MOST_A_DAY);
         assertThat(log.dropped()).isEqualTo(1);
         now = TEN.plus(Duration.ofDays(1));
-        take(1);
+        take(SoundLog.MOST_A_DAY, 1);
         log.round();
         assertThat(written).hasSize(SoundLog.MOST_A_DAY + 1);
     }
 
-    private void fillTheDay() {
-        for (var left = SoundLog.MOST_A_DAY; left > 0; left -= SoundLog.MOST_WAITING) {
-            take(Math.min(left, SoundLog.MOST_WAITING));
+    private void fillTheDay(int different) {
+        for (var first = 0; first < SoundLog.MOST_A_DAY; first += SoundLog.MOST_WAITING) {
+            take(first % different, Math.min(SoundLog.MOST_A_DAY - first, SoundLog.MOST_WAITING));
             log.round();
         }
+    }
+
+    /** A device that hears no answer tells it again, and whoever repeats one thing all day takes nobody's place. */
+    @Test
+    void whatIsToldAgainTakesNothingOfTheDay() {
+        fillTheDay(SoundLog.MOST_WAITING);
+        assertThat(written).hasSize(SoundLog.MOST_WAITING);
+        take(SoundLog.MOST_WAITING, 1);
+        log.round();
+        assertThat(written).hasSize(SoundLog.MOST_WAITING + 1);
+        assertThat(log.dropped()).isZero();
     }
 
     @Test
