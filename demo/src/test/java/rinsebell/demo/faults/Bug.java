@@ -212,6 +212,13 @@ enum Bug {
             return 100 * byRule;
         }
     }),
+    /** What was answered on a device stays quiet until the salon's time says so, however far that was put back. */
+    QUIET_BY_THE_SALONS_TIME_ALONE(Rule.SOUNDS_IN_TIME, 1428, new Parts() {
+        @Override
+        boolean isQuietByOwnCount(double passed, long millis) {
+            return true;
+        }
+    }),
     /** A wall clock that was set is taken for a machine that slept. */
     STEP_TAKEN_FOR_SLEEP(Rule.CLOCK_HOLDS, 1, new Parts() {
         @Override
