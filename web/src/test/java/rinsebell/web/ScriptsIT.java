@@ -286,10 +286,10 @@ class ScriptsIT extends SamplePages {
         page.navigate(server.url("floor"));
         page.evaluate("() => document.documentElement.dataset.ear = 'staff-3'");
         page.clock().runFor(5_000);
-        assertThat(page.evaluate("() => document.documentElement.dataset.ring")).isEqualTo("calm");
+        assertThat(ring()).isEqualTo("calm");
         page.clock().runFor(15_000);
         page.waitForFunction("() => document.documentElement.hasAttribute('data-alone')");
-        assertThat(page.evaluate("() => document.documentElement.dataset.ring")).isEqualTo("high");
+        assertThat(ring()).isEqualTo("high");
         assertThat(page.locator("#bells > ol:not(.rung) .bell.high").textContent())
                 .contains("chair 3", "rinse now");
     }
@@ -297,31 +297,20 @@ class ScriptsIT extends SamplePages {
     /** Rings high for everyone since 14:23: what is heard here is quiet here for the two minutes of a high bell. */
     @Test
     void whatThisDeviceHasAnsweredIsQuietOnItWithoutTheServer() {
-        page.clock().install();
-        page.navigate(server.url("floor"));
-        page.route("**/{bells,clock}**", route -> route.abort("connectionrefused"));
-        page.evaluate("() => document.documentElement.dataset.ear = 'desk'");
-        page.clock().runFor(20_000);
-        assertThat(page.evaluate("() => document.documentElement.dataset.ring")).isEqualTo("high");
-        page.locator("#bells > ol:not(.rung) form button").first().click();
+        isHeardHereAlone();
         page.clock().runFor(1_000);
-        assertThat(page.evaluate("() => document.documentElement.dataset.ring")).isEqualTo("calm");
+        assertThat(ring()).isEqualTo("calm");
         assertThat(page.locator("#bells > ol:not(.rung) .bell.high").count()).isEqualTo(1);
         page.clock().runFor(117_000);
-        assertThat(page.evaluate("() => document.documentElement.dataset.ring")).isEqualTo("calm");
+        assertThat(ring()).isEqualTo("calm");
         page.clock().runFor(15_000);
-        assertThat(page.evaluate("() => document.documentElement.dataset.ring")).isEqualTo("high");
+        assertThat(ring()).isEqualTo("high");
     }
 
     /** The salon's clock is put back by a minute while it waits: the house's two minutes are over all the same. */
     @Test
     void whatThisDeviceHasAnsweredIsQuietNoLongerWhenTheSalonsClockGoesBack() {
-        page.clock().install();
-        page.navigate(server.url("floor"));
-        page.route("**/{bells,clock}**", route -> route.abort("connectionrefused"));
-        page.evaluate("() => document.documentElement.dataset.ear = 'desk'");
-        page.clock().runFor(20_000);
-        page.locator("#bells > ol:not(.rung) form button").first().click();
+        isHeardHereAlone();
         page.clock().runFor(61_000);
         assertThat(isCalm()).isTrue();
         page.evaluate("async () => { const { now, set } = await import('" + server.asset("clock.js") + "');"
@@ -335,14 +324,9 @@ class ScriptsIT extends SamplePages {
     /** While it waited the device took it for heard; when it is refused it rings on, long before the house's interval. */
     @Test
     void whatWasRefusedHasQuietedNothing() {
-        page.clock().install();
-        page.navigate(server.url("floor"));
-        page.route("**/{bells,clock}**", route -> route.abort("connectionrefused"));
-        page.evaluate("() => document.documentElement.dataset.ear = 'desk'");
-        page.clock().runFor(20_000);
-        page.locator("#bells > ol:not(.rung) form button").first().click();
+        isHeardHereAlone();
         page.clock().runFor(1_000);
-        assertThat(page.evaluate("() => document.documentElement.dataset.ring")).isEqualTo("calm");
+        assertThat(ring()).isEqualTo("calm");
         page.route(
                 "**/bells/**",
                 route -> route.fulfill(new Route.FulfillOptions()
@@ -356,8 +340,23 @@ class ScriptsIT extends SamplePages {
         assertThat(isCalm()).isFalse();
     }
 
+    /** The server can't be reached; the desk's device rings loudly, and somebody says "Heard" on it. */
+    private void isHeardHereAlone() {
+        page.clock().install();
+        page.navigate(server.url("floor"));
+        page.route("**/{bells,clock}**", route -> route.abort("connectionrefused"));
+        page.evaluate("() => document.documentElement.dataset.ear = 'desk'");
+        page.clock().runFor(20_000);
+        assertThat(ring()).isEqualTo("high");
+        page.locator("#bells > ol:not(.rung) form button").first().click();
+    }
+
+    private Object ring() {
+        return page.evaluate("() => document.documentElement.dataset.ring");
+    }
+
     private boolean isCalm() {
-        return "calm".equals(page.evaluate("() => document.documentElement.dataset.ring"));
+        return "calm".equals(ring());
     }
 
     /** The next look is due after the interval that was said, or the shortest; a rinse keeps its instants. */

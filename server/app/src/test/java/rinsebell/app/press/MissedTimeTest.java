@@ -8,30 +8,19 @@ import static rinsebell.floor.testing.Saturday.TEN;
 
 import java.time.Duration;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import rinsebell.app.asset.AssetRoutes;
-import rinsebell.app.desk.FloorDesk;
 import rinsebell.app.desk.LedgerByHand;
-import rinsebell.app.desk.PressMemory;
-import rinsebell.app.desk.Snapshot;
 import rinsebell.app.http.ServerUnderTest;
 import rinsebell.app.page.Answers;
 import rinsebell.app.page.FormRoutes;
-import rinsebell.app.page.LiveFloor;
 import rinsebell.app.page.PageRoutes;
 import rinsebell.app.time.ClockMark;
-import rinsebell.app.time.ClockProof;
 import rinsebell.app.time.SalonClock;
 import rinsebell.app.time.TimeByHand;
 import rinsebell.floor.Fact;
 import rinsebell.floor.bowl.DayEvent;
 import rinsebell.floor.client.ClientBook;
 import rinsebell.floor.testing.Story;
-import rinsebell.web.Assets;
-import rinsebell.web.Pages;
-import rinsebell.web.Words;
 
 /** The power was off from ten o'clock on, and the machine came up without knowing for how long. */
 class MissedTimeTest {
@@ -39,36 +28,22 @@ class MissedTimeTest {
     private final Story story = Story.stocked().at(TEN);
     private final TimeByHand time = new TimeByHand(TEN.minus(Duration.ofMinutes(1)));
     private final SalonClock clock = SalonClock.goingOnFrom(new ClockMark("boot-0", 9_000, TEN, false, 0), time, 1);
-    /** The house as it stands at the start. */
-    private final class House implements AutoCloseable {
-        private final Snapshot loaded = Snapshot.of(story.floor(), Map.of());
-        private final LiveFloor live = new LiveFloor(
-                loaded,
-                clock,
-                new LiveFloor.Paper(new Pages(), Words.british(), Assets.under(AssetRoutes.PREFIX)),
-                List::of);
-        private final FloorDesk desk = new FloorDesk(
-                loaded,
-                new FloorDesk.Tools(
-                        ledger,
-                        new PressMemory(id -> Optional.empty()),
-                        (reason, on, texts) -> reason.code().name(),
-                        facts -> ClockProof.steps(facts).forEach((fact, step) -> clock.confirm(step, fact)),
-                        live::show,
-                        () -> {}));
-        private final Pressing pressing = new Pressing(desk, clock, ClientBook.EMPTY);
 
-        private ServerUnderTest server() {
-            var answers = new Answers();
-            var forms = new FormRoutes(live, answers, ClientBook.EMPTY);
-            return new ServerUnderTest(
-                    List.of(new PageRoutes(live, answers), forms, new PressRoutes(pressing, live, answers, forms)));
-        }
+    private HouseByHand house() {
+        return new HouseByHand(story.floor(), clock, ledger);
+    }
 
-        @Override
-        public void close() {
-            desk.close();
-        }
+    private Pressing pressing(HouseByHand house) {
+        return new Pressing(house.desk, clock, ClientBook.EMPTY);
+    }
+
+    private ServerUnderTest server(HouseByHand house) {
+        var answers = new Answers();
+        var forms = new FormRoutes(house.live, answers, ClientBook.EMPTY);
+        return new ServerUnderTest(List.of(
+                new PageRoutes(house.live, answers),
+                forms,
+                new PressRoutes(pressing(house), house.live, answers, forms)));
     }
 
     /** Two minutes after the start the machine learns that it was off for 23 minutes, and a person says that this is right. */
@@ -77,9 +52,9 @@ class MissedTimeTest {
         story.arrivesFine();
         time.pass(Duration.ofMinutes(2));
         time.setWall(Duration.ofMinutes(24));
-        try (var house = new House();
-                var server = house.server()) {
-            house.pressing.confirmClock("press-one", "");
+        try (var house = house();
+                var server = server(house)) {
+            pressing(house).confirmClock("press-one", "");
             assertCaughtUpOn(server);
         }
     }
@@ -108,8 +83,8 @@ class MissedTimeTest {
     @Test
     void concernsNobodyInAnEmptySalon() {
         time.setWall(Duration.ofMinutes(24));
-        try (var house = new House()) {
-            house.pressing.confirmClock("press-one", "");
+        try (var house = house()) {
+            pressing(house).confirmClock("press-one", "");
         }
         assertThat(ledger.facts())
                 .extracting(Fact::event)

@@ -16,25 +16,16 @@ import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
-import rinsebell.app.asset.AssetRoutes;
 import rinsebell.app.desk.Answer;
-import rinsebell.app.desk.FloorDesk;
 import rinsebell.app.desk.LedgerByHand;
-import rinsebell.app.desk.PressMemory;
-import rinsebell.app.desk.Snapshot;
 import rinsebell.app.door.ProblemException;
 import rinsebell.app.http.ServerUnderTest;
 import rinsebell.app.page.Answers;
 import rinsebell.app.page.FormRoutes;
-import rinsebell.app.page.LiveFloor;
-import rinsebell.app.time.ClockProof;
 import rinsebell.app.time.SalonClock;
 import rinsebell.app.time.TimeByHand;
 import rinsebell.floor.client.ClientBook;
 import rinsebell.floor.testing.Story;
-import rinsebell.web.Assets;
-import rinsebell.web.Pages;
-import rinsebell.web.Words;
 import rinsebell.web.form.Fields;
 
 /** A disk that hangs: nobody is told more than is known. */
@@ -46,29 +37,15 @@ class PatienceTest {
     private final Story story = Story.stocked().at(TEN);
     private final TimeByHand time = new TimeByHand(TEN);
     private final SalonClock clock = SalonClock.startingAtTheWall(time, 1);
-    private final Snapshot loaded = Snapshot.of(story.floor(), Map.of());
-    private final LiveFloor live = new LiveFloor(
-            loaded,
-            clock,
-            new LiveFloor.Paper(new Pages(), Words.british(), Assets.under(AssetRoutes.PREFIX)),
-            List::of);
-    private final FloorDesk desk = new FloorDesk(
-            loaded,
-            new FloorDesk.Tools(
-                    ledger,
-                    new PressMemory(id -> Optional.empty()),
-                    (reason, on, texts) -> reason.code().name(),
-                    facts -> ClockProof.steps(facts).forEach((fact, step) -> clock.confirm(step, fact)),
-                    live::show,
-                    () -> {}));
-    private final Pressing patient = new Pressing(desk, clock, ClientBook.EMPTY);
-    private final Pressing shortly = new Pressing(desk, clock, ClientBook.EMPTY, Duration.ofSeconds(1));
-    private final Pressing hasty = new Pressing(desk, clock, ClientBook.EMPTY, Duration.ZERO);
+    private final HouseByHand house = new HouseByHand(story.floor(), clock, ledger);
+    private final Pressing patient = new Pressing(house.desk, clock, ClientBook.EMPTY);
+    private final Pressing shortly = new Pressing(house.desk, clock, ClientBook.EMPTY, Duration.ofSeconds(1));
+    private final Pressing hasty = new Pressing(house.desk, clock, ClientBook.EMPTY, Duration.ZERO);
 
     @AfterEach
     void close() {
         ledger.letGo();
-        desk.close();
+        house.close();
     }
 
     @Test
@@ -147,8 +124,9 @@ class PatienceTest {
 
     private ServerUnderTest server() {
         Answers answers = new Answers();
-        FormRoutes forms = new FormRoutes(live, answers, ClientBook.EMPTY);
-        return new ServerUnderTest(List.of(new ApiPresses(hasty, live), new PressRoutes(hasty, live, answers, forms)));
+        FormRoutes forms = new FormRoutes(house.live, answers, ClientBook.EMPTY);
+        return new ServerUnderTest(
+                List.of(new ApiPresses(hasty, house.live), new PressRoutes(hasty, house.live, answers, forms)));
     }
 
     private ValidatableResponse api(ServerUnderTest server, String id) {
