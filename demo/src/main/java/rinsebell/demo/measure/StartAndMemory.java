@@ -20,8 +20,8 @@ public final class StartAndMemory {
     private static final int PAGES = 40;
     private static final String READY = "ready on http://localhost:";
     private static final MachineTime MACHINE = new MachineTime();
-    /** A bell in the strip of what rings. */
-    private static final String RINGS = "class=\"bell ";
+    /** A bell in the strip of what rings, as the feed writes it. */
+    private static final String RINGS = "class=\\\"bell ";
 
     private static final int KILO = 1024;
 
