@@ -10,6 +10,7 @@ import com.microsoft.playwright.options.WaitForSelectorState;
 import java.time.Duration;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -145,6 +146,24 @@ class QueueIT extends SamplePages {
         allSent(page);
         assertThat(server.addresses).containsExactly("/visits/71/rinses");
         assertThat(values("press")).hasSize(1);
+    }
+
+    /** The Wi-Fi was so weak that the server gave up on the press half-way. */
+    @Test
+    void whatDidNotComeWholeIsSentAgain() {
+        var slow = new AtomicInteger(2);
+        page.route("**/rinses", route -> {
+            if (slow.getAndDecrement() > 0) {
+                route.fulfill(new Route.FulfillOptions().setStatus(408).setHeaders(SampleServer.OURS));
+            } else {
+                route.resume();
+            }
+        });
+        touch(page, "Water is on");
+        page.waitForCondition(() -> server.presses.size() == 1);
+        allSent(page);
+        assertThat(values("press")).hasSize(1);
+        assertThat(page.locator("#kept .question").count()).isZero();
     }
 
     @Test

@@ -14,6 +14,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
@@ -24,6 +25,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.TestMethodOrder;
 import org.junit.jupiter.api.io.TempDir;
+import rinsebell.app.time.MachineTime;
 
 /**
  * One client's day in a real browser, from the door to the door: pressed at a tablet and a phone, and seen at the wall,
@@ -59,12 +61,19 @@ class WholeDayIT {
     @BeforeAll
     void opens(@TempDir Path folder) throws Exception {
         PlaywrightAssertions.setDefaultAssertionTimeout(PATIENCE_MILLIS);
-        demo = RunningDemo.in(folder.resolve("data"));
+        demo = RunningDemo.under(Map.of("TZ", afternoon()), folder.resolve("data"));
         browsing = new Browsing();
         wall = browsing.screen(Size.WALL);
         tablet = browsing.screen(Size.TABLET);
         phone = browsing.screen(Size.PHONE);
         wall.navigate(demo.url() + "/");
+    }
+
+    /** Where it is early afternoon now: what was 40 minutes ago must not be of the salon's day before. */
+    private static String afternoon() {
+        var ahead = 13 - new MachineTime().wall().atOffset(ZoneOffset.UTC).getHour();
+        // The sign of these names is that of the way back to UTC (tz database, file etcetera).
+        return "Etc/GMT" + (ahead > 0 ? "-" : "+") + Math.abs(ahead);
     }
 
     @AfterAll

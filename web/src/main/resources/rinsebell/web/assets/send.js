@@ -12,6 +12,8 @@ const LONGEST_WAIT_MS = 4000;
 // The server itself answers within 20 s.
 const NO_ANSWER_MS = 25000;
 const SLOW_MS = 3000;
+/** RFC 9110, 15.5.9. */
+const TOO_SLOW = 408;
 /** What is sent later than this was not pressed now. */
 const AT_ONCE_MS = 1000;
 /** A larger step of one clock against the device's steady one is sleep, or somebody's hand. */
@@ -79,8 +81,8 @@ async function fetchOnce(one) {
   try {
     const response = await fetch(one.action, { method: "POST", body, headers, signal: given.signal });
     // What something else answers, at the server's address or between here and there, is no answer; and the server itself
-    // asks to be asked again while it does not know.
-    if (!isOurs(response) || response.headers.has("Retry-After")) return null;
+    // asks to be asked again while it does not know, and where the press did not come whole in time.
+    if (!isOurs(response) || response.status === TOO_SLOW || response.headers.has("Retry-After")) return null;
     const next = response.headers.get("Rinsebell-Next") ?? (response.redirected ? response.url : "");
     const unsure = response.headers.has("Rinsebell-Unsure");
     return { ok: response.ok, unsure, next, erasings: erasings(response), html: await response.text() };
