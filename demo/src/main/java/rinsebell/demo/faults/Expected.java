@@ -16,7 +16,8 @@ import rinsebell.floor.command.Rinse;
 /**
  * What should sound on one device, and since when: by the newest plan that its line brought, by true time and the salon's
  * distance from it, and by nothing that the device reckons itself. A turn is late when it does not sound a second after
- * the latest of: its instant; the fact that moved it; the wake or start of the device.
+ * the latest of: its instant; the fact that moved it; the wake or start of the device; the news that the salon's clock was
+ * moved.
  */
 final class Expected {
     private static final long SECOND = 1_000;
@@ -111,6 +112,7 @@ final class Expected {
             movedAt = day.agenda.now();
             started.clear();
             update(movedAt);
+            checkLater(movedAt);
             day.agenda.in(SECOND - 1, this::unlessCutOff);
         }
     }
@@ -118,11 +120,6 @@ final class Expected {
     /** Whoever heard that the clock was moved, and then lost the server, can't ask by how much. */
     private void unlessCutOff() {
         isToldWell &= tablet.isReached();
-    }
-
-    /** A question is on its way on a bad line, and no other is asked before it is answered. */
-    void asksAlready() {
-        isToldWell = false;
     }
 
     void pageBegins(Plan loaded) {
@@ -232,9 +229,11 @@ final class Expected {
 
     private long lateness(Turn.Key key) {
         var since = due.get(key);
-        return since == null || deceived || isOwn(key) || !isToldWell || excused.contains(key)
-                ? 0
-                : day.agenda.now() - Math.max(since, awakeSince);
+        return since == null || deceived || isOwn(key) || !isToldWell || excused.contains(key) ? 0 : lateness(since);
+    }
+
+    private long lateness(long since) {
+        return day.agenda.now() - Math.max(since, Math.max(awakeSince, movedAt));
     }
 
     private void check() {
@@ -250,7 +249,7 @@ final class Expected {
 
     private void inTime(Turn.Key key, long since, Set<Turn.Key> sounding) {
         var now = day.agenda.now();
-        var late = now - Math.max(since, awakeSince) >= SECOND;
+        var late = lateness(since) >= SECOND;
         Broken.unless(
                 !late || sounding.contains(key) || isOwn(key) || endsSoon(key),
                 Rule.SOUNDS_IN_TIME,

@@ -1,5 +1,6 @@
 package rinsebell.demo.faults;
 
+import java.time.Instant;
 import java.util.OptionalLong;
 import rinsebell.app.time.TimeSources;
 
@@ -40,8 +41,8 @@ final class Machine implements TimeSources {
     }
 
     @Override
-    public long wallMillis() {
-        return agenda.now() + wallAhead;
+    public Instant wall() {
+        return Instant.ofEpochMilli(agenda.now() + wallAhead);
     }
 
     @Override

@@ -198,7 +198,7 @@ final class Outbox {
         }
         attempt++;
         if (kept.removeFirst().again) {
-            tablet.sync.measure(told -> {});
+            tablet.sync.measureAnew(told -> {});
         } else {
             tablet.sync.measureIfOwed();
         }

@@ -70,10 +70,17 @@ final class Sync {
         begin(told);
     }
 
-    /** The server has been heard: what it did not say when it was asked last it may say now. */
+    /** As {@link #measure}; what is under way is given up, and whoever waits for it is told of this one. */
+    void measureAnew(Consumer<Boolean> told) {
+        routine = false;
+        waiting.add(told);
+        asksFirst();
+    }
+
+    /** The server has been heard: what it was asked in vain, or is being asked, it may say now. */
     void measureIfOwed() {
-        if (owed) {
-            measure(told -> {});
+        if (owed || !waiting.isEmpty()) {
+            measureAnew(told -> {});
         }
     }
 
@@ -170,20 +177,8 @@ final class Sync {
     /** What a beat says is not earlier than that; what contradicts the screen is looked into. */
     void hear(double server) {
         var beat = new Beat(server);
-        if (beat.agrees()) {
-            return;
-        }
-        if (waiting.isEmpty()) {
-            measure(beat::unless);
-        } else {
-            tablet.expected.asksAlready();
-            measure(well -> {
-                if (!well) {
-                    beat.unless(false);
-                } else if (!beat.agrees()) {
-                    measure(beat::unless);
-                }
-            });
+        if (!beat.agrees()) {
+            measureAnew(beat::unless);
         }
     }
 
@@ -229,20 +224,11 @@ final class Sync {
         gapSeen += jump;
         slept += day.parts.countsSleepAlone() ? Math.max(0, jump) : 0;
         forwards += Math.max(0, jump);
-        askAnew();
         if (jump > 0) {
             tablet.woke(jump);
         }
-        measure(told -> reckons(mine));
+        measureAnew(told -> reckons(mine));
         tablet.inSteady(day.parts.wakePatience(WAKE_PATIENCE), () -> reckons(mine));
-    }
-
-    /** What was on its way when the device slept tells nothing: whoever waits for it is told of what is asked now. */
-    private void askAnew() {
-        routine = false;
-        if (!waiting.isEmpty()) {
-            asksFirst();
-        }
     }
 
     /** Takes for sleep what no answer has told of. */

@@ -189,7 +189,7 @@ final class Tablet {
     }
 
     void connected() {
-        sync.measure(told -> {});
+        sync.measureAnew(told -> {});
         outbox.send();
     }
 

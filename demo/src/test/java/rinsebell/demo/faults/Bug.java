@@ -31,7 +31,7 @@ enum Bug {
         }
     }),
     /** What the disk did not take is answered as if it had. */
-    FULL_DISK_HUSHED_UP(Rule.ANSWERED_IS_KEPT, 8, new Parts() {
+    FULL_DISK_HUSHED_UP(Rule.ANSWERED_IS_KEPT, 21, new Parts() {
         @Override
         boolean tellsNotSaved() {
             return false;
@@ -89,14 +89,14 @@ enum Bug {
         }
     }),
     /** A hand that sets a device's clock makes what waits there older. */
-    HAND_TAKEN_FOR_SLEEP(Rule.HAPPENED_WHEN_PRESSED, 98, new Parts() {
+    HAND_TAKEN_FOR_SLEEP(Rule.HAPPENED_WHEN_PRESSED, 481, new Parts() {
         @Override
         boolean tellsHandFromSleep() {
             return false;
         }
     }),
     /** An older piece takes the place of a newer one. */
-    OLDER_PIECE_SHOWN(Rule.SOUNDS_IN_TIME, 27, new Parts() {
+    OLDER_PIECE_SHOWN(Rule.SOUNDS_IN_TIME, 4, new Parts() {
         @Override
         boolean isOlder(boolean byRule, Plan is, Plan was) {
             return false;
@@ -171,7 +171,7 @@ enum Bug {
         }
     }),
     /** Of several answers the one that took longest tells the time. */
-    LEAST_SURE_ANSWER_COUNTS(Rule.SOUNDS_IN_TIME, 1, new Parts() {
+    LEAST_SURE_ANSWER_COUNTS(Rule.SOUNDS_IN_TIME, 2, new Parts() {
         @Override
         boolean takesSurest() {
             return false;
@@ -206,14 +206,14 @@ enum Bug {
         }
     }),
     /** What was answered on a device stays quiet there. */
-    QUIET_FOR_EVER(Rule.SOUNDS_IN_TIME, 1, new Parts() {
+    QUIET_FOR_EVER(Rule.SOUNDS_IN_TIME, 8, new Parts() {
         @Override
         long quietMillis(long byRule) {
             return 100 * byRule;
         }
     }),
     /** What was answered on a device stays quiet until the salon's time says so, however far that was put back. */
-    QUIET_BY_THE_SALONS_TIME_ALONE(Rule.SOUNDS_IN_TIME, 1428, new Parts() {
+    QUIET_BY_THE_SALONS_TIME_ALONE(Rule.SOUNDS_IN_TIME, 711, new Parts() {
         @Override
         boolean isQuietByOwnCount(double passed, long millis) {
             return true;
@@ -260,14 +260,14 @@ enum Bug {
         }
     }),
     /** A crash between the fact that the clock was put right and its mark brings the time before back. */
-    FACT_WITHOUT_MARK(Rule.CLOCK_HOLDS, 286, new Parts() {
+    FACT_WITHOUT_MARK(Rule.CLOCK_HOLDS, 327, new Parts() {
         @Override
         ClockProof proof(ClockProof read) {
             return withoutSteps(read);
         }
     }),
     /** Devices hear seconds later that the clock was put right. */
-    CLOCK_PUT_RIGHT_UNHEARD(Rule.SOUNDS_IN_TIME, 1, new Parts() {
+    CLOCK_PUT_RIGHT_UNHEARD(Rule.SOUNDS_IN_TIME, 8, new Parts() {
         @Override
         boolean beatsAtOnce() {
             return false;

@@ -2,7 +2,7 @@ package rinsebell.web.board;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import rinsebell.floor.Floor;
@@ -25,7 +25,6 @@ public final class Boards {
     /** The bells, and who would be rung for. */
     public static final String DEVICE = "device";
 
-    private static final Set<String> PLAIN = Set.of(FLOOR, BASINS, DESK, POCKET, BELLS, ALL_BELLS, DEVICE);
     private static final Pattern NUMBERED = Pattern.compile("(visit|pocket)-(\\d{1,18})");
 
     private Boards() {}
@@ -40,41 +39,37 @@ public final class Boards {
 
     /** Whether there is such a board. */
     public static boolean isKnown(String name, Floor floor) {
-        var numbered = NUMBERED.matcher(name);
-        if (!numbered.matches()) {
-            return PLAIN.contains(name);
-        }
-        var number = Long.parseLong(numbered.group(2));
-        return numbered.group(1).equals("pocket")
-                ? floor.salon().staffMember(new StaffId(number)).isPresent()
-                : floor.visit(new VisitId(number)).isPresent();
+        return drawing(name, floor).isPresent();
     }
 
     /** The fragments of a board at a moment; empty when there is no such board. */
     public static Optional<List<Fragment>> fragments(String name, Moment moment) {
+        return drawing(name, moment.floor()).map(drawing -> drawing.apply(moment));
+    }
+
+    private static Optional<Function<Moment, List<Fragment>>> drawing(String name, Floor floor) {
         return switch (name) {
-            case FLOOR -> Optional.of(new FloorBoard(moment).fragments());
-            case BASINS -> Optional.of(new BasinBoard(moment).fragments());
-            case DESK -> Optional.of(new DeskBoardTelling(moment).fragments());
-            case POCKET -> Optional.of(new PocketBoard(moment, null).fragments());
-            case BELLS -> Optional.of(List.of(new DeskBoardTelling(moment).strip()));
-            case DEVICE -> Optional.of(List.of(new DeskBoardTelling(moment).strip(), new EarsTelling(moment).ears()));
-            case ALL_BELLS -> Optional.of(new BellBoard(moment).fragments());
-            default -> numbered(NUMBERED.matcher(name), moment);
+            case FLOOR -> Optional.of(moment -> new FloorBoard(moment).fragments());
+            case BASINS -> Optional.of(moment -> new BasinBoard(moment).fragments());
+            case DESK -> Optional.of(moment -> new DeskBoardTelling(moment).fragments());
+            case POCKET -> Optional.of(moment -> new PocketBoard(moment, null).fragments());
+            case BELLS -> Optional.of(moment -> List.of(new DeskBoardTelling(moment).strip()));
+            case DEVICE ->
+                Optional.of(moment -> List.of(new DeskBoardTelling(moment).strip(), new EarsTelling(moment).ears()));
+            case ALL_BELLS -> Optional.of(moment -> new BellBoard(moment).fragments());
+            default -> numbered(NUMBERED.matcher(name), floor);
         };
     }
 
-    private static Optional<List<Fragment>> numbered(Matcher name, Moment moment) {
+    private static Optional<Function<Moment, List<Fragment>>> numbered(Matcher name, Floor floor) {
         if (!name.matches()) {
             return Optional.empty();
         }
         var number = Long.parseLong(name.group(2));
-        if (name.group(1).equals("pocket")) {
-            return moment.floor()
-                    .salon()
-                    .staffMember(new StaffId(number))
-                    .map(member -> new PocketBoard(moment, member.id()).fragments());
-        }
-        return moment.floor().visit(new VisitId(number)).map(visit -> new ChairBoard(moment, visit).fragments());
+        return name.group(1).equals("pocket")
+                ? floor.salon()
+                        .staffMember(new StaffId(number))
+                        .map(member -> moment -> new PocketBoard(moment, member.id()).fragments())
+                : floor.visit(new VisitId(number)).map(visit -> moment -> new ChairBoard(moment, visit).fragments());
     }
 }

@@ -4,7 +4,7 @@
 import { now, pace } from "./clock.js";
 import { erasings, isOurs } from "./ours.js";
 import { all, note, remove } from "./queue.js";
-import { isKnown, measure, measureIfOwed, utmost } from "./sync.js";
+import { isKnown, measure, measureAnew, measureIfOwed, utmost } from "./sync.js";
 import { BUSY, inTurn, PAGE } from "./turn.js";
 
 const FIRST_WAIT_MS = 500;
@@ -104,7 +104,7 @@ async function attempt(one) {
     return undefined;
   }
   // Who could not be reached is there again, and may tell another time than before: the bells that come with it hang on it.
-  if (one.again) measure();
+  if (one.again) measureAnew();
   else measureIfOwed();
   const show = await hooks.answered(one, answer);
   await remove("presses", one.n);

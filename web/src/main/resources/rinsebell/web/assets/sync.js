@@ -89,13 +89,19 @@ export function measure() {
   return told;
 }
 
-/** The server has been heard: what it did not say when it was asked last it may say now. */
-export const measureIfOwed = () => owed && measure();
-
 function drop() {
   measuring?.mine.abort();
   measuring = undefined;
 }
+
+/** Asks as `measure` does; what is under way may be lost, or from before the server's clock was put right, and is given up. */
+export function measureAnew() {
+  drop();
+  return measure();
+}
+
+/** The server has been heard: what it was asked in vain, or is being asked, it may say now. */
+export const measureIfOwed = () => (owed || measuring) && measureAnew();
 
 // For a page that opens without the server: a guess, which the device's own time of day is good enough for.
 function keep() {
@@ -125,13 +131,8 @@ export async function hear(server, speed) {
   const since = looks;
   const said = () => server + (performance.now() - heard) * speed;
   const ahead = () => now() - said();
-  const agrees = () =>
-    speed === pace() && doubt() < Infinity && ahead() >= -doubt() && ahead() <= doubt() + LATE_BEAT_MS * speed;
-  if (agrees()) return;
-  // What was under way already may have been asked before the clock was put right, and is asked once more.
-  const old = measuring !== undefined;
-  const answered = (await measure()) && (!old || agrees() || (await measure()));
-  if (answered || since !== looks) return;
+  if (speed === pace() && doubt() < Infinity && ahead() >= -doubt() && ahead() <= doubt() + LATE_BEAT_MS * speed) return;
+  if ((await measureAnew()) || since !== looks) return;
   if (speed !== pace() || ahead() < -doubt() || doubt() === Infinity) {
     set(said(), speed);
     slept = 0;
@@ -149,9 +150,8 @@ async function look() {
   gapSeen += jump;
   slept += Math.max(0, jump);
   forwards += Math.max(0, jump);
-  drop();
   if (jump > 0) document.dispatchEvent(new CustomEvent("woke", { detail: jump }));
-  await Promise.race([measure(), rest(WAKE_PATIENCE_MS)]);
+  await Promise.race([measureAnew(), rest(WAKE_PATIENCE_MS)]);
   if (mine !== looks || slept === 0) return;
   guess(now() + slept * pace(), pace());
   slept = 0;
@@ -170,5 +170,5 @@ export function start() {
   setInterval(look, LOOK_MS);
   addEventListener("pageshow", (event) => event.persisted && wake());
   document.addEventListener("visibilitychange", () => document.visibilityState === "visible" && wake());
-  document.addEventListener("connected", measure);
+  document.addEventListener("connected", measureAnew);
 }

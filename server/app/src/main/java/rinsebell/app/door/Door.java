@@ -93,9 +93,7 @@ public final class Door {
 
     private void answer(Problem problem, Context ctx) {
         ctx.status(problem.code().status());
-        if (problem.code() == ProblemCode.REPORTS_BUSY) {
-            ctx.header("Retry-After", "5");
-        }
+        problem.code().retryAfterSeconds().ifPresent(seconds -> ctx.header("Retry-After", String.valueOf(seconds)));
         ctx.contentType(ProblemText.typeFor(ctx.path()));
         ctx.result(text.write(problem, ctx.path()).getBytes(StandardCharsets.UTF_8));
     }

@@ -1,6 +1,7 @@
 package rinsebell.app.door;
 
 import java.util.Locale;
+import java.util.OptionalInt;
 
 /** Every way in which a request can fail before or beside the rules of the floor. */
 public enum ProblemCode {
@@ -49,7 +50,7 @@ public enum ProblemCode {
     /** What stands beside the floor, such as records of clients, can't be read just now. */
     RECORDS_AWAY(503),
     /** So many ask for reports that whoever came last would have to wait. */
-    REPORTS_BUSY(503),
+    REPORTS_BUSY(503, 5),
     /** The press could not be made durable; the floor is as before. */
     NOT_SAVED(503),
     /** The same, but somebody is hurt, so it rings on every screen although it is not on disk. */
@@ -59,15 +60,28 @@ public enum ProblemCode {
     /** As many screens are connected as the feed serves. */
     TOO_MANY_SCREENS(503);
 
+    private static final int NOBODY_KNOWS = -1;
+
     private final int status;
+    private final int retryAfterSeconds;
 
     ProblemCode(int status) {
+        this(status, NOBODY_KNOWS);
+    }
+
+    ProblemCode(int status, int retryAfterSeconds) {
         this.status = status;
+        this.retryAfterSeconds = retryAfterSeconds;
     }
 
     /** The status of the answer (RFC 9110). */
     public int status() {
         return status;
+    }
+
+    /** After how many seconds asking again is worth it (RFC 9110, section 10.2.3); empty where nobody can tell. */
+    OptionalInt retryAfterSeconds() {
+        return retryAfterSeconds == NOBODY_KNOWS ? OptionalInt.empty() : OptionalInt.of(retryAfterSeconds);
     }
 
     /** The code as scripts read it, such as {@code not-found}. */

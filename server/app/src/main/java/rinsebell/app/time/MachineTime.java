@@ -21,11 +21,6 @@ public final class MachineTime implements TimeSources {
     private final String bootId = read(BOOT_ID);
 
     @Override
-    public long wallMillis() {
-        return System.currentTimeMillis();
-    }
-
-    @Override
     public Instant wall() {
         return Instant.now();
     }

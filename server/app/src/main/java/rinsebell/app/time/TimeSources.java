@@ -6,12 +6,12 @@ import java.util.OptionalLong;
 /** What a machine says about time. The salon's clock asks nothing else, so a test can turn time by hand. */
 public interface TimeSources {
 
-    /** The wall clock: milliseconds since 1970 in UTC. People and time servers can set it at any moment. */
-    long wallMillis();
+    /** The wall clock, as finely as the system tells it. People and time servers can set it at any moment. */
+    Instant wall();
 
-    /** The wall clock, as finely as the system tells it. */
-    default Instant wall() {
-        return Instant.ofEpochMilli(wallMillis());
+    /** The wall clock in whole milliseconds since 1970 in UTC. */
+    default long wallMillis() {
+        return wall().toEpochMilli();
     }
 
     /** A counter in nanoseconds that nobody can set. It may stand still while the machine sleeps. */

@@ -36,8 +36,8 @@ class HourlyCopiesTest {
         }
 
         @Override
-        public long wallMillis() {
-            return now.toEpochMilli();
+        public Instant wall() {
+            return now;
         }
 
         @Override

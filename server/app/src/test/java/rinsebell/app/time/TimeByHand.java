@@ -7,16 +7,14 @@ import java.util.OptionalLong;
 /** A machine whose clocks move only when a test moves them. */
 public class TimeByHand implements TimeSources {
 
-    private final int nanosIntoMilli;
-    private long wallMillis;
+    private Instant wall;
     private long nanos = 5_000_000_000L;
     private long uptimeMillis = 70_000;
     private boolean tellsUptime = true;
     private String bootId = "boot-1";
 
     public TimeByHand(Instant wall) {
-        wallMillis = wall.toEpochMilli();
-        nanosIntoMilli = wall.getNano() % 1_000_000;
+        this.wall = wall;
     }
 
     /** Time goes by while the machine is awake. */
@@ -27,13 +25,13 @@ public class TimeByHand implements TimeSources {
 
     /** Time goes by while the machine sleeps: the monotonic counter stands still. */
     public synchronized void sleep(Duration time) {
-        wallMillis += time.toMillis();
+        wall = wall.plus(time);
         uptimeMillis += time.toMillis();
     }
 
     /** Somebody sets the wall clock. */
     public synchronized void setWall(Duration by) {
-        wallMillis += by.toMillis();
+        wall = wall.plus(by);
     }
 
     /** The machine starts anew. */
@@ -50,13 +48,8 @@ public class TimeByHand implements TimeSources {
     }
 
     @Override
-    public synchronized long wallMillis() {
-        return wallMillis;
-    }
-
-    @Override
     public synchronized Instant wall() {
-        return Instant.ofEpochMilli(wallMillis).plusNanos(nanosIntoMilli);
+        return wall;
     }
 
     @Override

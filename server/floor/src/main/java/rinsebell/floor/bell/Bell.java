@@ -129,7 +129,7 @@ public record Bell(
     /** When it became due: the beginning of the first stage that rings at all, or of its first. */
     public Instant since() {
         return stages.stream()
-                .filter(stage -> stage.priority() != Priority.SILENT)
+                .filter(Stage::rings)
                 .findFirst()
                 .orElse(stages.get(0))
                 .from();

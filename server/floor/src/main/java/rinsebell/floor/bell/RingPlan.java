@@ -78,7 +78,7 @@ final class RingPlan {
     /** No call gets narrower because the bell comes to a further stage meanwhile. */
     private void begins(Stage begun) {
         stage = begun;
-        if (begun.priority() == Priority.SILENT) {
+        if (!begun.rings()) {
             write(begun.from());
         } else if (state.isRinging()) {
             rings(begun.from());
@@ -89,7 +89,7 @@ final class RingPlan {
 
     /** What was seen of an earlier stage, or for fewer reasons, is not this. */
     private void isSeen(Seen seen) {
-        if (stage != null && stage.priority() != Priority.SILENT && seen.covers(stage) && bell.isSeenWhole(stage)) {
+        if (stage != null && stage.rings() && seen.covers(stage) && bell.isSeenWhole(stage)) {
             happens(Happening.SEEN, seen.at());
             next = seen.what().ends() ? null : seen.at().plus(stage.priority().again(house));
         }

@@ -26,11 +26,7 @@ final class AskedBell {
      */
     static Instant seenAt(BellKey key, Floor floor, Asked asked) {
         var seen = asked.seenAt();
-        return floor.bells().stream()
-                .filter(one -> one.key().equals(key))
-                .flatMap(bell -> beforeFresh(bell, seen).stream())
-                .findFirst()
-                .orElse(seen);
+        return bell(key, floor).flatMap(bell -> beforeFresh(bell, seen)).orElse(seen);
     }
 
     private static Optional<Instant> beforeFresh(Bell bell, Instant seen) {
@@ -43,28 +39,24 @@ final class AskedBell {
 
     /** The bell itself first, then whatever rings with it; none when it is in no stage. */
     static List<Bell> of(BellKey key, Floor floor, Instant now) {
-        var bells = floor.bells();
-        return bells.stream()
-                .filter(one -> one.key().equals(key) && one.at(now).isPresent())
-                .findFirst()
-                .map(asked -> java.util.stream.Stream.concat(
-                                java.util.stream.Stream.of(asked),
-                                bells.stream()
-                                        .filter(one ->
-                                                one != asked && one.round().equals(asked.round()))
-                                        .filter(one -> one.isRinging(now)))
-                        .toList())
-                .orElse(List.of());
+        var asked = bell(key, floor).filter(one -> one.at(now).isPresent());
+        var others = floor.bells().stream()
+                .filter(one -> asked.filter(bell -> one != bell && one.round().equals(bell.round()))
+                        .isPresent())
+                .filter(one -> one.isRinging(now));
+        return java.util.stream.Stream.concat(asked.stream(), others).toList();
     }
 
     /** A press that says that it is older than the bell it answers to is not: it was pressed when the bell had begun. */
     static Optional<Reason> tooEarly(BellKey key, Floor floor, Asked asked) {
-        return floor.bells().stream()
-                .filter(one -> one.key().equals(key))
+        return bell(key, floor)
                 .map(one -> one.stages().get(0).from())
                 .filter(from -> asked.seenAt().isBefore(from) && !from.isAfter(asked.now()))
-                .map(from -> Reason.of(ReasonCode.TOO_EARLY, from))
-                .findFirst();
+                .map(from -> Reason.of(ReasonCode.TOO_EARLY, from));
+    }
+
+    private static Optional<Bell> bell(BellKey key, Floor floor) {
+        return floor.bells().stream().filter(one -> one.key().equals(key)).findFirst();
     }
 
     /** A bowl may have been meant for somebody who never came: that is the day's then. */
