@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import org.jetbrains.lincheck.LincheckAssertionError;
 import org.jetbrains.lincheck.datastructures.ModelCheckingOptions;
+import org.jetbrains.lincheck.datastructures.StressOptions;
 
 /**
  * Whether threads that use a class at once always see what they would see one after the other, in some order.
@@ -17,6 +18,21 @@ public final class Races {
     /** @param uses a class whose operations are what threads do to a thing of its own */
     public static void noneIn(Class<?> uses) {
         options().check(uses);
+    }
+
+    /**
+     * The same with real threads and as many tries as there is time for, where what is shared are queues and sets of the
+     * JDK, whose insides the other does not interleave, or more than it can look through.
+     */
+    public static void noneUnderStress(Class<?> uses) {
+        new StressOptions()
+                .iterations(6)
+                .invocationsPerIteration(1_000)
+                .threads(2)
+                .actorsPerThread(3)
+                .actorsBefore(0)
+                .actorsAfter(1)
+                .check(uses);
     }
 
     /** A race is found where one is: whoever asks for none can fail. */
