@@ -5,7 +5,9 @@ import java.sql.SQLException;
 import java.time.Instant;
 import java.util.Arrays;
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.PreparedBatch;
 import org.jdbi.v3.core.statement.StatementContext;
@@ -34,8 +36,15 @@ final class SoundedTable {
                       and turn_ms = :turn_ms
                       and device = :device)
                 """);
-        all.forEach(one -> add(batch, one));
+        firstOfEach(all).forEach(one -> add(batch, one));
         return Arrays.stream(batch.execute()).sum();
+    }
+
+    /** Within one batch H2 goes on answering "exists" as it did before the same was added. */
+    private static Collection<Sounded> firstOfEach(Collection<Sounded> all) {
+        Map<List<Object>, Sounded> first = new LinkedHashMap<>();
+        all.forEach(one -> first.putIfAbsent(List.of(one.turn(), one.device()), one));
+        return first.values();
     }
 
     private static void add(PreparedBatch row, Sounded one) {

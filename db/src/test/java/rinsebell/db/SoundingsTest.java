@@ -64,6 +64,17 @@ final class SoundingsTest {
         });
     }
 
+    /** A device that heard no answer tells again, and both may wait to be written. */
+    @Test
+    void whatIsToldTwiceAtOnceIsWrittenOnce() throws Exception {
+        Sounded first = sounded("a", "10:00", "10:00:01");
+        Sounded other = sounded("b", "10:00", "10:00:02");
+        with(path, store -> {
+            assertThat(store.soundings().add(List.of(first, other, first))).isEqualTo(2);
+            assertThat(store.soundings().between(at("09:00"), at("11:00"))).containsExactly(first, other);
+        });
+    }
+
     @Test
     void itIsForgotten() throws Exception {
         Sounded kept = sounded("a", "10:00", "10:00:01");

@@ -111,6 +111,7 @@ final class Samples {
                         "chair 3",
                         at("14:21:36"),
                         "/chairs/3",
+                        1,
                         "Chair 3, please",
                         "/bells/acknowledge?kind=rinse&subject=73&anchor=88",
                         List.of(
@@ -128,6 +129,7 @@ final class Samples {
                         "chair 6",
                         at("14:18:38"),
                         "/chairs/6",
+                        2,
                         "Chair 6, please",
                         "/bells/acknowledge?kind=strand-check&subject=76&anchor=61",
                         List.of(

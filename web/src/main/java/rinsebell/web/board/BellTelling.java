@@ -39,17 +39,20 @@ final class BellTelling {
         this.wall = wall;
     }
 
-    /** The loudest first; of equals those that nobody has seen, then what does harm, then the one that rings longest. */
+    /**
+     * The loudest first; of equals what does harm, whoever has seen it, for seen is not done; then those that nobody has
+     * seen, then the one that rings longest.
+     */
     Comparator<Bell> loudestFirst() {
         return Comparator.comparing((Bell bell) -> urgency(bell))
                 .reversed()
-                .thenComparing(bell -> bell.isSeen(moment.now()))
                 .thenComparing(bell -> harm(bell.kind()))
+                .thenComparing(bell -> bell.isSeen(moment.now()))
                 .thenComparing(Bell::since);
     }
 
     /** What has to come off goes before what has to be looked at. */
-    private static int harm(BellKind kind) {
+    static int harm(BellKind kind) {
         return switch (kind) {
             case BURNING, HOT_FOIL -> 0;
             case RINSE,
@@ -232,6 +235,7 @@ final class BellTelling {
                 where(bell),
                 counts(bell),
                 href(bell),
+                harm(bell.kind()),
                 spoken(bell),
                 wall ? null : hear(bell),
                 bell.rings().stream().map(ring -> turn(bell, ring)).toList());

@@ -1,5 +1,6 @@
 package rinsebell.web.board;
 
+import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -12,7 +13,6 @@ import rinsebell.floor.salon.StaffMember;
 import rinsebell.floor.visit.Visit;
 import rinsebell.web.view.BellStrip;
 import rinsebell.web.view.Fragment;
-import rinsebell.web.view.HeadCard;
 import rinsebell.web.view.HeadList;
 import rinsebell.web.view.Press;
 import rinsebell.web.view.Press.Weight;
@@ -70,19 +70,29 @@ public final class PocketBoard {
                 .as(member.id().equals(who) ? Weight.MAIN : Weight.PLAIN);
     }
 
-    /** Whoever needs somebody first comes first. */
+    /** Whoever needs somebody first comes first, in the order of the bells. */
     public HeadList mine() {
         var basins = new BasinRows(moment);
         var cards = moment.floor().openVisits().stream()
                 .filter(this::isMine)
                 .map(visit -> new HeadTelling(moment, visit, false))
-                .map(head -> HeadCards.of(head, new HeadPresses(head, basins).main()))
-                .sorted(Comparator.comparing((HeadCard card) -> card.due().urgency())
+                .sorted(Comparator.comparing((HeadTelling head) -> head.due().urgency())
                         .reversed()
-                        .thenComparing(card -> card.due().instant().orElse(java.time.Instant.MAX)))
+                        .thenComparing(PocketBoard::harm)
+                        .thenComparing(head -> head.due().instant().orElse(Instant.MAX)))
+                .map(head -> HeadCards.of(head, new HeadPresses(head, basins).main()))
                 .toList();
         var title = who == null ? moment.say("pocket.all") : moment.say("pocket.of", moment.name(who));
         return new HeadList("pocket", title, cards, moment.say("pocket.none"));
+    }
+
+    /** What has to come off goes before what has to be looked at for longer. */
+    private static int harm(HeadTelling head) {
+        return new HeadNext(head)
+                .asking().stream()
+                        .findFirst()
+                        .map(bell -> BellTelling.harm(bell.kind()))
+                        .orElse(Integer.MAX_VALUE);
     }
 
     private boolean isMine(Visit visit) {

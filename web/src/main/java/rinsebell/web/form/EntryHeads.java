@@ -72,9 +72,10 @@ final class EntryHeads {
         return named.isEmpty() ? everything(entries) : named;
     }
 
+    /** With nothing on no field is wrong: that nothing is on is what there is to say. */
     private static Set<ApplicationId> everything(Entries entries) {
         var all = onHair(entries).stream().map(Application::id).collect(Collectors.toUnmodifiableSet());
-        return entries.needed("applications", Optional.of(all).filter(some -> !some.isEmpty()), Set.of(NO_APPLICATION));
+        return all.isEmpty() ? Set.of(NO_APPLICATION) : all;
     }
 
     /** Look again in so many minutes, or rinse; null for "by the directions". */

@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param round the bell with which it is one to a person; its own id where it stands alone
  * @param where such as "chair 3"
  * @param counts the instant that it counts from or to
+ * @param harm of bells that ring alike the one with the least goes first
  * @param spoken what a device may say aloud: nothing that is private or alarms a client
  * @param hear where the "heard" press goes; none where there is nothing to press
  * @param turns what it does, and when, if nobody does anything
@@ -24,6 +25,7 @@ public record Rung(
         String where,
         Instant counts,
         String href,
+        int harm,
         String spoken,
         @Nullable String hear,
         List<Turn> turns) {

@@ -24,9 +24,27 @@ const element = (name, className, text) => Object.assign(document.createElement(
 
 const said = ({ label, pressed }) => `${label} ${clockTime(pressed)}`;
 
+const sent = (action, entries) => {
+  const body = new URLSearchParams(entries);
+  body.delete("press");
+  return `${action}?${body}`;
+};
+
+// What has been pressed and waits says so on its button: nobody should wonder, and press again.
+function mark(presses) {
+  const waiting = new Map(presses.map((one) => [sent(one.action, one.body), one]));
+  for (const form of document.querySelectorAll("form[data-press='']")) {
+    const one = waiting.get(sent(form.action, new FormData(form)));
+    const button = form.querySelector("button");
+    if (one) button.dataset.waits = words().pressed.replace("{0}", clockTime(one.pressed));
+    else delete button?.dataset.waits;
+  }
+}
+
 /** Says what waits. */
 export async function showWaiting() {
   const presses = await all("presses");
+  mark(presses);
   const text = (presses.length === 1 ? words().waits : words().wait).replace("{0}", presses.length);
   const line = element("p", "answer medium waiting", `${text} ${presses.map(said).join(", ")}`);
   line.setAttribute("role", "status");

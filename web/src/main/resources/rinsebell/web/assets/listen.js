@@ -10,6 +10,9 @@ import { playNow, state, unlock } from "./sound.js";
 const TELL_MS = 10000;
 const MUTE_MS = 600000;
 const tab = freshId();
+/** Of the three ways to ring those that were tried on this page: only who has heard them can say so. */
+const tried = new Set();
+const WAYS = 3;
 const TOUCHED = "rinsebell-sound";
 
 // On, but nobody has tried it since the shift began.
@@ -30,6 +33,8 @@ function show() {
   for (const choice of document.querySelectorAll("button[data-ear]")) choice.setAttribute("aria-pressed", choice.dataset.ear === chosen().ear);
   document.querySelector("[data-device=spoken]")?.setAttribute("aria-pressed", chosen().spoken);
   document.querySelector("[data-device=mute]")?.setAttribute("aria-pressed", muted());
+  const heard = document.querySelector("[data-device=heard]");
+  if (heard) heard.disabled = tried.size < WAYS;
 }
 
 // Not more than now and then, and never in the way: a device that can't tell is one that is not there.
@@ -61,7 +66,11 @@ const works = {
 function pressed(event) {
   const button = event.target.closest("button");
   if (!button) return;
-  if (button.dataset.play) playNow(button.dataset.play);
+  if (button.dataset.play) {
+    playNow(button.dataset.play);
+    tried.add(button.dataset.play);
+    show();
+  }
   if (button.dataset.ear !== undefined) choose({ ear: button.dataset.ear });
   works[button.dataset.device]?.();
   if (button.matches(".sound") && shown() === "unchecked") location.assign("/device");

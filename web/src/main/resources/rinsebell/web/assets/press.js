@@ -12,12 +12,19 @@ import { PAGE } from "./turn.js";
 const SHOWN_MS = 60000;
 /** Two touches of one knuckle are one press, unless the first has its answer already. */
 const KNUCKLE_MS = 700;
+const KNUCKLE_PX = 32;
 /** An answer that took longer is told of, but moves nobody to another page. */
 const LATE_MS = 10000;
 /** Burning stands in no line. */
 const URGENT = /\/discomfort$/;
+/** "Heard" that comes too late, for a bell that is over, needs nobody's answer. */
+const HEARD = /\/bells\/acknowledge(\?|$)/;
 
 let before = {};
+/** Where the page was touched last, and where it was when something was pressed last; nowhere for the keyboard. */
+const NOWHERE = { x: NaN, y: NaN };
+let touch = NOWHERE;
+let last = { ...NOWHERE, at: NaN, payload: "" };
 let tabs;
 
 /** 128 random bits. `crypto.randomUUID` is missing over plain HTTP on a LAN. */
@@ -94,7 +101,7 @@ async function answered(one, answer) {
   before = {};
   const own = one.page === PAGE;
   const late = !own || age(one) > LATE_MS;
-  if (late && !answer.ok) await ask(one, refusal(answer.html), answer.erasings);
+  if (late && !answer.ok && !HEARD.test(one.action)) await ask(one, refusal(answer.html), answer.erasings);
   tabs?.postMessage({ one, ok: answer.ok, unsure: answer.unsure });
   return () => {
     if (own && !(late && (answer.next || !answer.ok))) told(answer);
@@ -109,13 +116,21 @@ function hear({ data: { one, ok, unsure } }) {
   showLess();
 }
 
+// The same press again; or another one at the same spot, where the answer to the first has put it. Burning always counts.
+function isSameKnuckle(form, payload, at) {
+  const again = before.payload === payload && at - before.at < KNUCKLE_MS;
+  const isSameSpot = Math.hypot(touch.x - last.x, touch.y - last.y) < KNUCKLE_PX && at - last.at < KNUCKLE_MS;
+  return again || (isSameSpot && payload !== last.payload && !URGENT.test(form.action));
+}
+
 async function press(form, submitter) {
   const body = new URLSearchParams(new FormData(form, submitter));
   body.delete("press");
   const payload = `${form.action}?${body}`;
   const at = performance.now();
-  if (before.payload === payload && at - before.at < KNUCKLE_MS) return;
+  if (isSameKnuckle(form, payload, at)) return;
   before = { payload, at };
+  last = { ...touch, at, payload };
   const id = freshId();
   body.set("press", id);
   const label = (submitter?.querySelector("strong") ?? submitter)?.textContent.trim() ?? "";
@@ -142,7 +157,9 @@ export function start() {
     event.preventDefault();
     press(form, event.submitter);
   });
+  addEventListener("pointerdown", ({ clientX: x, clientY: y }) => (touch = { x, y }), true);
   document.addEventListener("keydown", (event) => {
+    touch = NOWHERE;
     if (event.key === "Escape") document.getElementById("answer")?.replaceChildren();
   });
 }

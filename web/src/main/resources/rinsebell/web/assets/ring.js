@@ -19,8 +19,8 @@ function turn(text, words) {
 }
 
 function bell(element) {
-  const { bell: id, round, where, counts, href, spoken, hear, words, turns } = element.dataset;
-  return { id, round, where, counts: Number(counts), href, spoken, hear, turns: turns.split(" ").map((text) => turn(text, words.split("|"))) };
+  const { bell: id, round, where, counts, href, harm, spoken, hear, words, turns } = element.dataset;
+  return { id, round, where, counts: Number(counts), href, harm: Number(harm), spoken, hear, turns: turns.split(" ").map((text) => turn(text, words.split("|"))) };
 }
 
 /** Every bell of the floor with all that it will do. */
@@ -32,8 +32,8 @@ const turnAt = (one, at) => one.turns.filter((each) => each.from <= at).pop();
 // Whether an ear hears that turn.
 const hears = (ear, { how, ears }) => how === "rings" && (ears.includes("all") || ears.includes(ear) || (ear === "all" && ears.length > 0));
 
-// Each bell with the turn that it is in, which is a quiet one where this device has answered it itself: the most urgent
-// first, of those what rings, then what began first.
+// Each bell with the turn that it is in, which is a quiet one where this device has answered it itself: in the order of the
+// server, the most urgent first, of those what does harm, then what rings, then what began first.
 function turned(all, at) {
   const quiet = (one, turn) => (isAnswered(one, turn, all, at) ? { ...turn, how: "heard" } : turn);
   const rings = ({ turn }) => (turn.how === "rings" ? 0 : 1);
@@ -42,7 +42,7 @@ function turned(all, at) {
     .map((one) => ({ one, turn: turnAt(one, at) }))
     .filter(({ turn }) => turn)
     .map(({ one, turn }) => ({ ...one, turn: quiet(one, turn) }))
-    .sort((a, b) => rank(b.turn.urgency) - rank(a.turn.urgency) || rings(a) - rings(b) || a.turn.from - b.turn.from);
+    .sort((a, b) => rank(b.turn.urgency) - rank(a.turn.urgency) || a.harm - b.harm || rings(a) - rings(b) || a.turn.from - b.turn.from);
 }
 
 /** What rings for an ear at an instant, the loudest first, of equals the longest. */
@@ -86,11 +86,24 @@ function item(one) {
   return li;
 }
 
-function colour(one) {
-  const number = one.href.match(/^\/visits\/(\d+)$/)?.[1];
+function pieces({ href }) {
+  const number = href.match(/^\/visits\/(\d+)$/)?.[1];
   const panel = number && document.getElementById(`visit-${number}`);
-  const links = [...document.querySelectorAll(`main a[href="${CSS.escape(one.href)}"]`)].map((link) => link.closest("[data-n], li"));
-  for (const piece of [panel, ...links]) piece?.classList.add(one.turn.urgency);
+  const links = [...document.querySelectorAll(`main a[href="${CSS.escape(href)}"]`)].map((link) => link.closest("[data-n], li"));
+  return [panel, ...links].filter(Boolean);
+}
+
+// Each head in the colour of the most urgent that it asks.
+function colour(asking) {
+  const coloured = new Set();
+  for (const one of asking) {
+    for (const piece of pieces(one)) {
+      if (coloured.has(piece)) continue;
+      coloured.add(piece);
+      piece.classList.remove(...ORDER);
+      piece.classList.add(one.turn.urgency);
+    }
+  }
 }
 
 function drawAlone(at) {
@@ -100,7 +113,7 @@ function drawAlone(at) {
   if (!strip || strip.dataset.drawn === drawn) return;
   strip.dataset.drawn = drawn;
   strip.replaceChildren(...asking.slice(0, SHOWN).map(item));
-  asking.forEach(colour);
+  colour(asking);
 }
 
 function look() {
