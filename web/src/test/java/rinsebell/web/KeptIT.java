@@ -88,6 +88,18 @@ class KeptIT extends SamplePages {
         assertThat(link()).startsWith("as of 14:22");
     }
 
+    /** Nobody has been on it before, and a look has to be taken while no server answers. */
+    @Test
+    void whatAScreenLeadsToIsKeptAhead() {
+        page.navigate(server.url("basins"));
+        page.evaluate("() => { const link = Object.assign(document.createElement('a'), { href: '/desk' });"
+                + " document.querySelector('main').append(link); }");
+        page.waitForCondition(() -> (boolean) page.evaluate(KEPT, "/desk"));
+        server.down = true;
+        page.navigate(server.url("desk"));
+        assertThat(link()).startsWith("as of 14:22");
+    }
+
     @Test
     void whatIsPressedOnAKeptScreenWaitsForTheServer() {
         visit("basins");

@@ -218,6 +218,57 @@ class QueueIT extends SamplePages {
         page.waitForCondition(() -> waiting(page) == 2);
     }
 
+    /** The answer to the first touch has put another press where the second comes down. */
+    @Test
+    void twoTouchesOfOneKnuckleAreOnePressWhateverLiesThereNow() {
+        var water = page.locator("main form[data-press] button", new Page.LocatorOptions().setHasText("Water is on"))
+                .first();
+        water.scrollIntoViewIfNeeded();
+        var box = water.boundingBox();
+        page.evaluate("() => addEventListener('submit', (event) => setTimeout(() =>"
+                + " event.target.setAttribute('action', '/visits/71/leave'), 50), { once: true, capture: true })");
+        page.mouse().click(box.x + 30, box.y + 30);
+        page.waitForFunction("() => document.querySelector('form[action$=\"/visits/71/leave\"]')");
+        page.mouse().click(box.x + 34, box.y + 32);
+        page.waitForCondition(() -> server.presses.size() == 1);
+        var touched = page.evaluate("() => performance.now()");
+        page.waitForFunction("touched => performance.now() > touched + 700", touched);
+        allSent(page);
+        assertThat(server.addresses).containsExactly("/visits/71/rinses");
+        page.locator("form[action$='/visits/71/leave'] button").first().click();
+        page.waitForCondition(() -> server.presses.size() == 2);
+    }
+
+    /** Nobody should wonder whether it was pressed, and press again. */
+    @Test
+    void whatWaitsSaysSoWhereItWasPressed() {
+        down.set(true);
+        press(page, "Water is on");
+        var button = page.locator("main form[data-press] button", new Page.LocatorOptions().setHasText("Water is on"))
+                .first();
+        page.waitForFunction("() => document.querySelector('main [data-waits]')");
+        assertThat(button.getAttribute("data-waits")).matches("pressed 14:2\\d, waits");
+        assertThat(page.locator("main [data-waits]").count()).isEqualTo(1);
+        down.set(false);
+        page.waitForFunction("() => !document.querySelector('main [data-waits]')");
+    }
+
+    /** A bell that is over by the time that "Heard" arrives needs nobody's answer. */
+    @Test
+    void heardTooLateAsksNothing() {
+        down.set(true);
+        page.navigate(server.url("floor"));
+        page.locator("#bells form button").first().click();
+        page.waitForCondition(() -> waiting(page) == 1);
+        server.refused.add(
+                page.locator("#bells form").first().getAttribute("action").replaceAll("\\?.*", ""));
+        page.reload();
+        down.set(false);
+        allSent(page);
+        assertThat(server.presses).hasSize(1);
+        assertThat(page.locator("#kept .question").count()).isZero();
+    }
+
     @Test
     void whatIsRefusedMeanwhileStaysAsAQuestion() {
         down.set(true);

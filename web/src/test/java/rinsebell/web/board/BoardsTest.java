@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import rinsebell.floor.bell.BellKind;
 import rinsebell.floor.bowl.BowlReason;
 import rinsebell.floor.bowl.DayEvent;
 import rinsebell.floor.product.Cover;
@@ -339,6 +340,32 @@ class BoardsTest {
         assertThat(new BellBoard(moment("10:55")).list().bells())
                 .extracting(Bell::what, Bell::urgency)
                 .startsWith(tuple("rinse now", Urgency.HIGH));
+    }
+
+    /** Seen is not done: whoever has heard it, it is still on the hair. */
+    @Test
+    void whatHasToComeOffStaysFirstWhenItWasHeard() {
+        foils();
+        var rinse = moment("10:55").bells().stream()
+                .filter(bell -> bell.kind() == BellKind.RINSE)
+                .findFirst()
+                .orElseThrow();
+        story.at("10:55:30");
+        story.acknowledges(rinse);
+        var first = new BellBoard(moment("10:55:50")).strip().bells().get(0);
+        assertThat(first.what()).isEqualTo("rinse now");
+        assertThat(first.heard()).isTrue();
+    }
+
+    /** Of two that are as loud: the rinse that is due now, not the look that has been late for longer. */
+    @Test
+    void mineBeginWithWhatHasToComeOff() {
+        var looked = story.at("10:20").arrivesFine();
+        looked.puts(story.mixes(g(60, MILD_CREAM), g(60, DEV20)), offScalp(Area.WHOLE_HEAD));
+        foils();
+        var cards = new PocketBoard(moment("10:55"), null).mine().cards();
+        assertThat(cards).extracting(card -> card.due().urgency()).containsExactly(Urgency.HIGH, Urgency.HIGH);
+        assertThat(cards).extracting(card -> card.due().what()).first().isEqualTo("rinse now");
     }
 
     @Test
