@@ -110,6 +110,33 @@ class LayoutIT extends SamplePages {
         }
     }
 
+    /** Whom to call is read without a touch, with two questions above it, and no bar lies over any of first aid. */
+    @ParameterizedTest
+    @EnumSource(
+            value = Size.class,
+            names = {"PHONE", "TABLET"})
+    void nothingHidesFirstAid(Size size) {
+        try (var page = open(size)) {
+            page.navigate(server.url("chair-rinse"));
+            page.waitForFunction("() => document.fonts.status === 'loaded'");
+            var hidden = page.evaluate("""
+                    () => {
+                      const kept = Object.assign(document.createElement('div'), { id: 'kept', className: 'kept' });
+                      const question = '<section class="answer high question"><h2 class="said">Water is on 08:31</h2>'
+                          + '<p class="said">Not recorded: this must not be done now.</p><ul class="reasons"><li>'
+                          + '<strong>This bell does not ring any more.</strong> <small>what is recorded</small></li></ul>'
+                          + '<button class="press">Seen</button></section>';
+                      kept.innerHTML = question + question;
+                      document.getElementById('main').before(kept);
+                      return [...document.querySelectorAll('.aid h2, .aid li, .aid .call')].filter((line) => {
+                        const { left, top, bottom } = line.getBoundingClientRect();
+                        return [top + 1, bottom - 1].some((y) => !line.contains(document.elementFromPoint(left + 5, y)));
+                      }).map((line) => line.textContent);
+                    }""");
+            assertThat((List<?>) hidden).isEqualTo(List.of());
+        }
+    }
+
     @Test
     void noColumnOfTheLeadsPageIsCutOnAPhone() {
         try (var page = open(Size.PHONE)) {
