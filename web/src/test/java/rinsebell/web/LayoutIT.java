@@ -87,6 +87,34 @@ class LayoutIT extends SamplePages {
         }
     }
 
+    /** Two lines of bells, every row that counts due at once, and four lines of who hears what. */
+    @Test
+    void theWallIsWholeAtItsLoudest() {
+        try (var page = open(Size.WALL)) {
+            page.navigate(server.url("floor"));
+            page.waitForFunction("() => document.fonts.status === 'loaded'");
+            var cut = page.evaluate("""
+                    () => {
+                      const missed = Object.assign(document.createElement('a'), { className: 'missed', href: '/day/caught-up' });
+                      missed.textContent = 'No server ran 10:00 to 10:23: catch up';
+                      document.getElementById('bells').append(missed);
+                      const ears = document.querySelector('.ears');
+                      const ear = '<li class="ear"><strong>Ada, Bea, assistants</strong> one device, 1 silent</li>';
+                      ears.innerHTML = ear.repeat(5);
+                      document.querySelectorAll('.row').forEach((row) => row.querySelector('time') && row.classList.add('high'));
+                      const sound = document.querySelector('.sound');
+                      sound.textContent = sound.dataset.off;
+                      sound.hidden = false;
+                      const all = [document.querySelector('.chairs'), ears, document.documentElement];
+                      const tall = all.filter((one) => one.scrollHeight > one.clientHeight);
+                      const legend = document.querySelector('.legend').getBoundingClientRect().bottom;
+                      const high = [sound, ears].filter((one) => one.getBoundingClientRect().top < legend);
+                      return [...tall, ...high].map((one) => one.className || one.tagName);
+                    }""");
+            assertThat((List<?>) cut).isEqualTo(List.of());
+        }
+    }
+
     /** A bell is at most four lines of its own words tall; common practice, no source. */
     @ParameterizedTest
     @EnumSource(Size.class)
