@@ -156,6 +156,9 @@ class LayoutIT extends SamplePages {
                           + '<button class="press">Seen</button></section>';
                       kept.innerHTML = question + question;
                       document.getElementById('main').before(kept);
+                      const missed = Object.assign(document.createElement('a'), { className: 'missed', href: '/day/caught-up' });
+                      missed.textContent = 'No server ran 10:00 to 10:23: catch up';
+                      document.getElementById('bells').append(missed);
                       return [...document.querySelectorAll('.aid h2, .aid li, .aid .call')].filter((line) => {
                         const { left, top, bottom } = line.getBoundingClientRect();
                         return [top + 1, bottom - 1].some((y) => !line.contains(document.elementFromPoint(left + 5, y)));
