@@ -215,7 +215,7 @@ class ApiPressTest {
         String id = Program.freshId();
         String first = rinse(visit, id).statusCode(201).extract().asString();
         assertThat(rinse(visit, id).statusCode(201).extract().asString()).isEqualTo(first);
-        rinse(visit, Program.freshId()).statusCode(422).body("errors.field", hasItem("applications"));
+        rinse(visit, Program.freshId()).statusCode(409).body("reasons.code", hasItem("NOT_ON"));
         program()
                 .send("/api/visits/" + visit + "/rinse", Map.of("basin", "A"), id)
                 .statusCode(422)
