@@ -91,13 +91,14 @@ class KeptIT extends SamplePages {
     /** Nobody has been on it before, and a look has to be taken while no server answers. */
     @Test
     void whatAScreenLeadsToIsKeptAhead() {
-        page.navigate(server.url("basins"));
-        page.evaluate("() => { const link = Object.assign(document.createElement('a'), { href: '/desk' });"
-                + " document.querySelector('main').append(link); }");
-        page.waitForCondition(() -> (boolean) page.evaluate(KEPT, "/desk"));
-        server.down = true;
         page.navigate(server.url("desk"));
+        page.evaluate("() => { for (const href of ['/pocket?staff=7', '/visits/71'])"
+                + " document.querySelector('main').append(Object.assign(document.createElement('a'), { href })); }");
+        page.waitForCondition(() -> (boolean) page.evaluate(KEPT, "/visits/71"));
+        server.down = true;
+        page.navigate(server.url("visits/71"));
         assertThat(link()).startsWith("as of 14:22");
+        assertThat(page.evaluate(KEPT, "/pocket?staff=7")).isEqualTo(false);
     }
 
     @Test

@@ -70,8 +70,8 @@ final class ExpectedRings {
 
     /** By itself, or by one with which it is one thing to hear of. */
     private boolean isTold(String bell, Set<String> rang) {
-        return rang.contains(bell)
-                || rang.stream().anyMatch(other -> rounds.get(bell).equals(rounds.get(other)));
+        var round = rounds.getOrDefault(bell, "");
+        return rang.stream().anyMatch(other -> other.equals(bell) || round.equals(rounds.get(other)));
     }
 
     /** Never, for one that no plan has. */

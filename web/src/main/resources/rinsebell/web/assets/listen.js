@@ -83,7 +83,8 @@ export function start() {
   if (volume) volume.value = chosen().volume;
   volume?.addEventListener("input", () => choose({ volume: Number(volume.value) }));
   if (sessionStorage.getItem(TOUCHED)) unlock();
-  addEventListener("pointerdown", touched, { once: true });
+  // Not while a finger is still down: what is shown changes, and a button would move away under it.
+  addEventListener("click", touched, { once: true, capture: true });
   addEventListener("keydown", touched, { once: true });
   document.addEventListener("click", pressed);
   document.addEventListener("sound", changed);

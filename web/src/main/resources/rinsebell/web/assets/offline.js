@@ -10,9 +10,10 @@ const ahead = new Map();
 let waiting;
 let erased;
 
-// The floor, and whatever this page leads to: a look at a strand must be open to whoever stands there without the server.
+// The floor, and the heads that this page leads to: a look at a strand must be open to whoever stands there without the
+// server. Nothing else, for to open it may change something: a phone's page, whose it is.
 function leadsTo() {
-  const links = [...document.querySelectorAll("main a[href^='/']")].map((link) => link.getAttribute("href"));
+  const links = [...document.querySelectorAll("main a[href^='/visits/']")].map((link) => link.getAttribute("href"));
   const due = ["/", ...new Set(links)].filter((one) => !(performance.now() - ahead.get(one) < AHEAD_MS)).slice(0, MOST_AHEAD);
   for (const one of due) ahead.set(one, performance.now());
   return due;
