@@ -1,7 +1,8 @@
 package rinsebell.floor.bell;
 
+import java.time.Instant;
 import java.util.List;
-import java.util.Objects;
+import java.util.Optional;
 import java.util.function.Function;
 import rinsebell.floor.Floor;
 import rinsebell.floor.basin.Dispatch;
@@ -9,22 +10,22 @@ import rinsebell.floor.basin.Turn;
 import rinsebell.floor.clock.HeadTiming;
 import rinsebell.floor.visit.Visit;
 
-/** Basins that cannot take everybody in time: however many heads want them, that is one thing to hear of. */
+/** Basins that cannot take everybody in time. */
 final class BasinBells {
     private BasinBells() {}
 
     static void addTo(List<Bell> found, Floor floor, Function<Visit, HeadTiming> timings) {
-        var clashes = Dispatch.of(floor, timings).stream().filter(Turn::isClash).toList();
-        clashes.forEach(turn -> found.add(bell(turn, key(clashes.get(0)))));
+        for (var turn : Dispatch.of(floor, timings)) {
+            Optional.ofNullable(turn.clashSince())
+                    .map(since -> bell(turn, since))
+                    .ifPresent(found::add);
+        }
     }
 
-    private static BellKey key(Turn turn) {
-        return new BellKey(BellKind.BASINS_CLASH, turn.visit().value(), turn.anchor());
-    }
-
-    private static Bell bell(Turn turn, BellKey round) {
-        var since = Objects.requireNonNull(turn.clashSince());
+    private static Bell bell(Turn turn, Instant since) {
+        var visit = turn.visit();
         var stage = new Stage(since, Stage.Step.DUE, Priority.MEDIUM, Audience.DESK);
-        return Bell.alone(key(turn), turn.visit(), List.of(), List.of(stage)).inRound(round);
+        var key = new BellKey(BellKind.BASINS_CLASH, visit.value(), turn.anchor());
+        return Bell.alone(key, visit, List.of(), List.of(stage));
     }
 }

@@ -18,8 +18,7 @@ import rinsebell.floor.visit.VisitId;
  * A bell with everything it will do if nobody acts. It knows no now: {@link #at} asks what it does at an instant.
  *
  * @param key what makes it the same bell
- * @param round the bell with which it is one to a person: looks that are taken in one round,
- *     heads that want one basin; itself where it stands alone
+ * @param round the bell with which it is one to a person: looks that are taken in one round; itself where it stands alone
  * @param visit whose head; null when it is about no head
  * @param reasons what it rings for, where that is a restriction: the worst first
  * @param stages in the order of time; never empty

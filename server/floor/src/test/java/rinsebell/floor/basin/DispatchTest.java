@@ -15,7 +15,6 @@ import java.time.Duration;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import rinsebell.floor.bell.Bell;
 import rinsebell.floor.bowl.DayEvent;
 import rinsebell.floor.product.Kind;
 import rinsebell.floor.salon.Place;
@@ -65,20 +64,6 @@ class DispatchTest {
         assertQuiet(story.floor(), BASINS_CLASH);
         mayFromMustBy("10:40", "10:40");
         assertRings(story.floor(), BASINS_CLASH, "10:00 DUE MEDIUM DESK");
-    }
-
-    /** One act, one bell: whoever has heard of the clash has heard of it for every head. */
-    @Test
-    void aClashOfManyIsOneRound() {
-        oneBasinOnly();
-        for (var i = 0; i < 3; i++) {
-            mayFromMustBy("10:40", "10:40");
-        }
-        var clashes = story.floor().bells().stream()
-                .filter(bell -> bell.kind() == BASINS_CLASH)
-                .toList();
-        assertThat(clashes).hasSize(2);
-        assertThat(clashes).extracting(Bell::round).containsOnly(clashes.get(0).key());
     }
 
     @Test
