@@ -80,10 +80,13 @@ class KeptIT extends SamplePages {
     void inPlaceOfWhatIsNotKeptStandsWhatIs() {
         visit("desk");
         visit("basins");
+        page.waitForCondition(() -> (boolean) page.evaluate(KEPT, "/"));
         server.down = true;
         page.navigate(server.url("pocket"));
         assertThat(page.locator("h1").textContent()).isEqualTo("This screen is not kept on this device");
-        assertThat(page.locator(".screens a").allTextContents()).hasSize(2);
+        assertThat(page.locator(".screens a").allTextContents())
+                .as("both, and the floor, which is kept ahead")
+                .hasSize(3);
         page.locator(".screens a[href='/desk']").click();
         assertThat(link()).startsWith("as of 14:22");
     }
