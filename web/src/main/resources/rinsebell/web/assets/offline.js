@@ -2,28 +2,14 @@
 // have one over HTTPS or on the machine itself; elsewhere a page is there as long as it stays open.
 
 const SETTLED_MS = 3000;
-/** For so long a copy that was asked for ahead is good enough. */
-const AHEAD_MS = 300000;
-const MOST_AHEAD = 16;
 
-const ahead = new Map();
 let waiting;
 let erased;
-
-// The floor, and the heads that this page leads to: a look at a strand must be open to whoever stands there without the
-// server. Nothing else, for to open it may change something: a phone's page, whose it is.
-function leadsTo() {
-  const links = [...document.querySelectorAll("main a[href^='/visits/']")].map((link) => link.getAttribute("href"));
-  const due = ["/", ...new Set(links)].filter((one) => !(performance.now() - ahead.get(one) < AHEAD_MS)).slice(0, MOST_AHEAD);
-  for (const one of due) ahead.set(one, performance.now());
-  return due;
-}
 
 function keep(registration) {
   waiting ??= setTimeout(() => {
     waiting = undefined;
     registration.active.postMessage("keep");
-    registration.active.postMessage({ ahead: leadsTo() });
   }, SETTLED_MS);
 }
 

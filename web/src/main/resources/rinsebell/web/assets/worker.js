@@ -1,5 +1,5 @@
-// The service worker: keeps style and scripts, and the last copy of every screen that this device has shown or that such a
-// screen leads to, so that a page opens when the server does not answer. What waits to be sent never comes by here, nor does the feed. It is served
+// The service worker: keeps style and scripts, and the last copy of every screen that this device has shown, so that a
+// page opens when the server does not answer. What waits to be sent never comes by here, nor does the feed. It is served
 // from the root with the addresses of all files before it, as ASSETS; so it is another one when one of them is.
 
 const SHELF = `rinsebell-assets${ASSETS[0]}`;
@@ -16,7 +16,7 @@ const OURS = "Rinsebell-Answer";
 const PATIENCE_MS = 3000;
 /** Longer than any day in a salon: a floor of another day is of no use. */
 const OLDEST_MS = 16 * 3600 * 1000;
-const MOST = 120;
+const MOST = 40;
 
 /** Under what a page is kept: not with what the last press led to. */
 function name(address) {
@@ -63,10 +63,6 @@ async function keep(address) {
   answered.set(at, turn);
   if (answer.redirected || [404, 410].includes(answer.status)) await (await pages()).delete(at);
   else if (answer.ok && Number(answer.headers.get(ERASED)) >= erasings) await put(at, html, answer.headers);
-}
-
-async function keepAll(addresses) {
-  for (const one of addresses) await keep(new URL(one, location.origin).href).catch(() => {});
 }
 
 async function put(at, html, answer) {
@@ -137,8 +133,7 @@ self.addEventListener("install", (event) => {
 });
 self.addEventListener("activate", (event) => event.waitUntil(renew().catch(() => {})));
 self.addEventListener("message", (event) => {
-  const { ahead, erased: number } = event.data;
-  const work = event.data === "keep" ? keep(event.source.url) : ahead ? keepAll(ahead) : erased(number);
+  const work = event.data === "keep" ? keep(event.source.url) : erased(event.data.erased);
   event.waitUntil(work.catch(() => {}));
 });
 self.addEventListener("fetch", (event) => {
