@@ -9,6 +9,7 @@ module rinsebell.floor {
     exports rinsebell.floor.client;
     exports rinsebell.floor.clock;
     exports rinsebell.floor.command;
+    exports rinsebell.floor.mix;
     exports rinsebell.floor.product;
     exports rinsebell.floor.report;
     exports rinsebell.floor.rule;
