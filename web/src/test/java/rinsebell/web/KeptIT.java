@@ -31,7 +31,7 @@ class KeptIT extends SamplePages {
         server.feed = "";
         tablet = chromium.browser.newContext();
         page = tablet.newPage();
-        page.setDefaultTimeout(60_000);
+        page.setDefaultTimeout(20_000);
     }
 
     @AfterEach

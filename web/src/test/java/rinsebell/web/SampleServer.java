@@ -48,9 +48,6 @@ final class SampleServer implements AutoCloseable {
     final AtomicInteger feeds = new AtomicInteger();
 
     /** How the feed begins, which then says nothing more; while it is empty there is none. */
-    /** Samples that are also where the server has such a page. */
-    private static final Map<String, String> NAMES = Map.of("/", "floor", "/visits/71", "chair");
-
     volatile String feed = "";
 
     /** How often something was erased here. */
@@ -120,9 +117,7 @@ final class SampleServer implements AutoCloseable {
         }
         OURS.forEach(exchange.getResponseHeaders()::set);
         exchange.getResponseHeaders().set("Rinsebell-Erased", String.valueOf(erasings));
-        var page = path.equals("/kept")
-                ? new KeptPage()
-                : Preview.samples().get(NAMES.getOrDefault(path, path.substring(1)));
+        var page = path.equals("/kept") ? new KeptPage() : Preview.samples().get(path.substring(1));
         if (down) {
             exchange.close();
         } else if (failing.contains(path)) {

@@ -9,8 +9,6 @@ import java.util.stream.Stream;
 final class BellTimes {
     private static final Pattern BELL = Pattern.compile("data-hear=\"([^\"]*)\" data-turns=\"([^\"]*)\"");
 
-    private static final Pattern ROUND = Pattern.compile("data-round=\"([^\"]*)\"[^>]* data-hear=\"([^\"]*)\"");
-
     private BellTimes() {}
 
     /** When each bell begins to ring, in milliseconds since 1970, by the address at which it is heard. */
@@ -21,11 +19,6 @@ final class BellTimes {
                 .collect(Collectors.toMap(
                         bell -> bell.group(1),
                         bell -> turns(bell.group(2)).findFirst().orElseThrow()));
-    }
-
-    /** With which others each bell is one thing to hear of, by the address at which it is heard. */
-    static Map<String, String> rounds(String page) {
-        return ROUND.matcher(page).results().collect(Collectors.toMap(bell -> bell.group(2), bell -> bell.group(1)));
     }
 
     /** A turn is written as from when, how urgent, what it does, of which stage, and for whom. */

@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.TreeMap;
 import rinsebell.demo.browser.BellBoard.Listed;
 
@@ -21,7 +20,6 @@ final class ExpectedRings {
     private static final int FEWEST = 5;
 
     private final Map<String, Double> due = new TreeMap<>();
-    private final Map<String, String> rounds = new TreeMap<>();
     private final SalonTime time;
     private double stoodFrom;
     private double stoodUntil;
@@ -33,9 +31,7 @@ final class ExpectedRings {
     /** By a server whose clock nobody has set yet. */
     static ExpectedRings by(Asking asking) {
         var expected = new ExpectedRings(SalonTime.of(asking));
-        var page = asking.page("/bells");
-        BellTimes.on(page).forEach((bell, at) -> expected.due.put(bell, at - expected.time.ahead()));
-        expected.rounds.putAll(BellTimes.rounds(page));
+        BellTimes.on(asking.page("/bells")).forEach((bell, at) -> expected.due.put(bell, at - expected.time.ahead()));
         return expected;
     }
 
@@ -63,15 +59,9 @@ final class ExpectedRings {
                 .hasSizeGreaterThan(FEWEST)
                 .allSatisfy(one -> assertThat(one).isBetween(-UNSURE_MILLIS - time.unsure(), LATEST_MILLIS));
         var last = lists.get(lists.size() - 1).millis();
-        due.forEach((bell, at) -> assertThat(isTold(bell, rang) || mustRing(bell) > last - LATEST_MILLIS)
+        due.forEach((bell, at) -> assertThat(rang.contains(bell) || mustRing(bell) > last - LATEST_MILLIS)
                 .as("%s rings", bell)
                 .isTrue());
-    }
-
-    /** By itself, or by one with which it is one thing to hear of. */
-    private boolean isTold(String bell, Set<String> rang) {
-        var round = rounds.getOrDefault(bell, "");
-        return rang.stream().anyMatch(other -> other.equals(bell) || round.equals(rounds.get(other)));
     }
 
     /** Never, for one that no plan has. */
