@@ -90,6 +90,16 @@ class QueueIT extends SamplePages {
         }
     }
 
+    private Locator water() {
+        return page.locator("main form[data-press] button", new Page.LocatorOptions().setHasText("Water is on"))
+                .first();
+    }
+
+    private void untilTheKnuckleIsOff() {
+        var touched = page.evaluate("() => performance.now()");
+        page.waitForFunction("touched => performance.now() > touched + 700", touched);
+    }
+
     private static int waiting(Page on) {
         return waiting(on, "one => true");
     }
@@ -212,8 +222,7 @@ class QueueIT extends SamplePages {
         page.locator("main button", new Page.LocatorOptions().setHasText("Water is on"))
                 .dblclick();
         page.waitForCondition(() -> waiting(page) == 1);
-        var touched = page.evaluate("() => performance.now()");
-        page.waitForFunction("touched => performance.now() > touched + 700", touched);
+        untilTheKnuckleIsOff();
         press(page, "Water is on");
         page.waitForCondition(() -> waiting(page) == 2);
     }
@@ -221,8 +230,7 @@ class QueueIT extends SamplePages {
     /** The answer to the first touch has put another press where the second comes down. */
     @Test
     void twoTouchesOfOneKnuckleAreOnePressWhateverLiesThereNow() {
-        var water = page.locator("main form[data-press] button", new Page.LocatorOptions().setHasText("Water is on"))
-                .first();
+        var water = water();
         water.scrollIntoViewIfNeeded();
         var box = water.boundingBox();
         page.evaluate("() => addEventListener('submit', (event) => setTimeout(() =>"
@@ -231,8 +239,7 @@ class QueueIT extends SamplePages {
         page.waitForFunction("() => document.querySelector('form[action$=\"/visits/71/leave\"]')");
         page.mouse().click(box.x + 34, box.y + 32);
         page.waitForCondition(() -> server.presses.size() == 1);
-        var touched = page.evaluate("() => performance.now()");
-        page.waitForFunction("touched => performance.now() > touched + 700", touched);
+        untilTheKnuckleIsOff();
         allSent(page);
         assertThat(server.addresses).containsExactly("/visits/71/rinses");
         page.locator("form[action$='/visits/71/leave'] button").first().click();
@@ -244,8 +251,7 @@ class QueueIT extends SamplePages {
     void whatWaitsSaysSoWhereItWasPressed() {
         down.set(true);
         press(page, "Water is on");
-        var button = page.locator("main form[data-press] button", new Page.LocatorOptions().setHasText("Water is on"))
-                .first();
+        var button = water();
         page.waitForFunction("() => document.querySelector('main [data-waits]')");
         assertThat(button.getAttribute("data-waits")).matches("pressed 14:2\\d, waits");
         assertThat(page.locator("main [data-waits]").count()).isEqualTo(1);

@@ -13,6 +13,7 @@ import rinsebell.floor.salon.StaffMember;
 import rinsebell.floor.visit.Visit;
 import rinsebell.web.view.BellStrip;
 import rinsebell.web.view.Fragment;
+import rinsebell.web.view.HeadCard;
 import rinsebell.web.view.HeadList;
 import rinsebell.web.view.Press;
 import rinsebell.web.view.Press.Weight;
@@ -76,15 +77,18 @@ public final class PocketBoard {
         var cards = moment.floor().openVisits().stream()
                 .filter(this::isMine)
                 .map(visit -> new HeadTelling(moment, visit, false))
-                .sorted(Comparator.comparing((HeadTelling head) -> head.due().urgency())
+                .map(head -> new Mine(HeadCards.of(head, new HeadPresses(head, basins).main()), harm(head)))
+                .sorted(Comparator.comparing((Mine one) -> one.card.due().urgency())
                         .reversed()
-                        .thenComparing(PocketBoard::harm)
-                        .thenComparing(head -> head.due().instant().orElse(Instant.MAX)))
-                .map(head -> HeadCards.of(head, new HeadPresses(head, basins).main()))
+                        .thenComparing(Mine::harm)
+                        .thenComparing(one -> one.card.due().instant().orElse(Instant.MAX)))
+                .map(Mine::card)
                 .toList();
         var title = who == null ? moment.say("pocket.all") : moment.say("pocket.of", moment.name(who));
         return new HeadList("pocket", title, cards, moment.say("pocket.none"));
     }
+
+    private record Mine(HeadCard card, int harm) {}
 
     /** What has to come off goes before what has to be looked at for longer. */
     private static int harm(HeadTelling head) {

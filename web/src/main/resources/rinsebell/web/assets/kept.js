@@ -24,17 +24,18 @@ const element = (name, className, text) => Object.assign(document.createElement(
 
 const said = ({ label, pressed }) => `${label} ${clockTime(pressed)}`;
 
-const sent = (action, entries) => {
+/** What a press says, whichever id it has. */
+export function payload(action, entries) {
   const body = new URLSearchParams(entries);
   body.delete("press");
   return `${action}?${body}`;
-};
+}
 
 // What has been pressed and waits says so on its button: nobody should wonder, and press again.
 function mark(presses) {
-  const waiting = new Map(presses.map((one) => [sent(one.action, one.body), one]));
+  const waiting = new Map(presses.map((one) => [payload(one.action, one.body), one]));
   for (const form of document.querySelectorAll("form[data-press='']")) {
-    const one = waiting.get(sent(form.action, new FormData(form)));
+    const one = waiting.get(payload(form.action, new FormData(form)));
     const button = form.querySelector("button");
     if (one) button.dataset.waits = words().pressed.replace("{0}", clockTime(one.pressed));
     else delete button?.dataset.waits;

@@ -3,7 +3,7 @@
 
 import { clockTime, now } from "./clock.js";
 import { show } from "./feed.js";
-import { ask, close, dropErased, showLess, showQuestions, showWaiting, words } from "./kept.js";
+import { ask, close, dropErased, payload, showLess, showQuestions, showWaiting, words } from "./kept.js";
 import { add } from "./queue.js";
 import { age, send, sendAtOnce, start as startSending } from "./send.js";
 import { isKnown, utmost } from "./sync.js";
@@ -20,11 +20,11 @@ const URGENT = /\/discomfort$/;
 /** "Heard" that comes too late, for a bell that is over, needs nobody's answer. */
 const HEARD = /\/bells\/acknowledge(\?|$)/;
 
-let before = {};
-/** Where the page was touched last, and where it was when something was pressed last; nowhere for the keyboard. */
 const NOWHERE = { x: NaN, y: NaN };
+/** Where the page was touched last; nowhere for the keyboard. */
 let touch = NOWHERE;
-let last = { ...NOWHERE, at: NaN, payload: "" };
+/** What was pressed last, when and where, and whether anything has been answered since. */
+let before = { ...NOWHERE, at: NaN, payload: "", answered: true };
 let tabs;
 
 /** 128 random bits. `crypto.randomUUID` is missing over plain HTTP on a LAN. */
@@ -98,7 +98,7 @@ function told({ next, html }) {
 // Nobody is taken to another page for what was pressed on a page before this one, or long ago; and what was refused
 // that nobody stands before any more stays as a question.
 async function answered(one, answer) {
-  before = {};
+  before.answered = true;
   const own = one.page === PAGE;
   const late = !own || age(one) > LATE_MS;
   if (late && !answer.ok && !HEARD.test(one.action)) await ask(one, refusal(answer.html), answer.erasings);
@@ -117,20 +117,19 @@ function hear({ data: { one, ok, unsure } }) {
 }
 
 // The same press again; or another one at the same spot, where the answer to the first has put it. Burning always counts.
-function isSameKnuckle(form, payload, at) {
-  const again = before.payload === payload && at - before.at < KNUCKLE_MS;
-  const isSameSpot = Math.hypot(touch.x - last.x, touch.y - last.y) < KNUCKLE_PX && at - last.at < KNUCKLE_MS;
-  return again || (isSameSpot && payload !== last.payload && !URGENT.test(form.action));
+function isSameKnuckle(form, said, at) {
+  if (!(at - before.at < KNUCKLE_MS)) return false;
+  if (said === before.payload) return !before.answered;
+  return Math.hypot(touch.x - before.x, touch.y - before.y) < KNUCKLE_PX && !URGENT.test(form.action);
 }
 
 async function press(form, submitter) {
   const body = new URLSearchParams(new FormData(form, submitter));
   body.delete("press");
-  const payload = `${form.action}?${body}`;
+  const said = payload(form.action, body);
   const at = performance.now();
-  if (isSameKnuckle(form, payload, at)) return;
-  before = { payload, at };
-  last = { ...touch, at, payload };
+  if (isSameKnuckle(form, said, at)) return;
+  before = { ...touch, at, payload: said, answered: false };
   const id = freshId();
   body.set("press", id);
   const label = (submitter?.querySelector("strong") ?? submitter)?.textContent.trim() ?? "";

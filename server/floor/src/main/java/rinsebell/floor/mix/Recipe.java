@@ -33,33 +33,51 @@ public record Recipe(List<Share> shares) {
     }
 
     /** The one number that is known, from which all others follow. */
-    public sealed interface Known {}
+    public sealed interface Known {
+        Grams grams();
+
+        /** How many parts of a recipe weigh that much. */
+        Fraction partsOf(Recipe recipe);
+
+        /** Whether it is what this portion weighs. */
+        boolean isOf(int portion);
+    }
 
     /** What the whole bowl should weigh. */
-    public record Whole(Grams grams) implements Known {}
+    public record Whole(Grams grams) implements Known {
+        @Override
+        public Fraction partsOf(Recipe recipe) {
+            return Fraction.sum(recipe.shares.stream().map(Share::parts));
+        }
+
+        @Override
+        public boolean isOf(int portion) {
+            return false;
+        }
+    }
 
     /**
      * What one portion weighs, since it is wanted so or all there is.
      *
      * @param portion its place among the shares, from 0
      */
-    public record Weight(int portion, Grams grams) implements Known {}
+    public record Weight(int portion, Grams grams) implements Known {
+        @Override
+        public Fraction partsOf(Recipe recipe) {
+            return recipe.shares.get(portion).parts();
+        }
+
+        @Override
+        public boolean isOf(int other) {
+            return other == portion;
+        }
+    }
 
     /** What each portion should weigh, exactly; one that was said stands. */
     public List<Target> targets(Known known) {
-        var factor = factor(known);
+        var gramsOfAPart = Fraction.of(known.grams().amount()).dividedBy(known.partsOf(this));
         return IntStream.range(0, shares.size())
-                .mapToObj(i -> new Target(
-                        shares.get(i).parts().times(factor), known instanceof Weight weight && weight.portion() == i))
+                .mapToObj(i -> new Target(shares.get(i).parts().times(gramsOfAPart), known.isOf(i)))
                 .toList();
-    }
-
-    private Fraction factor(Known known) {
-        if (known instanceof Weight weight) {
-            return Fraction.of(weight.grams().amount())
-                    .dividedBy(shares.get(weight.portion()).parts());
-        }
-        var whole = shares.stream().map(Share::parts).reduce(Fraction.ZERO, Fraction::plus);
-        return Fraction.of(((Whole) known).grams().amount()).dividedBy(whole);
     }
 }

@@ -16,6 +16,6 @@ public record Rounded(List<Fraction> grams, Fraction largestError, Fraction erro
     }
 
     public Fraction total() {
-        return grams.stream().reduce(Fraction.ZERO, Fraction::plus);
+        return Fraction.sum(grams.stream());
     }
 }

@@ -32,7 +32,7 @@ public final class Rounding {
     private Rounding(List<Target> wanted, Fraction step) {
         this.wanted = wanted;
         this.step = step;
-        this.whole = wanted.stream().map(Target::grams).reduce(Fraction.ZERO, Fraction::plus);
+        this.whole = Fraction.sum(wanted.stream().map(Target::grams));
         this.free =
                 IntStream.range(0, wanted.size()).filter(this::isFree).boxed().toList();
     }
@@ -96,7 +96,7 @@ public final class Rounding {
 
     private Optional<Rounded> withSoManyUp(int many) {
         var lows = IntStream.range(0, wanted.size()).mapToObj(this::low).toList();
-        var total = lows.stream().reduce(step.times(Fraction.of(many)), Fraction::plus);
+        var total = Fraction.sum(lows.stream()).plus(step.times(Fraction.of(many)));
         var ways = free.stream()
                 .map(i -> new Way(
                         i, error(i, lows.get(i), total), error(i, lows.get(i).plus(step), total)))
@@ -156,6 +156,6 @@ public final class Rounding {
                 .mapToObj(i -> error(i, grams.get(i), total))
                 .toList();
         var largest = errors.stream().max(Comparator.naturalOrder()).orElseThrow();
-        return new Rounded(grams, largest, errors.stream().reduce(Fraction.ZERO, Fraction::plus));
+        return new Rounded(grams, largest, Fraction.sum(errors.stream()));
     }
 }

@@ -3,6 +3,7 @@ package rinsebell.floor.unit;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.RoundingMode;
+import java.util.stream.Stream;
 
 /**
  * An exact quotient of two whole numbers, in lowest terms: a third of a bowl has no decimal that ends.
@@ -35,6 +36,11 @@ public record Fraction(BigInteger over, BigInteger under) implements Comparable<
 
     public Fraction plus(Fraction other) {
         return new Fraction(over.multiply(other.under).add(other.over.multiply(under)), under.multiply(other.under));
+    }
+
+    /** Of all of them; zero of none. */
+    public static Fraction sum(Stream<Fraction> all) {
+        return all.reduce(ZERO, Fraction::plus);
     }
 
     public Fraction minus(Fraction other) {
