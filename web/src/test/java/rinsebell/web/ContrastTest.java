@@ -20,7 +20,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  * 4.5 (1.4.3), graphics at least 3 (1.4.11), neither rounded.
  */
 class ContrastTest {
-    private static final List<String> GROUNDS = List.of("ground", "panel");
+    private static final List<String> GROUNDS = List.of("ground", "lit", "panel");
     private static final Set<String> GRAPHICS = Set.of("edge", "gone", "post", "focus");
 
     private final StyleSheet sheet = StyleSheet.read();

@@ -87,6 +87,34 @@ class LayoutIT extends SamplePages {
         }
     }
 
+    /** Two lines of bells, every row that counts due at once, and four lines of who hears what. */
+    @Test
+    void theWallIsWholeAtItsLoudest() {
+        try (var page = open(Size.WALL)) {
+            page.navigate(server.url("floor"));
+            page.waitForFunction("() => document.fonts.status === 'loaded'");
+            var cut = page.evaluate("""
+                    () => {
+                      const missed = Object.assign(document.createElement('a'), { className: 'missed', href: '/day/caught-up' });
+                      missed.textContent = 'No server ran 10:00 to 10:23: catch up';
+                      document.getElementById('bells').append(missed);
+                      const ears = document.querySelector('.ears');
+                      const ear = '<li class="ear"><strong>Ada, Bea, assistants</strong> one device, 1 silent</li>';
+                      ears.innerHTML = ear.repeat(5);
+                      document.querySelectorAll('.row').forEach((row) => row.querySelector('time') && row.classList.add('high'));
+                      const sound = document.querySelector('.sound');
+                      sound.textContent = sound.dataset.off;
+                      sound.hidden = false;
+                      const all = [document.querySelector('.chairs'), ears, document.documentElement];
+                      const tall = all.filter((one) => one.scrollHeight > one.clientHeight);
+                      const legend = document.querySelector('.legend').getBoundingClientRect().bottom;
+                      const high = [sound, ears].filter((one) => one.getBoundingClientRect().top < legend);
+                      return [...tall, ...high].map((one) => one.className || one.tagName);
+                    }""");
+            assertThat((List<?>) cut).isEqualTo(List.of());
+        }
+    }
+
     /** A bell is at most four lines of its own words tall; common practice, no source. */
     @ParameterizedTest
     @EnumSource(Size.class)
@@ -107,6 +135,36 @@ class LayoutIT extends SamplePages {
                     page.evaluate("() => Math.max(...[...document.querySelectorAll('.bell a, .missed, #doubt')]"
                             + ".map((one) => one.clientHeight / parseFloat(getComputedStyle(one).lineHeight)))");
             assertThat(tallest.doubleValue()).isBetween(0.9, 4.0);
+        }
+    }
+
+    /** Whom to call is read without a touch, with two questions above it, and no bar lies over any of first aid. */
+    @ParameterizedTest
+    @EnumSource(
+            value = Size.class,
+            names = {"PHONE", "TABLET"})
+    void nothingHidesFirstAid(Size size) {
+        try (var page = open(size)) {
+            page.navigate(server.url("chair-rinse"));
+            page.waitForFunction("() => document.fonts.status === 'loaded'");
+            var hidden = page.evaluate("""
+                    () => {
+                      const kept = Object.assign(document.createElement('div'), { id: 'kept', className: 'kept' });
+                      const question = '<section class="answer high question"><h2 class="said">Water is on 08:31</h2>'
+                          + '<p class="said">Not recorded: this must not be done now.</p><ul class="reasons"><li>'
+                          + '<strong>This bell does not ring any more.</strong> <small>what is recorded</small></li></ul>'
+                          + '<button class="press">Seen</button></section>';
+                      kept.innerHTML = question + question;
+                      document.getElementById('main').before(kept);
+                      const missed = Object.assign(document.createElement('a'), { className: 'missed', href: '/day/caught-up' });
+                      missed.textContent = 'No server ran 10:00 to 10:23: catch up';
+                      document.getElementById('bells').append(missed);
+                      return [...document.querySelectorAll('.aid h2, .aid li, .aid .call')].filter((line) => {
+                        const { left, top, bottom } = line.getBoundingClientRect();
+                        return [top + 1, bottom - 1].some((y) => !line.contains(document.elementFromPoint(left + 5, y)));
+                      }).map((line) => line.textContent);
+                    }""");
+            assertThat((List<?>) hidden).isEqualTo(List.of());
         }
     }
 
