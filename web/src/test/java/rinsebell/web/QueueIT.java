@@ -1,6 +1,7 @@
 package rinsebell.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
@@ -143,6 +144,15 @@ class QueueIT extends SamplePages {
         allSent(page);
         assertArrivedOnceInOrder();
         page.waitForFunction("() => !document.querySelector('#kept .waiting')");
+    }
+
+    /** Whatever holds it up from then on is added to its age. */
+    @Test
+    void aPressTellsWhenItWasSent() {
+        var shown = "async () => { " + OF + " return (await of('clock.js')).now(); }";
+        var request = page.waitForRequest("**/rinses", () -> touch(page, "Water is on"));
+        assertThat(Double.parseDouble(request.headerValue("Rinsebell-Sent")))
+                .isCloseTo(((Number) page.evaluate(shown)).doubleValue(), within(1_000.0));
     }
 
     /** The sign-in page of a network, or another server at this address, answers 200 and records nothing. */

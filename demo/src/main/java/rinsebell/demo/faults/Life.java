@@ -15,6 +15,7 @@ import rinsebell.app.desk.FloorDesk;
 import rinsebell.app.desk.Press;
 import rinsebell.app.desk.PressMemory;
 import rinsebell.app.desk.Snapshot;
+import rinsebell.app.press.HeldUp;
 import rinsebell.app.time.ClockMark;
 import rinsebell.app.time.ClockProof;
 import rinsebell.app.time.SalonClock;
@@ -166,6 +167,7 @@ final class Life {
                 null,
                 null,
                 true,
+                null,
                 day.agenda.now()));
     }
 
@@ -180,11 +182,17 @@ final class Life {
         }
         var now = clock.now();
         var asked = Asked.at(now).by(letter.by());
-        if (letter.age() != null) {
-            asked = asked.happened(
-                    now.minusMillis(letter.age()), letter.sure() ? Asked.Told.BY_AGE : Asked.Told.UNSURE);
+        var age = age(letter, now.toEpochMilli());
+        if (letter.age() != null || age > 0) {
+            asked = asked.happened(now.minusMillis(age), letter.sure() ? Asked.Told.BY_AGE : Asked.Told.UNSURE);
         }
         hand(letter, new Press(letter.id(), "", "act " + letter.act(), letter.command(), asked));
+    }
+
+    private long age(Letter letter, long now) {
+        var told = letter.age() == null ? 0 : letter.age();
+        var sent = letter.sent() == null || !day.parts.countsTheWay() ? now : letter.sent();
+        return told + HeldUp.between(sent, now, 1).millis();
     }
 
     private void hand(Letter letter, Press press) {

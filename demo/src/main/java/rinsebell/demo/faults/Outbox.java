@@ -123,6 +123,7 @@ final class Outbox {
                 one.by,
                 age,
                 aged.isSure(),
+                tablet.sync.isKnown() ? Long.valueOf(Math.round(tablet.clock.now())) : null,
                 one.pressedAt);
         tablet.inSteady(NO_ANSWER, () -> fails(mine));
         tablet.post(letter, mine);

@@ -131,6 +131,11 @@ class Parts {
         return true;
     }
 
+    /** Whether a press that was held up on its way is so much older. */
+    boolean countsTheWay() {
+        return true;
+    }
+
     /** Whether a step of a device's time of day counts as sleep only where the salon's clock went on as well. */
     boolean tellsHandFromSleep() {
         return true;

@@ -88,6 +88,13 @@ enum Bug {
             return false;
         }
     }),
+    /** A press that was held up on its way counts from when it came. */
+    COUNTS_FROM_COMING(Rule.HAPPENED_WHEN_PRESSED, 20_266_284, new Parts() {
+        @Override
+        boolean countsTheWay() {
+            return false;
+        }
+    }),
     /** A hand that sets a device's clock makes what waits there older. */
     HAND_TAKEN_FOR_SLEEP(Rule.HAPPENED_WHEN_PRESSED, 481, new Parts() {
         @Override

@@ -78,6 +78,8 @@ async function fetchOnce(one) {
   const { ms, sure } = aged(one);
   body.set("age", String(Math.round(ms * pace())));
   if (!sure && !body.has("at")) body.set("told", "unsure");
+  // Its age ends here; whoever is asleep on its way adds to it.
+  if (isKnown()) headers["Rinsebell-Sent"] = String(Math.round(now()));
   try {
     const response = await fetch(one.action, { method: "POST", body, headers, signal: given.signal });
     // What something else answers, at the server's address or between here and there, is no answer; and the server itself

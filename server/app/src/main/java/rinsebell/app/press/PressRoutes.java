@@ -3,6 +3,7 @@ package rinsebell.app.press;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
@@ -44,6 +45,9 @@ public final class PressRoutes implements Routes {
 
     /** Tells that a press was not sent at once, or not answered the first time: it happened when it was pressed. */
     private static final String AGAIN = "Rinsebell-Again";
+
+    /** Tells what the salon's clock showed, as the screen knows it, when it sent the press: milliseconds since 1970. */
+    private static final String SENT = "Rinsebell-Sent";
 
     /** Tells the script that the press counts, but that nobody knows for sure when it happened. */
     private static final String UNSURE = "Rinsebell-Unsure";
@@ -94,7 +98,8 @@ public final class PressRoutes implements Routes {
     private void press(Context ctx, Address address) {
         var read = FormBody.read(ctx);
         var typed = ctx.header(AGAIN) == null ? read.without("age") : read.orElse(Fields.of("age", "unknown"));
-        press(ctx, address, typed, pressId(typed));
+        var sent = Objects.requireNonNullElse(ctx.header(SENT), "");
+        press(ctx, address, pressing.heldUp(sent).olderBy(typed), pressId(typed));
     }
 
     void press(Context ctx, Address address, Fields typed, String id) {

@@ -199,6 +199,11 @@ public final class Pressing {
         }
     }
 
+    /** For how long a press was held up that is here now. */
+    HeldUp heldUp(String sent) {
+        return HeldUp.since(sent, clock.now().toEpochMilli(), clock.speed());
+    }
+
     /** Of the address and all that was typed, but for the press id and when it was pressed. */
     private static String hash(Address address, Fields typed) {
         var text = new StringBuilder(address.toString());

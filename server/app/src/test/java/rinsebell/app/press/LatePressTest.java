@@ -2,6 +2,7 @@ package rinsebell.app.press;
 
 import static io.restassured.RestAssured.given;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import io.restassured.response.Response;
 import java.io.IOException;
@@ -99,6 +100,33 @@ class LatePressTest {
                 .isNotNull();
         assertThat(this.<Boolean>last("unsure")).isTrue();
         assertThat(saysUnsure("/day")).isTrue();
+    }
+
+    /** The age that a press tells ends where it was sent; no screen waits for an answer for 30 s. */
+    @ParameterizedTest
+    @CsvSource({
+        "20000, , 20",
+        "20000, 5000, 25",
+        "900, , 0",
+        "40000, , 0",
+        "-20000, , 0",
+        "900, 5000, 5",
+        "40000, 5000, 5",
+        "soon, 5000, 5"
+    })
+    void isOlderByWhatHeldItUpOnItsWay(String way, String age, int secondsAgo) {
+        var now = Instant.parse(given(salon.request()).get("/api/floor").path("now"));
+        var sent = way.equals("soon") ? way : String.valueOf(now.toEpochMilli() - Long.parseLong(way));
+        var form = given(salon.request())
+                .contentType("application/x-www-form-urlencoded")
+                .header("Origin", salon.url())
+                .header("Rinsebell-Part", "answer")
+                .header("Rinsebell-Sent", sent)
+                .body("press=" + UUID.randomUUID() + "&label=M.+A.&place=bench&age=" + age);
+        var answer = (age == null ? form : form.header("Rinsebell-Again", "true")).post("/visits");
+        String visit = answer.header("Rinsebell-Next");
+        var arrived = Instant.parse(given(salon.request()).get("/api" + visit).path("arrivedAt"));
+        assertThat(Duration.between(arrived, now).toMillis() / 1000.0).isCloseTo(secondsAgo, within(0.9));
     }
 
     private Response scalp(String more, String id) {
