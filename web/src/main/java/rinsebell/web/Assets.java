@@ -25,7 +25,7 @@ public final class Assets {
     /** The order in which the parts of the style sheet are joined: later ones may refine earlier ones. */
     static final List<String> STYLES = List.of(
             "tokens", "base", "shell", "panel", "urgency", "ribbon", "floor", "chair", "heads", "desk", "forms",
-            "sheet", "lead", "motion");
+            "sheet", "bowl", "lead", "motion");
 
     static final List<String> FILES = List.of(
             "main.js",
@@ -37,6 +37,8 @@ public final class Assets {
             "events.js",
             "ours.js",
             "press.js",
+            "bench.js",
+            "scan.js",
             "queue.js",
             "turn.js",
             "send.js",

@@ -7,6 +7,7 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.LocatorAssertions;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
+import com.microsoft.playwright.options.AriaRole;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -122,9 +123,12 @@ class WholeDayIT {
     @Test
     @Order(2)
     void aBowlIsMixedAndPutOn() {
-        tablet.locator(".presses a.main[href^='/bowls/mix']").click();
-        tablet.getByLabel("Brimmow mild cream, g", exactly()).fill("60");
-        tablet.getByLabel("Brimmow developer 20 vol, g", exactly()).fill("60");
+        tablet.locator(".presses a.main[href^='/mixtures']").click();
+        tablet.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("Brimmow mild cream"))
+                .click();
+        tile(tablet, "developer", "Brimmow developer 20 vol");
+        tablet.getByLabel("Grams", exactly()).fill("120");
+        assertThat(tablet.locator(".preview .weigh")).containsText("60 g");
         ago(tablet, 30);
         submit(tablet);
         assertThat(said(tablet)).containsText("Bowl mixed");
@@ -249,7 +253,8 @@ class WholeDayIT {
         tile(tablet, "place", "chair 8");
         submit(tablet);
         assertThat(said(tablet)).containsText("Moved");
-        tablet.locator(".presses a[href^='/bowls/mix']").click();
+        tablet.locator(".presses a[href^='/mixtures']").click();
+        tablet.locator("main a[href^='/bowls/mix']").click();
         tablet.getByLabel("Brimmow mild cream, g", exactly()).fill("40");
         tablet.getByLabel("Brimmow developer 20 vol, g", exactly()).fill("40");
         tile(tablet, "reason", "another round, after rinsing");

@@ -28,6 +28,8 @@ public enum ReasonCode {
     RECIPE_UNKNOWN(Basis.CARE),
     STILL_ON(Basis.CARE),
     // To be careful about: these refuse nothing.
+    /** More than 20 volumes, and a leaflet that says nothing of it. Common practice, no source. */
+    STRONG_ON_SCALP(Basis.CARE, true),
     NO_COMMON_RINSE(Basis.DIRECTIONS, true),
     READY_AFTER_RINSE_BY(Basis.DIRECTIONS, true),
     BASIN_NOT_FREE(Basis.SENSE, true),

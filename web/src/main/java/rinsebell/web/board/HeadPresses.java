@@ -50,7 +50,7 @@ final class HeadPresses {
             case FOILS_OUT -> foilsOut();
             case COVER -> cover();
             case HEAT_OFF, TOWEL_DRIED, STOP, LEAVE -> sends(act, Optional.empty());
-            case MIX -> opens(act, "/bowls/mix?visit=" + head.visit.id().value());
+            case MIX -> opens(act, "/mixtures?visit=" + head.visit.id().value());
             case THROW_AWAY -> throwAway();
             case STRAND, SCALP, GATE, PUT_ON, ALREADY_ON, LIFT, MORE -> opens(act);
         };

@@ -1,20 +1,14 @@
 package rinsebell.web.board;
 
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
-import java.util.function.Function;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 import rinsebell.floor.ReasonCode;
 import rinsebell.floor.bell.Bell;
 import rinsebell.floor.bell.BellKind;
 import rinsebell.floor.clock.Timing;
-import rinsebell.floor.product.Allowance;
-import rinsebell.floor.product.Cover;
 import rinsebell.floor.product.Heat;
 import rinsebell.floor.product.Zone;
 import rinsebell.floor.rule.Restrictions;
@@ -62,12 +56,10 @@ final class HeadRules {
         } else if (on.anotherRound()) {
             all.add(new Rule(Rule.Kind.FORBIDDEN, offScalp(), moment.say("rule.off_scalp.lightened_today")));
         }
-        var covers = EnumSet.complementOf(EnumSet.of(Cover.OPEN));
-        forbid(all, "rule.heat", EnumSet.allOf(Heat.class), limits::heat);
-        forbid(all, "rule.cover", covers, limits::cover);
+        var told = new LimitsTelling(moment);
+        all.addAll(told.forbidden(limits));
         overHeat(all);
-        allow(all, "rule.heat", stillFine(), limits::heat);
-        allow(all, "rule.cover", covers, limits::cover);
+        all.addAll(told.allowed(limits, stillFine()));
     }
 
     /** Where something else on this head may stay on the scalp, what may not is named. */
@@ -95,7 +87,8 @@ final class HeadRules {
         var heats = new HeatTelling(head);
         for (var heat : Heat.values()) {
             heats.overSince(heat)
-                    .map(since -> moment.say("rule.heat.over", capital(moment.say(heat)), moment.clock(since)))
+                    .map(since ->
+                            moment.say("rule.heat.over", LimitsTelling.capital(moment.say(heat)), moment.clock(since)))
                     .ifPresent(words -> all.add(new Rule(Rule.Kind.FORBIDDEN, words, "")));
         }
     }
@@ -104,41 +97,6 @@ final class HeadRules {
         var fine = EnumSet.allOf(Heat.class);
         fine.removeIf(heat -> new HeatTelling(head).overSince(heat).isPresent());
         return fine;
-    }
-
-    /** All that is forbidden of one sort in one line, so that the list can be read at a glance. */
-    private <T extends Enum<T>> void forbid(List<Rule> all, String key, Set<T> whole, Function<T, Allowance> limits) {
-        var no = whole.stream()
-                .filter(one -> !limits.apply(one).allowed())
-                .map(moment::say)
-                .toList();
-        if (no.size() == whole.size()) {
-            all.add(new Rule(Rule.Kind.FORBIDDEN, moment.say(key + ".none"), ""));
-        } else if (!no.isEmpty()) {
-            all.add(new Rule(Rule.Kind.FORBIDDEN, moment.say(key + ".no", moment.listed("list.or", no)), ""));
-        }
-    }
-
-    private <T extends Enum<T>> void allow(List<Rule> all, String key, Set<T> whole, Function<T, Allowance> limits) {
-        for (var one : whole) {
-            if (limits.apply(one).allowed()) {
-                all.add(new Rule(
-                        Rule.Kind.ALLOWED,
-                        allowed(key, moment.say(one), limits.apply(one).upTo()),
-                        ""));
-            }
-        }
-    }
-
-    private String allowed(String key, String what, @Nullable Duration longest) {
-        var sentence = capital(what);
-        return longest == null
-                ? moment.say(key + ".yes", sentence)
-                : moment.say(key + ".up_to", sentence, longest.toMinutes());
-    }
-
-    private static String capital(String words) {
-        return words.substring(0, 1).toUpperCase(Locale.UK) + words.substring(1);
     }
 
     private static boolean isBroken(BellKind kind) {
@@ -187,6 +145,15 @@ final class HeadRules {
                         "caution.eyes",
                         "caution.air",
                         "caution.law");
-        return keys.stream().map(moment::say).toList();
+        return Stream.concat(stricter(), keys.stream().map(moment::say)).toList();
+    }
+
+    /** Of what is on, mixed by directions that are stricter now. */
+    private Stream<String> stricter() {
+        var told = new EditionTelling(moment);
+        return head.timing.timings().stream()
+                .flatMap(timing -> moment.floor().bowl(timing.application().bowl()).stream())
+                .flatMap(bowl -> told.stricter(bowl).stream())
+                .distinct();
     }
 }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import rinsebell.floor.bowl.Bowl;
 import rinsebell.floor.bowl.BowlId;
 import rinsebell.floor.bowl.BowlReason;
+import rinsebell.floor.bowl.Portion;
 import rinsebell.floor.product.Kind;
 import rinsebell.floor.product.Product;
 import rinsebell.floor.visit.Visit;
@@ -14,6 +15,7 @@ import rinsebell.web.form.SheetPage.Row;
 import rinsebell.web.view.Form;
 import rinsebell.web.view.Nav;
 import rinsebell.web.view.Press;
+import rinsebell.web.view.View;
 
 /** Pages about bowls. */
 final class BowlPages {
@@ -34,6 +36,7 @@ final class BowlPages {
                         .number("minutesAgo", "")
                         .form(at(ask, "throw-away"), LIST));
         pages.enter(BowlForms.BOWLS, "list", BowlPages::list);
+        pages.enter(BowlForms.BOWLS, "tag", BowlPages::tag);
     }
 
     private static String at(PageAsk ask, String press) {
@@ -41,7 +44,7 @@ final class BowlPages {
     }
 
     private static Form mix(PageAsk ask) {
-        return shelf(ask, new FormDraft(ask, "bowls"))
+        return shelf(ask, new FormDraft(ask, "bowls"), List.of())
                 .group("")
                 .choice("reason", BowlReason.class, BowlReason.FIRST)
                 .list("visit", Choices.visits(ask), "")
@@ -51,17 +54,18 @@ final class BowlPages {
     }
 
     private static Form recipe(PageAsk ask) {
-        return shelf(ask, new FormDraft(ask, "bowls.recipe")).form(at(ask, "recipe"), LIST);
+        var lies = bowl(ask).map(Bowl::portions).orElse(List.of());
+        return shelf(ask, new FormDraft(ask, "bowls.recipe"), lies).form(at(ask, "recipe"), LIST);
     }
 
     /** A box for the grams of each product: nothing is typed but numbers. */
-    private static FormDraft shelf(PageAsk ask, FormDraft draft) {
+    private static FormDraft shelf(PageAsk ask, FormDraft draft, List<Portion> lies) {
         var row = 0;
         for (var kind : Kind.values()) {
             draft.group(ask.moment().say(kind));
             for (var product : ask.salon().offered()) {
                 if (product.directions().kind() == kind) {
-                    portion(ask, draft, row, product);
+                    portion(ask, draft, row, product, grams(lies, product));
                     row++;
                 }
             }
@@ -69,13 +73,21 @@ final class BowlPages {
         return draft;
     }
 
-    private static void portion(PageAsk ask, FormDraft draft, int row, Product product) {
+    private static void portion(PageAsk ask, FormDraft draft, int row, Product product, String grams) {
         var name = "portions." + row;
         draft.hidden(name + ".product", Choices.number(product.id().value()))
                 .number(
                         name + ".grams",
                         ask.say("form.grams", product.directions().name()),
-                        "");
+                        grams);
+    }
+
+    private static String grams(List<Portion> lies, Product product) {
+        return lies.stream()
+                .filter(portion -> portion.product().equals(product.id()))
+                .findFirst()
+                .map(portion -> portion.grams().amount().toPlainString())
+                .orElse("");
     }
 
     private static Form divide(PageAsk ask) {
@@ -94,15 +106,31 @@ final class BowlPages {
 
     private static SheetPage list(PageAsk ask) {
         var rows = Choices.standing(ask).map(bowl -> row(ask, bowl)).toList();
-        var mix = Press.opens(ask.say("form.bowls"), "", "/bowls/mix").as(Press.Weight.MAIN);
+        var bench = Press.opens(ask.say("form.mixtures"), "", "/mixtures").as(Press.Weight.MAIN);
         var title = ask.say("sheet.bowls");
-        var parts = List.of(new Part(rows.isEmpty() ? ask.say("sheet.bowls.none") : "", rows, List.of(mix)));
+        var parts = List.of(new Part(rows.isEmpty() ? ask.say("sheet.bowls.none") : "", rows, List.of(bench)));
         return new SheetPage(ask.shell(title, Nav.BOWLS), title, "", parts, List.of());
     }
 
+    private static View tag(PageAsk ask) {
+        return bowl(ask)
+                .<View>map(bowl -> new BowlTelling(ask, bowl).page(presses(ask, bowl)))
+                .orElseGet(() -> list(ask));
+    }
+
     private static Row row(PageAsk ask, Bowl bowl) {
-        var base = "/bowls/" + bowl.id().value() + "/";
+        var presses = new ArrayList<>(presses(ask, bowl));
+        presses.add(
+                0, Press.opens(ask.say("bowl.tag"), "", LIST + "/" + bowl.id().value()));
+        return new Row(ask.moment().clock(bowl.mixedAt()), Choices.bowl(ask, bowl), detail(ask, bowl), false, presses);
+    }
+
+    private static List<Press> presses(PageAsk ask, Bowl bowl) {
+        var base = LIST + "/" + bowl.id().value() + "/";
         var presses = new ArrayList<Press>();
+        if (bowl.isThrownAway()) {
+            return presses;
+        }
         whom(ask, bowl)
                 .ifPresent(visit -> presses.add(Press.opens(
                         ask.say("form.visits.put-on"),
@@ -114,10 +142,10 @@ final class BowlPages {
         }
         presses.add(Press.opens(ask.say("form.bowls.recipe"), "", base + "recipe"));
         presses.add(Press.sends(ask.say("form.bowls.throw-away"), "", base + "throw-away"));
-        return new Row(ask.moment().clock(bowl.mixedAt()), Choices.bowl(ask, bowl), detail(ask, bowl), false, presses);
+        return presses;
     }
 
-    private static Optional<Visit> whom(PageAsk ask, Bowl bowl) {
+    static Optional<Visit> whom(PageAsk ask, Bowl bowl) {
         return Optional.ofNullable(bowl.forVisit())
                 .flatMap(ask.moment().floor()::visit)
                 .filter(Visit::isOpen);

@@ -28,5 +28,9 @@ public enum Fault {
     /** The end lies before the beginning. */
     ENDS_BEFORE,
     /** Arguments: how many are allowed. */
-    TOO_MANY
+    TOO_MANY,
+    /** No mixture of the two has that strength. Arguments: the weakest and the strongest of them, % w/w. */
+    OUT_OF_REACH,
+    /** Its leaflet does not say how strong it is. */
+    STRENGTH_NOT_KNOWN
 }

@@ -83,6 +83,20 @@ final class FormDraft {
         return this;
     }
 
+    /** Each of these opens the page again with all that is typed, and with itself as well. */
+    FormDraft reopens(String name, List<Choice> choices) {
+        if (!choices.isEmpty()) {
+            fields.add(field(Kind.OPENS, name, "", "", options(choices, List.of())));
+        }
+        return this;
+    }
+
+    /** Opens another page with all that is typed. */
+    FormDraft opens(String address, String label) {
+        fields.add(new Field(Kind.OPENS, "", label, address, List.of(new Option("", label, false)), "", ""));
+        return this;
+    }
+
     /** One of a few that are always the same. */
     <E extends Enum<E>> FormDraft choice(String name, Class<E> type, @Nullable E unlessTyped) {
         return choice(name, label(name), type, unlessTyped);

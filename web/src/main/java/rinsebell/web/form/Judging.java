@@ -5,8 +5,6 @@ import java.util.stream.Stream;
 import rinsebell.floor.Decision;
 import rinsebell.floor.Reason;
 import rinsebell.floor.command.Mix;
-import rinsebell.floor.command.Weighed;
-import rinsebell.floor.unit.Grams;
 import rinsebell.web.board.ReasonTelling;
 import rinsebell.web.view.Answer;
 import rinsebell.web.view.Form;
@@ -39,21 +37,13 @@ record Judging(PageAsk ask, PressForm form) {
                         : new Judged(ask.say("judged.free"), lines(read), List.of());
     }
 
-    /** A bowl is weighed: what all of it weighs is the first thing to compare with the scale. */
+    /** Of a bowl: what all of it weighs, and what is in it. */
     private List<String> lines(Reading.Read read) {
         return Stream.of(read.command())
                 .flatMap(command -> command instanceof Mix mix ? Stream.of(mix.weighed()) : Stream.empty())
-                .map(weighed -> ask.say("judged.weight", weight(weighed)))
+                .map(weighed -> new CompositionTelling(ask, weighed))
+                .flatMap(told -> Stream.concat(Stream.of(told.weight()), told.strengths().stream()))
                 .toList();
-    }
-
-    private static String weight(List<Weighed> weighed) {
-        return weighed.stream()
-                .map(Weighed::grams)
-                .map(Grams::amount)
-                .reduce(java.math.BigDecimal.ZERO, java.math.BigDecimal::add)
-                .stripTrailingZeros()
-                .toPlainString();
     }
 
     private List<Answer.Reason> said(List<Reason> reasons) {

@@ -24,6 +24,7 @@ import rinsebell.web.view.Shell;
  * @param look light or dark
  * @param bells the strip on top
  * @param answer what came of the last press; null for none
+ * @param site under which browsers reach this server, such as "http://salon.local:8460"
  * @param clients records of people who come again
  */
 public record PageAsk(
@@ -34,9 +35,14 @@ public record PageAsk(
         Look look,
         BellStrip bells,
         @Nullable Answer answer,
+        String site,
         ClientBook clients) {
     public PageAsk {
         errors = List.copyOf(errors);
+    }
+
+    PageAsk with(Fields others) {
+        return new PageAsk(moment, id, others, errors, look, bells, answer, site, clients);
     }
 
     String say(String key, Object... args) {

@@ -31,6 +31,7 @@ public final class Presses {
         VisitForms.enter(presses);
         HeadForms.enter(presses);
         BowlForms.enter(presses);
+        MixtureForm.enter(presses);
         FactForms.enter(presses);
         BellForms.enter(presses);
         SalonForms.enter(presses);

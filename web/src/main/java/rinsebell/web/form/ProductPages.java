@@ -20,6 +20,7 @@ final class ProductPages {
         pages.enter(PRODUCTS, Presses.PLAIN, Nav.SETUP, ask -> new DirectionsPage(ask).form("products", SHELF));
         pages.enter(PRODUCTS, "directions", Nav.SETUP, ProductPages::revise);
         pages.enter(PRODUCTS, "list", ProductPages::list);
+        pages.enter(PRODUCTS, "history", ask -> new EditionRows(ask).page());
     }
 
     private static rinsebell.web.view.Form revise(PageAsk ask) {
@@ -57,6 +58,7 @@ final class ProductPages {
         var detail =
                 ask.moment().say(product.directions().kind()) + " · " + ask.say("sheet.edition", product.edition());
         var revise = Press.opens(ask.say("form.products.directions"), "", base + "directions");
-        return new Row("", product.directions().name(), detail, product.withdrawn(), List.of(revise, offer));
+        var history = Press.opens(ask.say("sheet.history"), "", base + "history");
+        return new Row("", product.directions().name(), detail, product.withdrawn(), List.of(revise, history, offer));
     }
 }

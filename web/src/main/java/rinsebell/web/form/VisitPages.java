@@ -166,7 +166,7 @@ final class VisitPages {
     /** What is pressed more rarely, and the log of this head. */
     private static SheetPage more(PageAsk ask) {
         var presses = new ArrayList<Press>();
-        presses.add(Press.opens(ask.say("form.bowls"), "", "/bowls/mix?visit=" + ask.id()));
+        presses.add(Press.opens(ask.say("form.mixtures"), "", "/mixtures?visit=" + ask.id()));
         MORE.stream()
                 .map(press -> Press.opens(ask.say("form.visits." + press), "", at(ask, press)))
                 .forEach(presses::add);

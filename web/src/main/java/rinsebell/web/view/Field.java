@@ -26,6 +26,8 @@ public record Field(
         CHOICES,
         /** One of many. */
         LIST,
+        /** Each opens a page, its value or else this one again, with all that is typed and with itself as well. */
+        OPENS,
         HIDDEN;
 
         /** The type of a plain {@code input}. */

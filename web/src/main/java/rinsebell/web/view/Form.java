@@ -44,7 +44,7 @@ public record Form(String id, String title, String intro, String action, List<Gr
     public record Preview(String address, String asks, Shown shown) {}
 
     /** What a form's values mean, in one of these ways. */
-    public sealed interface Shown extends View permits TimesExample, Judged {}
+    public sealed interface Shown extends View permits TimesExample, Judged, MixtureSheet {}
 
     /** What the values mean; empty where a form does not say. */
     public Optional<Shown> shown() {
@@ -52,6 +52,13 @@ public record Form(String id, String title, String intro, String action, List<Gr
                 .flatMap(group -> group.previewing().stream())
                 .map(Preview::shown)
                 .findFirst();
+    }
+
+    /** Whether it opens pages with what is typed: then that is what the enter key does, and nothing is recorded. */
+    public boolean opens() {
+        return groups.stream()
+                .flatMap(group -> group.fields().stream())
+                .anyMatch(field -> field.kind() == Field.Kind.OPENS);
     }
 
     @Override

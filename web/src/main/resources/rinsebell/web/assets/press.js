@@ -152,9 +152,16 @@ export function start() {
   startSending({ answered, waits: showWaiting, gone: showLess });
   document.addEventListener("submit", (event) => {
     const form = event.target;
-    if (!form.matches("form[data-press]")) return;
+    // What opens a page records nothing.
+    if (!form.matches("form[data-press]") || event.submitter?.formMethod === "get") return;
     event.preventDefault();
     press(form, event.submitter);
+  });
+  // Whoever does not do what was refused goes on with what is typed.
+  document.addEventListener("click", (event) => {
+    if (!event.target.closest?.("#answer:not(.calm) a.press") || !document.querySelector("main form[data-press=page]")) return;
+    event.preventDefault();
+    document.getElementById("answer").replaceChildren();
   });
   addEventListener("pointerdown", ({ clientX: x, clientY: y }) => (touch = { x, y }), true);
   document.addEventListener("keydown", (event) => {

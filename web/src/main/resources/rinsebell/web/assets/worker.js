@@ -7,7 +7,7 @@ const PAGES = "rinsebell-pages";
 /** What stands in for a page that is not kept. */
 const STAND_IN = "/kept";
 /** Screens and what is pressed on them; not records of clients, nor reports. */
-const SCREENS = /^\/(basins|desk|bells|pocket|device|welcome|bowls|bowls\/mix|visits\/\d+(\/(?!client$)[a-z-]+)?)?$/;
+const SCREENS = /^\/(basins|desk|bells|pocket|device|welcome|bowls|bowls\/mix|bowls\/\d+|mixtures|mixtures\/weigh|visits\/\d+(\/(?!client$)[a-z-]+)?)?$/;
 /** By this header the server tells how often something was erased, and a copy of what time it is. */
 const ERASED = "Rinsebell-Erased";
 /** Every answer of the server carries this header; whoever else stands at its address says as little as nobody does. */

@@ -322,7 +322,7 @@ class BoardsTest {
         var head = story.at("10:00").arrives();
         assertThat(pressed(head)).endsWith("/gate");
         head = story.at("10:01").arrivesFine();
-        assertThat(pressed(head)).startsWith("/bowls/mix?visit=");
+        assertThat(pressed(head)).startsWith("/mixtures?visit=");
     }
 
     private String pressed(Head head) {

@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import rinsebell.floor.product.Directions;
 import rinsebell.floor.testing.Shelf;
 
 /** Some pages of forms, letter by letter; {@code -Dgolden.write=true} writes them anew. */
@@ -27,9 +28,33 @@ class FormGoldenTest {
         all.put("form-strand", pages.html("visits", "strand", visit, Fields.NONE));
         all.put("form-directions", pages.html("products", "directions", powder, Fields.NONE));
         all.put("form-mix", pages.html("bowls", "", 0, Fields.of("visit", "" + visit)));
+        all.put("sheet-mixtures", pages.html("mixtures", "", 0, Fields.of("visit", "" + visit)));
+        all.put("form-mixture", pages.html("mixtures", "", 0, mixture()));
+        all.put(
+                "form-weigh",
+                pages.html(
+                        "mixtures",
+                        "weigh",
+                        0,
+                        Fields.of("weighed.0.grams", "30").orElse(mixture())));
+        all.put("bowl", pages.html("bowls", "tag", pages.table.bowl.value(), Fields.NONE));
         all.put("form-preview", pages.html("products", "", 0, preview()));
         all.put("sheet-day", pages.html("day", "", 0, Fields.NONE));
         return all;
+    }
+
+    private Fields mixture() {
+        return Fields.of(
+                "products.0.product", number(Shelf.POWDER),
+                "products.1.product", number(Shelf.CLEAR),
+                "developer", number(Shelf.DEV20),
+                "of", number(Shelf.POWDER),
+                "grams", "24",
+                "visit", "" + pages.table.visit.value());
+    }
+
+    private String number(Directions directions) {
+        return "" + pages.table.story.product(directions).value();
     }
 
     private static Fields preview() {

@@ -39,6 +39,7 @@ final class PageTable {
                 Look.LIGHT,
                 new BellStrip(List.of(), 0, Map.of(), List.of(), null),
                 null,
+                "http://salon.test",
                 table.clients);
         return FORMS.find(name.resource(), name.press()).orElseThrow().page(ask);
     }

@@ -46,6 +46,8 @@ public final class FormRoutes implements Routes {
         open(routes, "/welcome", "visits", PLAIN);
         open(routes, "/bowls", "bowls", "list");
         open(routes, "/bowls/mix", "bowls", PLAIN);
+        open(routes, "/mixtures", "mixtures", PLAIN);
+        open(routes, "/mixtures/weigh", "mixtures", "weigh");
         open(routes, "/products", "products", "list");
         open(routes, "/products/new", "products", PLAIN);
         open(routes, "/setup", "salon", PLAIN);
@@ -58,6 +60,7 @@ public final class FormRoutes implements Routes {
         routes.get("/day/{press}", ctx -> show(ctx, "day", ctx.pathParam("press"), 0));
         routes.get("/bells/{press}", ctx -> show(ctx, "bells", ctx.pathParam("press"), 0));
         routes.get("/staff/{id}", ctx -> show(ctx, "staff", "change", known(ctx, "staff")));
+        routes.get("/bowls/{id}", ctx -> show(ctx, "bowls", "tag", known(ctx, "bowls")));
         for (var resource : List.of("visits", "bowls", "products", "facts")) {
             routes.get(
                     "/" + resource + "/{id}/{press}",
@@ -65,6 +68,7 @@ public final class FormRoutes implements Routes {
         }
         routes.post("/products/preview", ctx -> preview(ctx, "products", PLAIN, 0));
         routes.post("/products/{id}/directions/preview", ctx -> preview(ctx, "products", "directions"));
+        routes.post("/mixtures/preview", ctx -> preview(ctx, "mixtures", PLAIN, 0));
         routes.post("/bowls/preview", ctx -> preview(ctx, "bowls", PLAIN, 0));
         routes.post("/visits/{id}/put-on/preview", ctx -> preview(ctx, "visits", "put-on"));
     }
@@ -126,7 +130,12 @@ public final class FormRoutes implements Routes {
         var said = typed.answer() == null ? answers.of(ctx, moment).orElse(null) : typed.answer();
         var look = Objects.requireNonNullElse(PageRoutes.look(ctx), Look.LIGHT);
         var bells = new LivePages(moment, look, said).still("", Nav.DAY).bells();
-        return new PageAsk(moment, id, typed.fields(), typed.errors(), look, bells, said, clients);
+        return new PageAsk(moment, id, typed.fields(), typed.errors(), look, bells, said, site(ctx), clients);
+    }
+
+    /** The door lets only names in under which this server is known. */
+    private static String site(Context ctx) {
+        return ctx.scheme() + "://" + ctx.host();
     }
 
     /** The number in the address, if this floor has such a thing: a form about nothing would only be refused later. */

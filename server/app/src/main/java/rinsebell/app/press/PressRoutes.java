@@ -235,6 +235,8 @@ public final class PressRoutes implements Routes {
             case "visits" ->
                 "/visits/" + (address.id() > 0 ? address.id() : outcome.facts().get(0));
             case "bowls" -> headOfBowl(outcome, moment).orElse("/bowls");
+            case "mixtures" ->
+                headOfBowl(outcome, moment).orElse("/bowls/" + outcome.facts().get(0));
             case "facts", "bells" -> about(outcome, moment).orElse("/day");
             case "products", "shelf" -> "/products";
             case "day" -> "/day";

@@ -54,6 +54,7 @@ record PressExamples(Map<String, Long> ids) {
             Map.entry("/visits/{id}/stop", "{}"),
             Map.entry("/visits/{id}/discomfort", "{'grade': 'tingling'}"),
             Map.entry("/bowls", "{'portions': [{'product': PRODUCT, 'grams': 30}], 'reason': 'tone'}"),
+            Map.entry("/mixtures", "{'products': [{'product': PRODUCT}], 'grams': 30}"),
             Map.entry("/bowls/{id}/recipe", "{'portions': [{'product': PRODUCT, 'grams': 30.5}]}"),
             Map.entry("/bowls/{id}/divide", "{'reason': 'refill'}"),
             Map.entry("/bowls/{id}/throw-away", "{}"),

@@ -45,7 +45,7 @@ public record Mix(
                         .toList();
     }
 
-    private List<Reason> restrictions(Floor floor, List<Portion> portions, Instant at) {
+    List<Reason> restrictions(Floor floor, List<Portion> portions, Instant at) {
         var all = new ArrayList<>(MixtureRules.judge(portions, floor.salon()));
         Optional.ofNullable(forVisit).flatMap(floor::visit).ifPresent(visit -> {
             all.addAll(gate(floor, visit, portions, at));

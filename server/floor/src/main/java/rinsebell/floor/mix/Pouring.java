@@ -3,6 +3,7 @@ package rinsebell.floor.mix;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import rinsebell.floor.unit.Fraction;
@@ -25,11 +26,17 @@ public record Pouring(List<Target> wanted, Grams step, List<Optional<Grams>> pou
         }
     }
 
-    /** What each portion should weigh now. Never less than what lies in the bowl of it. */
-    public Rounded plan() {
-        var planned = Rounding.toStep(wanted, step);
+    /**
+     * What each portion should weigh now. Never less than what lies in the bowl of it.
+     *
+     * @param fits whether these grams are within the directions; those that are come first
+     */
+    public Rounded plan(Predicate<List<Fraction>> fits) {
+        var planned = Rounding.toStep(wanted, step, fits);
         var size = portions().flatMap(i -> size(i, planned).stream()).max(Comparator.naturalOrder());
-        return size.filter(one -> !one.equals(Fraction.ONE)).map(this::resized).orElse(planned);
+        return size.filter(one -> !one.equals(Fraction.ONE))
+                .map(by -> resized(by, fits))
+                .orElse(planned);
     }
 
     private Stream<Integer> portions() {
@@ -47,9 +54,9 @@ public record Pouring(List<Target> wanted, Grams step, List<Optional<Grams>> pou
         return poured.get(i).map(Grams::amount).map(Fraction::of);
     }
 
-    private Rounded resized(Fraction size) {
+    private Rounded resized(Fraction size, Predicate<List<Fraction>> fits) {
         var targets = portions().map(i -> resized(i, size)).toList();
-        return Rounding.toStep(targets, step);
+        return Rounding.toStep(targets, step, fits);
     }
 
     private Target resized(int i, Fraction size) {

@@ -1,6 +1,7 @@
 package rinsebell.floor.mix;
 
 import java.util.List;
+import java.util.Set;
 import java.util.stream.IntStream;
 import rinsebell.floor.product.ProductId;
 import rinsebell.floor.unit.Fraction;
@@ -57,20 +58,41 @@ public record Recipe(List<Share> shares) {
     }
 
     /**
-     * What one portion weighs, since it is wanted so or all there is.
+     * What some portions weigh together, since it is wanted so or all there is.
      *
-     * @param portion its place among the shares, from 0
+     * @param portions their places among the shares, from 0
      */
-    public record Weight(int portion, Grams grams) implements Known {
-        @Override
-        public Fraction partsOf(Recipe recipe) {
-            return recipe.shares.get(portion).parts();
+    public record Weight(Set<Integer> portions, Grams grams) implements Known {
+        public Weight {
+            portions = Set.copyOf(portions);
         }
 
         @Override
-        public boolean isOf(int other) {
-            return other == portion;
+        public Fraction partsOf(Recipe recipe) {
+            return Fraction.sum(portions.stream().map(i -> recipe.shares.get(i).parts()));
         }
+
+        @Override
+        public boolean isOf(int portion) {
+            return portions.equals(Set.of(portion));
+        }
+    }
+
+    /**
+     * By how much of itself the share of each portion is off in a bowl: 0.02 for two percent too much of it.
+     *
+     * @param grams of each portion, at least one of them more than none
+     */
+    public List<Fraction> errors(List<Grams> grams) {
+        var weights = grams.stream().map(one -> Fraction.of(one.amount())).toList();
+        var whole = Fraction.sum(weights.stream());
+        var parts = Fraction.sum(shares.stream().map(Share::parts));
+        return IntStream.range(0, shares.size())
+                .mapToObj(i -> weights.get(i)
+                        .dividedBy(whole)
+                        .dividedBy(shares.get(i).parts().dividedBy(parts))
+                        .minus(Fraction.ONE))
+                .toList();
     }
 
     /** What each portion should weigh, exactly; one that was said stands. */

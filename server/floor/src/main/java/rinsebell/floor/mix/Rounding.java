@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import rinsebell.floor.unit.Fraction;
@@ -22,6 +23,9 @@ import rinsebell.floor.unit.Grams;
 public final class Rounding {
     private static final Comparator<Rounded> BEST =
             Comparator.comparing(Rounded::largestError).thenComparing(Rounded::errors);
+
+    /** With more portions than that nobody mixes, and there are too many ways to try each. */
+    private static final int MOST_TRIED = 12;
 
     private final List<Target> wanted;
     private final Fraction step;
@@ -43,6 +47,36 @@ public final class Rounding {
      */
     public static Rounded toStep(List<Target> wanted, Grams step) {
         return new Rounding(wanted, Fraction.of(step.amount())).best();
+    }
+
+    /**
+     * As {@link #toStep(List, Grams)}, but of the ways that fit, where any of them does: what is wanted at the very limit of
+     * the directions is not rounded beyond it.
+     *
+     * @param fits whether these grams, in the order of the portions, are within the directions
+     */
+    public static Rounded toStep(List<Target> wanted, Grams step, Predicate<List<Fraction>> fits) {
+        var rounding = new Rounding(wanted, Fraction.of(step.amount()));
+        var best = rounding.best();
+        return fits.test(best.grams()) || rounding.free.size() > MOST_TRIED
+                ? best
+                : rounding.everyWay()
+                        .filter(way -> fits.test(way.grams()))
+                        .min(BEST)
+                        .orElse(best);
+    }
+
+    /** Each portion that may go either way goes down where its bit is 0, and up where it is 1. */
+    private Stream<Rounded> everyWay() {
+        var lows = IntStream.range(0, wanted.size()).mapToObj(this::low).toList();
+        return IntStream.range(0, 1 << free.size()).mapToObj(bits -> {
+            var grams = new ArrayList<>(lows);
+            IntStream.range(0, free.size())
+                    .filter(bit -> (bits >> bit & 1) == 1)
+                    .mapToObj(free::get)
+                    .forEach(i -> grams.set(i, grams.get(i).plus(step)));
+            return rounded(grams, Fraction.sum(grams.stream()));
+        });
     }
 
     private Rounded best() {

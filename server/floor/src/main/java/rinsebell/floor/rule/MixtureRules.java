@@ -2,16 +2,22 @@ package rinsebell.floor.rule;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import rinsebell.floor.Reason;
 import rinsebell.floor.ReasonCode;
 import rinsebell.floor.bowl.Portion;
+import rinsebell.floor.mix.Composition;
 import rinsebell.floor.product.Directions;
 import rinsebell.floor.product.Kind;
 import rinsebell.floor.product.Mixture;
+import rinsebell.floor.product.MixtureRole;
 import rinsebell.floor.product.Pairing;
+import rinsebell.floor.product.Zone;
 import rinsebell.floor.salon.Salon;
+import rinsebell.floor.unit.Fraction;
 import rinsebell.floor.unit.Grams;
 import rinsebell.floor.unit.Percent;
 
@@ -22,6 +28,9 @@ import rinsebell.floor.unit.Percent;
 public final class MixtureRules {
     private static final BigDecimal SIXTY = BigDecimal.valueOf(60);
 
+    /** 20 volumes. Common practice, no source. */
+    private static final Percent USUAL_ON_SCALP = Percent.ofVolumes(20);
+
     private final List<Part> parts;
     private final Grams slack;
 
@@ -30,8 +39,20 @@ public final class MixtureRules {
         this.slack = slack;
     }
 
-    /** A portion with its directions. */
-    private record Part(Directions directions, Grams grams) {
+    /** A portion with its directions, and what it does. */
+    private record Part(Directions directions, MixtureRole role, Grams grams) {
+        static Part of(Portion portion, Directions directions) {
+            return new Part(directions, MixtureRole.PLAIN, portion.grams());
+        }
+
+        Part as(MixtureRole other) {
+            return new Part(directions, other, grams);
+        }
+
+        boolean isDeveloped() {
+            return role == MixtureRole.DEVELOPED;
+        }
+
         boolean is(Kind kind) {
             return directions.kind() == kind;
         }
@@ -48,7 +69,7 @@ public final class MixtureRules {
      */
     public static List<Reason> judge(List<Portion> portions, Salon salon) {
         var rules = of(portions, salon);
-        var found = new ArrayList<>(MixtureLaw.judge(rules.contents()));
+        var found = new ArrayList<>(MixtureLaw.judge(composition(rules.parts)));
         rules.parts.forEach(part -> rules.judge(part, found));
         return found.stream().sorted().toList();
     }
@@ -57,6 +78,7 @@ public final class MixtureRules {
     public static List<Reason> judgeOnScalp(List<Portion> portions, Salon salon) {
         var rules = of(portions, salon);
         var found = new ArrayList<Reason>();
+        rules.offScalpOnly().or(rules::strongOnScalp).ifPresent(found::add);
         for (var part : rules.parts) {
             rules.pairings(part, Pairing.Rule.NEVER_ON_SCALP, ReasonCode.NEVER_ON_SCALP_TOGETHER, found);
             rules.strengthOnScalp(part).ifPresent(found::add);
@@ -65,24 +87,28 @@ public final class MixtureRules {
     }
 
     private static MixtureRules of(List<Portion> portions, Salon salon) {
-        var parts = portions.stream()
+        var known = portions.stream()
                 .map(portion -> salon.product(portion.product())
-                        .map(product -> new Part(product.directions(portion.edition()), portion.grams())))
+                        .map(product -> Part.of(portion, product.directions(portion.edition()))))
                 .flatMap(Optional::stream)
+                .toList();
+        var roles = MixtureRole.of(known.stream().map(Part::directions).toList());
+        var parts = IntStream.range(0, known.size())
+                .mapToObj(i -> known.get(i).as(roles.get(i)))
                 .toList();
         return new MixtureRules(parts, Grams.of(salon.policy().weighingSlackGrams()));
     }
 
-    private List<MixtureLaw.Part> contents() {
-        return parts.stream()
-                .map(part -> new MixtureLaw.Part(part.directions.contents(), part.grams))
-                .toList();
+    private static Composition composition(List<Part> parts) {
+        return new Composition(parts.stream()
+                .map(part -> new Composition.Part(part.directions.contents(), part.grams))
+                .toList());
     }
 
     private void judge(Part part, List<Reason> found) {
         pairings(part, Pairing.Rule.NEVER, ReasonCode.NEVER_MIXED, found);
         additions(part, found);
-        if (part.directions.mixing().takesDeveloper() && !isAddition(part)) {
+        if (part.isDeveloped()) {
             ratio(part).ifPresent(found::add);
             strength(part).ifPresent(found::add);
         }
@@ -117,25 +143,13 @@ public final class MixtureRules {
         return parts.stream().filter(part -> part.is(kind)).toList();
     }
 
-    /** An addition to another product is left out of the ratio to developer. */
-    @SuppressWarnings("ReferenceEquality") // Two equal portions are still two.
-    private boolean isAddition(Part part) {
-        return parts.stream()
-                .filter(other -> other != part)
-                .flatMap(other -> other.directions.mixing().pairings().stream())
-                .anyMatch(pairing -> pairing.with() == part.directions.kind()
-                        && pairing.limit().isPresent());
-    }
-
     /** Developer is measured against all that it activates; a bowl keeps its ratio when one named mixture fits. */
     private Optional<Reason> ratio(Part part) {
         var developer = sum(developers());
         if (developer.signum() == 0) {
             return Optional.of(Reason.of(ReasonCode.NO_DEVELOPER, part.directions.name()));
         }
-        var activated = parts.stream()
-                .filter(other -> other.directions.mixing().takesDeveloper() && !isAddition(other))
-                .toList();
+        var activated = parts.stream().filter(Part::isDeveloped).toList();
         var share = times60(developer).multiply(part.amount());
         var whole = sum(activated);
         var mixtures = part.directions.mixing().mixtures();
@@ -191,19 +205,40 @@ public final class MixtureRules {
                 .distinct()
                 .toList();
         if (strengths.size() > 1) {
-            return MixtureLaw.peroxide(developerContents())
-                    .filter(blend -> blend.compareTo(java.util.Collections.min(allowed)) < 0
-                            || blend.compareTo(java.util.Collections.max(allowed)) > 0);
+            return composition(developers())
+                    .peroxide()
+                    .filter(blend ->
+                            blend.compareTo(Fraction.of(Collections.min(allowed).value())) < 0
+                                    || blend.compareTo(Fraction.of(
+                                                    Collections.max(allowed).value()))
+                                            > 0)
+                    .map(blend -> new Percent(blend.rounded(2)));
         }
         return strengths.stream()
                 .filter(strength -> !allowed.contains(strength))
                 .findFirst();
     }
 
-    private List<MixtureLaw.Part> developerContents() {
-        return developers().stream()
-                .map(part -> new MixtureLaw.Part(part.directions.contents(), part.grams))
+    private Optional<Reason> offScalpOnly() {
+        var names = parts.stream()
+                .map(Part::directions)
+                .filter(one -> one.limits().zone() == Zone.OFF_SCALP)
+                .map(Directions::name)
                 .toList();
+        return names.isEmpty()
+                ? Optional.empty()
+                : Optional.of(Reason.of(ReasonCode.OFF_SCALP_PRODUCT, String.join(", ", names)));
+    }
+
+    /** What a leaflet lists for the scalp it allows there, or it refuses; to be careful is for where it says nothing. */
+    private Optional<Reason> strongOnScalp() {
+        var isUnsaid = parts.stream()
+                .filter(Part::isDeveloped)
+                .anyMatch(part -> part.directions.mixing().strengthsOnScalp().isEmpty());
+        return composition(developers())
+                .peroxide()
+                .filter(blend -> isUnsaid && blend.compareTo(Fraction.of(USUAL_ON_SCALP.value())) > 0)
+                .map(blend -> Reason.of(ReasonCode.STRONG_ON_SCALP, new Percent(blend.rounded(2))));
     }
 
     private List<Part> developers() {

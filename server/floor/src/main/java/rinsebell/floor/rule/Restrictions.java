@@ -102,12 +102,16 @@ public final class Restrictions {
         if (!terms.known()) {
             return afterDiscomfort(application.zone(), application.firstOn());
         }
-        var found = new ArrayList<>(zone(
-                bowl,
-                terms,
-                application.zone(),
-                application.firstOn(),
-                application.id().value()));
+        var found = new ArrayList<>(
+                zone(
+                                bowl,
+                                terms,
+                                application.zone(),
+                                application.firstOn(),
+                                application.id().value())
+                        .stream()
+                        .filter(reason -> reason.code().isRestriction())
+                        .toList());
         if (application.isLive()) {
             cover(terms, application.cover().cover()).ifPresent(found::add);
         }
@@ -148,9 +152,6 @@ public final class Restrictions {
             return List.of();
         }
         var found = new ArrayList<>(afterDiscomfort(zone, at));
-        if (terms.limits().zone() == Zone.OFF_SCALP) {
-            found.add(Reason.of(ReasonCode.OFF_SCALP_PRODUCT, names(terms, limits -> limits.zone() == Zone.OFF_SCALP)));
-        }
         if (terms.isLightener() && isAnotherRound(bowl, at, itself)) {
             found.add(Reason.of(ReasonCode.ROUND_OFF_SCALP_ONLY));
         }

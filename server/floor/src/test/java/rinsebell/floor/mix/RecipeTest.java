@@ -7,6 +7,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -42,7 +43,8 @@ class RecipeTest {
         "1 2, 1, 0.1, 0.05 0.1"
     })
     void oneNumberGivesAllOthers(String parts, int portion, String known, String grams) {
-        var said = portion < 0 ? new Recipe.Whole(Grams.of(known)) : new Recipe.Weight(portion, Grams.of(known));
+        var said =
+                portion < 0 ? new Recipe.Whole(Grams.of(known)) : new Recipe.Weight(Set.of(portion), Grams.of(known));
         var targets = recipe(parts).targets(said);
         assertThat(targets).extracting(Target::grams).isEqualTo(exact(grams));
         for (var i = 0; i < targets.size(); i++) {

@@ -13,7 +13,6 @@ import rinsebell.floor.product.Directions;
 import rinsebell.floor.product.Kind;
 import rinsebell.floor.testing.Scoop;
 import rinsebell.floor.testing.Story;
-import rinsebell.floor.unit.Percent;
 
 /**
  * The law of the European Union, ready for use. Source: Regulation (EC) No 1223/2009, Annex III, entry 12(a), as
@@ -64,13 +63,6 @@ class MixtureLawTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"3.2, 1.6", "4, 2", "6, 3", "12, 6"})
-    void ammoniaReadyForUseAtOneToOne(String inTheTub, String readyForUse) {
-        var parts = parts(g(60, tub(inTheTub)), g(60, WATER));
-        assertThat(MixtureLaw.ammonia(parts)).contains(Percent.of(readyForUse));
-    }
-
-    @ParameterizedTest
     @CsvSource({
         "23.9, CONTAINS_PEROXIDE",
         "24, CONTAINS_PEROXIDE",
@@ -84,14 +76,6 @@ class MixtureLawTest {
         assertThat(judged(g(60, WATER), g(60, developer(developer)))).isEqualTo(expected);
     }
 
-    // Derived: percent times grams over the whole.
-    @ParameterizedTest
-    @CsvSource({"60, 60, 12, 6", "60, 180, 12, 9", "180, 60, 12, 3", "60, 45, 12, 5.142857142857143"})
-    void peroxideReadyForUse(long water, long grams, String strength, String readyForUse) {
-        var parts = parts(g(water, WATER), g(grams, developer(strength)));
-        assertThat(MixtureLaw.peroxide(parts)).contains(Percent.of(readyForUse));
-    }
-
     @ParameterizedTest
     @CsvSource({"36, 1, 2, false", "36, 1, 1.9999999999999999999, true", "36, 1, 2.0000000000000000001, false"})
     void noRoundingDecidesOverTheLimit(String strength, String grams, String water, boolean over) {
@@ -103,21 +87,10 @@ class MixtureLawTest {
     void aStrengthThatIsNotKnownRefusesOnlyWhatIsSurelyOver() {
         assertThat(judged(g(60, UNKNOWN), g(60, developer("12")))).containsExactly(ReasonCode.CONTAINS_PEROXIDE);
         assertThat(judged(g(60, UNKNOWN), g(60, developer("25")))).containsExactly(ReasonCode.PEROXIDE_OVER_LAW);
-        assertThat(MixtureLaw.peroxide(parts(g(60, UNKNOWN), g(60, developer("12")))))
-                .isEmpty();
-        assertThat(MixtureLaw.ammonia(parts(g(60, UNKNOWN)))).isEmpty();
     }
 
     @Test
-    void nothingWeighedHasNoStrength() {
-        assertThat(MixtureLaw.peroxide(List.of())).isEmpty();
-        assertThat(MixtureLaw.peroxide(parts(g(0, developer("12"))))).isEmpty();
+    void nothingWeighedIsOverNothing() {
         assertThat(judged()).isEmpty();
-    }
-
-    private static List<MixtureLaw.Part> parts(Scoop... scoops) {
-        return java.util.Arrays.stream(scoops)
-                .map(scoop -> new MixtureLaw.Part(scoop.of().contents(), scoop.grams()))
-                .toList();
     }
 }

@@ -1,0 +1,230 @@
+package rinsebell.demo.browser;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.google.zxing.BinaryBitmap;
+import com.google.zxing.RGBLuminanceSource;
+import com.google.zxing.common.HybridBinarizer;
+import com.google.zxing.qrcode.QRCodeReader;
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.regex.Pattern;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** From a product to a bowl whose clock runs, at the bench and beside the scale. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class BenchIT {
+    private static final int MOST_STEPS = 200;
+
+    @SuppressWarnings("NullAway.Init")
+    private RunningDemo demo;
+
+    @SuppressWarnings("NullAway.Init")
+    private Browsing browsing;
+
+    @BeforeAll
+    void starts(@TempDir Path folder) throws Exception {
+        demo = RunningDemo.in(folder.resolve("data"));
+        browsing = new Browsing();
+    }
+
+    @AfterAll
+    void stops() {
+        browsing.close();
+        demo.close();
+    }
+
+    /** The keyboard does it all; the enter key records nothing; a portion too heavy makes the others follow. */
+    @Test
+    void aBowlIsReckonedWeighedAndRecordedByTheKeyboardAlone() throws IOException {
+        var page = browsing.screen(Size.PHONE);
+        page.navigate(demo.url() + "/mixtures");
+        var before = bowls();
+        press(page, "Brimmow permanent 8 beige");
+        press(page, "Brimmow clear");
+        to(page, "[id='products.1.per60']");
+        page.keyboard().type("7");
+        to(page, "#developer input");
+        page.keyboard().press("ArrowRight");
+        page.keyboard().press("Space");
+        assertThat(page.locator("#developer input:checked + span")).containsText("20 vol");
+        to(page, "#grams");
+        page.keyboard().type("90");
+        assertThat(page.locator(".preview .weigh tbody")).containsText("43 g");
+        page.keyboard().press("Enter");
+        page.waitForURL("**/mixtures?*grams=90*");
+        assertThat(page.locator("#grams")).hasValue("90");
+        assertThat(page.locator("#developer input:checked + span")).containsText("20 vol");
+        assertThat(bowls()).as("the enter key records nothing").isEqualTo(before);
+
+        press(page, "Weigh it");
+        assertThat(scale(page)).hasText("43");
+        weighs(page, "43");
+        assertThat(scale(page)).hasText("5");
+        weighs(page, "6");
+        assertThat(page.locator("main")).containsText("Nothing is taken out");
+        assertThat(page.locator(".pour")).containsText("43 g lie in the bowl: 8 g more");
+        page.reload();
+        assertThat(page.locator(".pour")).containsText("43 g lie in the bowl: 8 g more");
+        weighs(page, "51");
+        assertThat(scale(page)).hasText("51");
+        weighs(page, "51");
+        assertThat(page.locator("main")).containsText("All of it lies in the bowl.");
+        Browsing.keep(page, "bench-weighed");
+        press(page, "Mixed as it lies");
+        assertThat(page.locator("#answer")).containsText("Bowl mixed");
+        var bowl = bowls().get(before.size());
+        assertThat(bowl.get("portions").findValuesAsText("grams")).containsExactly("51", "6", "51");
+        assertThat(browsing.faults()).isEmpty();
+    }
+
+    /** What leaves the tolerance is said before anything is recorded; the page of the bench has all of it again. */
+    @Test
+    void whatLeavesTheToleranceIsSaid() {
+        var page = browsing.screen(Size.TABLET);
+        page.navigate(demo.url() + "/mixtures/weigh?products.0.product=13&developer=18&grams=100&weighed.0.grams=50");
+        assertThat(page.locator(".verdict").first()).containsText("allowed");
+        page.locator("[data-nudge='1']").click(new Locator.ClickOptions().setClickCount(3));
+        assertThat(page.locator(".nudged input")).hasValue("53");
+        page.locator(".nudged input").fill("60");
+        page.getByText("This lies in the bowl").click();
+        assertThat(page.locator(".pour")).containsText("50 g lie in the bowl: 10 g more");
+        assertThat(page.locator(".verdict.high").first()).containsText("Too much developer");
+        assertThat(page.locator(".preview")).containsText("9.1 % too much of Brimmow developer 20 vol");
+        page.locator(".nudged input").fill("0");
+        page.getByText("This lies in the bowl").click();
+        assertThat(page.locator(".pour .problem")).containsText("At least 0.1");
+        page.goBack();
+        page.getByText("Mixed as it lies").click();
+        assertThat(page.locator("#answer .reasons")).containsText("Too much developer");
+        page.getByText("Not done").click();
+        page.getByText("Back to the mixture").click();
+        assertThat(page.locator("#grams")).hasValue("100");
+        page.locator("#grams").fill("70,5");
+        page.reload();
+        assertThat(page.locator("#grams")).hasValue("70,5");
+    }
+
+    /** Between two strengths, and never beyond them. */
+    @Test
+    void aStrengthBetweenTwoIsReckoned() {
+        var page = browsing.screen(Size.TABLET);
+        page.navigate(demo.url() + "/mixtures?products.0.product=13&developer=17&grams=120&blend=yes");
+        page.locator("#otherDeveloper").selectOption("Brimmow developer 40 vol");
+        page.locator("#strength").fill("6");
+        assertThat(page.locator(".preview .weigh tbody tr")).hasCount(3);
+        assertThat(page.locator(".preview")).containsText("Hydrogen peroxide 3 % by weight, 10 volumes");
+        page.locator("#strength").fill("13");
+        assertThat(page.locator(".preview")).containsText("At most 12");
+        page.locator("#strength").fill("2");
+        assertThat(page.locator(".preview")).containsText("only what lies between 3 % and 12 %");
+    }
+
+    /** The code on a bowl is read by a general reader of QR codes, and a scanner that types opens the bowl anywhere. */
+    @Test
+    void theTagOfABowlOpensIt() throws Exception {
+        var page = browsing.screen(Size.PHONE);
+        page.navigate(demo.url() + "/bowls");
+        var opened = page.getByText("Tag", new Page.GetByTextOptions().setExact(true))
+                .last();
+        var address = demo.url() + opened.locator("xpath=ancestor::a").getAttribute("href");
+        opened.click();
+        page.waitForURL(address);
+        assertThat(page.locator(".tag")).containsText("usable until");
+        assertThat(Browsing.overflow(page)).isZero();
+        assertThat(browsing.violations(page)).isEmpty();
+        Browsing.keep(page, "tag");
+        assertThat(read(page.locator(".code").screenshot())).isEqualTo(address);
+
+        page.navigate(demo.url() + "/");
+        page.keyboard().type(address);
+        page.keyboard().press("Enter");
+        page.waitForURL(address);
+        page.navigate(demo.url() + "/");
+        page.keyboard().type("http://elsewhere.test/bowls/1");
+        page.keyboard().press("Enter");
+        assertThat(page.url()).isEqualTo(demo.url() + "/");
+        assertThat(browsing.faults()).isEmpty();
+    }
+
+    private static String read(byte[] picture) throws Exception {
+        var image = ImageIO.read(new ByteArrayInputStream(picture));
+        var pixels = image.getRGB(0, 0, image.getWidth(), image.getHeight(), null, 0, image.getWidth());
+        var source = new RGBLuminanceSource(image.getWidth(), image.getHeight(), pixels);
+        return new QRCodeReader()
+                .decode(new BinaryBitmap(new HybridBinarizer(source)))
+                .getText();
+    }
+
+    /** 62 mm is the width of the roll; ISO 216 gives A4. A tag is one page of either. Points are 1/72 inch. */
+    @ParameterizedTest
+    @CsvSource({"roll, 62", "a4, 210"})
+    void aTagIsOnePageOfItsPaper(String paper, double width) {
+        var page = browsing.screen(Size.TABLET);
+        page.navigate(demo.url() + "/bowls");
+        page.getByText("Tag", new Page.GetByTextOptions().setExact(true)).last().click();
+        page.locator(".papers a[href$='" + paper + "']").click();
+        page.waitForURL("**paper=" + paper);
+        var pdf = new String(page.pdf(new Page.PdfOptions().setPreferCSSPageSize(true)), StandardCharsets.ISO_8859_1);
+        var boxes = Pattern.compile("/MediaBox \\[0 0 ([0-9.]+)")
+                .matcher(pdf)
+                .results()
+                .toList();
+        assertThat(boxes).hasSize(1);
+        assertThat(Double.parseDouble(boxes.get(0).group(1)) * 25.4 / 72).isCloseTo(width, within(0.5));
+    }
+
+    private static Locator scale(Page page) {
+        return page.locator(".scale strong");
+    }
+
+    private static void weighs(Page page, String grams) {
+        to(page, ".nudged input");
+        page.keyboard().press("Control+a");
+        page.keyboard().type(grams);
+        page.keyboard().press("Enter");
+    }
+
+    /** Goes to a press or link by the tab key, and presses it. */
+    private static void press(Page page, String label) {
+        var one = page.locator("main a, main button")
+                .filter(new Locator.FilterOptions().setHasText(label))
+                .first();
+        one.waitFor();
+        to(page, one);
+        page.keyboard().press("Enter");
+    }
+
+    private static void to(Page page, String selector) {
+        to(page, page.locator(selector).first());
+    }
+
+    private static void to(Page page, Locator one) {
+        for (var steps = 0; steps < MOST_STEPS; steps++) {
+            if (one.evaluate("one => one === document.activeElement").equals(true)) {
+                return;
+            }
+            page.keyboard().press("Tab");
+        }
+        throw new AssertionError("the keyboard does not reach " + one);
+    }
+
+    private JsonNode bowls() throws IOException {
+        return new ObjectMapper().readTree(new Asking(demo.url()).page("/api/bowls"));
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package rinsebell.floor.product;
+
+import org.jspecify.annotations.NullMarked;

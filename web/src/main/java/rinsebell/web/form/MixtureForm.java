@@ -1,0 +1,327 @@
+package rinsebell.web.form;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import rinsebell.floor.Command;
+import rinsebell.floor.bowl.BowlReason;
+import rinsebell.floor.command.Mix;
+import rinsebell.floor.command.Weighed;
+import rinsebell.floor.mix.Blend;
+import rinsebell.floor.mix.Choice;
+import rinsebell.floor.mix.Pouring;
+import rinsebell.floor.mix.Recipe;
+import rinsebell.floor.mix.Rounded;
+import rinsebell.floor.product.Product;
+import rinsebell.floor.product.ProductId;
+import rinsebell.floor.rule.MixtureRules;
+import rinsebell.floor.unit.Fraction;
+import rinsebell.floor.unit.Grams;
+import rinsebell.floor.unit.Percent;
+import rinsebell.floor.visit.VisitId;
+
+/** Reads what was chosen for a bowl and the one number that is known: what is to be weighed follows from it. */
+final class MixtureForm {
+    static final String MIXTURES = "mixtures";
+    static final String DEVELOPER = "developer";
+    static final String OTHER_DEVELOPER = "otherDeveloper";
+    static final String STRENGTH = "strength";
+    static final int MOST_PRODUCTS = 20;
+
+    private static final Entries.Bounds GRAMS = new Entries.Bounds(new BigDecimal("0.1"), BigDecimal.valueOf(2000), 2);
+    private static final Entries.Bounds PER_60 = new Entries.Bounds(new BigDecimal("0.1"), BigDecimal.valueOf(600), 2);
+    private static final Entries.Bounds PERCENT = new Entries.Bounds(new BigDecimal("0.1"), BigDecimal.valueOf(12), 2);
+    private static final Entries.Bounds EXTRA = new Entries.Bounds(BigDecimal.ZERO, BigDecimal.valueOf(600), 2);
+
+    private static final Grams SIXTY = Grams.of(60);
+
+    /** What the scale shows in one step. */
+    enum Step {
+        GRAM("1"),
+        HALF("0.5"),
+        TENTH("0.1");
+
+        private final Grams grams;
+
+        Step(String grams) {
+            this.grams = Grams.of(grams);
+        }
+
+        Grams grams() {
+            return grams;
+        }
+    }
+
+    /** A bowl that is mixed as it was reckoned. */
+    static final PressForm MIX = PressForm.asking(MixtureForm::mix);
+
+    private MixtureForm() {}
+
+    static void enter(Presses presses) {
+        presses.enter(MIXTURES, Presses.PLAIN, MIX);
+    }
+
+    /**
+     * What is to be weighed.
+     *
+     * @param recipe in the right ratio
+     * @param pouring what lies in the bowl of it
+     * @param plan what the scale should show of each portion, in the order of the recipe
+     */
+    record Reckoned(
+            Recipe recipe,
+            Pouring pouring,
+            Rounded plan,
+            BowlReason reason,
+            @Nullable VisitId visit) {
+        /** What lies in the bowl once something of each portion does; until then what is planned. */
+        List<Weighed> weighed() {
+            return portions()
+                    .mapToObj(i -> new Weighed(product(i), isWeighed() ? lies(i).orElseThrow() : planned(i)))
+                    .toList();
+        }
+
+        /** By how much of itself the share of each portion is off, in the bowl as it lies or else as it is planned. */
+        List<Fraction> errors() {
+            return recipe.errors(weighed().stream().map(Weighed::grams).toList());
+        }
+
+        /** Whether something of each portion lies in the bowl. */
+        boolean isWeighed() {
+            return pouring.poured().stream().allMatch(Optional::isPresent);
+        }
+
+        IntStream portions() {
+            return IntStream.range(0, recipe.shares().size());
+        }
+
+        ProductId product(int portion) {
+            return recipe.shares().get(portion).product();
+        }
+
+        Grams planned(int portion) {
+            return new Grams(plan.grams().get(portion).rounded(2));
+        }
+
+        Optional<Grams> lies(int portion) {
+            return pouring.poured().get(portion);
+        }
+
+        /** What is wanted of a portion above what lies in the bowl; nothing for one with which it is right. */
+        Optional<Grams> missing(int portion) {
+            var more = planned(portion)
+                    .amount()
+                    .subtract(lies(portion).orElse(Grams.NONE).amount());
+            return more.signum() > 0 ? Optional.of(new Grams(more)) : Optional.empty();
+        }
+
+        /** Which portion comes next; empty when the bowl is right. */
+        OptionalInt next() {
+            return portions().filter(i -> missing(i).isPresent()).findFirst();
+        }
+    }
+
+    private static Command mix(Entries entries) {
+        return reckoned(entries)
+                .map(one -> new Mix(one.weighed(), one.reason(), one.visit()))
+                .orElse(new Mix(List.of(), BowlReason.FIRST, null));
+    }
+
+    /** Empty, with what is wrong noted, while something is missing or wrong. */
+    static Optional<Reckoned> reckoned(Entries entries) {
+        var step = entries.choice("step", Step.class, Step.GRAM);
+        var choice = choice(entries);
+        var grams = entries.needed("grams", entries.decimal("grams", GRAMS).map(Grams::new), Grams.NONE);
+        var reason = entries.choice("reason", BowlReason.class, BowlReason.FIRST);
+        var visit = EntryHeads.visitOrNull(entries, "visit");
+        return choice.recipe(entries.floor().salon())
+                .filter(recipe -> grams.amount().signum() > 0)
+                .flatMap(recipe -> known(entries, recipe, choice, grams)
+                        .map(known -> new Pouring(recipe.targets(known), step.grams(), poured(entries, recipe)))
+                        .map(pouring -> reckoned(entries, recipe, pouring, reason, visit)))
+                .filter(one -> isWithinABowl(entries, one.plan, grams));
+    }
+
+    /** What lies in the bowl of one portion may ask for more of the others than any bowl holds: then it was mistyped. */
+    private static Reckoned reckoned(
+            Entries entries, Recipe recipe, Pouring pouring, BowlReason reason, @Nullable VisitId visit) {
+        var plan = pouring.plan(grams -> isWithinDirections(entries, recipe, grams));
+        var largest = IntStream.range(0, recipe.shares().size())
+                .filter(i -> pouring.poured().get(i).isPresent())
+                .boxed()
+                .max(Comparator.comparing(
+                        i -> Fraction.of(pouring.poured().get(i).orElseThrow().amount())
+                                .dividedBy(pouring.wanted().get(i).grams())));
+        if (isTooLarge(plan) && largest.isPresent()) {
+            entries.fault(weighed(largest.get()), Fault.TOO_LARGE, GRAMS.most());
+            var others = new ArrayList<>(pouring.poured());
+            others.set(largest.get(), Optional.empty());
+            return reckoned(entries, recipe, new Pouring(pouring.wanted(), pouring.step(), others), reason, visit);
+        }
+        return new Reckoned(recipe, pouring, plan, reason, visit);
+    }
+
+    private static boolean isWithinDirections(Entries entries, Recipe recipe, List<Fraction> grams) {
+        var salon = entries.floor().salon();
+        var weighed = IntStream.range(0, grams.size())
+                .mapToObj(i -> new Weighed(
+                        recipe.shares().get(i).product(), new Grams(grams.get(i).rounded(2))))
+                .toList();
+        return MixtureRules.judge(Weighed.portions(weighed, salon), salon).stream()
+                .allMatch(reason -> reason.code().isCaution());
+    }
+
+    private static String weighed(int portion) {
+        return "weighed." + portion + ".grams";
+    }
+
+    /** What the scale showed, portion by portion. */
+    private static List<Optional<Grams>> poured(Entries entries, Recipe recipe) {
+        return IntStream.range(0, recipe.shares().size())
+                .mapToObj(i -> poured(entries, weighed(i)))
+                .toList();
+    }
+
+    /** What is no weight does not lie in the bowl. */
+    private static Optional<Grams> poured(Entries entries, String field) {
+        var typed = entries.decimal(field, GRAMS).map(Grams::new);
+        return typed.filter(grams ->
+                entries.errors().stream().noneMatch(error -> error.field().equals(field)));
+    }
+
+    private static boolean isTooLarge(Rounded plan) {
+        return plan.grams().stream().anyMatch(grams -> grams.compareTo(Fraction.of(GRAMS.most())) > 0);
+    }
+
+    /** The number that is known is small enough, and one that follows from it may not be. */
+    private static boolean isWithinABowl(Entries entries, Rounded plan, Grams known) {
+        if (!isTooLarge(plan)) {
+            return true;
+        }
+        var largest = plan.grams().stream().max(Fraction::compareTo).orElseThrow();
+        var atMost = Fraction.of(GRAMS.most()).dividedBy(largest).times(Fraction.of(known.amount()));
+        entries.fault("grams", Fault.TOO_LARGE, atMost.rounded(1));
+        return false;
+    }
+
+    /** The number is of the whole bowl, or of the product that is named; one that is not in the bowl says nothing. */
+    private static Optional<Recipe.Known> known(Entries entries, Recipe recipe, Choice choice, Grams grams) {
+        var typed = entries.value("of");
+        if (typed.isEmpty()) {
+            return Optional.of(new Recipe.Whole(grams));
+        }
+        var of = typed.get().equals(DEVELOPER)
+                ? choice.developers().stream().map(Recipe.Share::product).collect(Collectors.toSet())
+                : product(entries, "of").stream().collect(Collectors.toSet());
+        var at = IntStream.range(0, recipe.shares().size())
+                .filter(i -> of.contains(recipe.shares().get(i).product()))
+                .boxed()
+                .collect(Collectors.toSet());
+        var known = Optional.of(at).filter(some -> !some.isEmpty()).map(some ->
+                (Recipe.Known) new Recipe.Weight(some, grams));
+        return entries.known("of", known, Fault.NOT_A_CHOICE);
+    }
+
+    private static Choice choice(Entries entries) {
+        var chosen = chosen(entries);
+        var named = entries.needed("products.0.product", Optional.of(chosen).filter(some -> !some.isEmpty()), chosen);
+        var choice = new Choice(
+                named,
+                entries.text("mixture", Entries.LONGEST_LABEL).orElse(""),
+                developers(entries),
+                entries.decimal("extraPer60", EXTRA).map(Grams::new).orElse(Grams.NONE));
+        choice.mostExtra(entries.floor().salon())
+                .filter(most -> choice.extraPer60().compareTo(most) > 0)
+                .ifPresent(most -> entries.fault("extraPer60", Fault.TOO_LARGE, most.amount()));
+        return choice;
+    }
+
+    /** One, or two between which the wanted strength lies. */
+    private static List<Recipe.Share> developers(Entries entries) {
+        var one = product(entries, DEVELOPER);
+        if (entries.value(OTHER_DEVELOPER).isEmpty() && entries.value(STRENGTH).isEmpty()) {
+            return one.map(id -> new Recipe.Share(id, Fraction.ONE)).stream().toList();
+        }
+        var other = product(entries, OTHER_DEVELOPER);
+        entries.needed(DEVELOPER, one, new ProductId(0));
+        entries.needed(OTHER_DEVELOPER, other, new ProductId(0));
+        if (one.isEmpty() || other.isEmpty()) {
+            return List.of();
+        }
+        var wanted = entries.needed(STRENGTH, entries.decimal(STRENGTH, PERCENT), BigDecimal.ZERO);
+        var ofOne = strength(entries, DEVELOPER, one.get());
+        var ofOther = strength(entries, OTHER_DEVELOPER, other.get());
+        if (wanted.signum() == 0 || ofOne.isEmpty() || ofOther.isEmpty()) {
+            return List.of();
+        }
+        var blend = Blend.of(ofOne.get(), ofOther.get(), new Percent(wanted));
+        if (blend instanceof Blend.OutOfReach reach) {
+            entries.fault(
+                    STRENGTH,
+                    Fault.OUT_OF_REACH,
+                    reach.weakest().value(),
+                    reach.strongest().value());
+        }
+        return blend instanceof Blend.Mixed mixed
+                ? Stream.of(new Part(one.get(), mixed.ofOne()), new Part(other.get(), mixed.ofOther()))
+                        .filter(part -> part.of().signum() > 0)
+                        .map(part -> new Recipe.Share(part.product(), part.of()))
+                        .toList()
+                : List.of();
+    }
+
+    private record Part(ProductId product, Fraction of) {}
+
+    /** Never assumed: a leaflet that does not say it makes no blend. */
+    private static Optional<Percent> strength(Entries entries, String field, ProductId developer) {
+        return entries.known(
+                field,
+                entries.floor()
+                        .salon()
+                        .product(developer)
+                        .map(product -> product.directions().contents().peroxide()),
+                Fault.STRENGTH_NOT_KNOWN);
+    }
+
+    private static List<Choice.Chosen> chosen(Entries entries) {
+        var chosen = new ArrayList<Choice.Chosen>();
+        for (var i = 0; i < MOST_PRODUCTS; i++) {
+            var row = "products." + i;
+            var product = product(entries, row + ".product");
+            if (product.isPresent()) {
+                chosen.add(new Choice.Chosen(product.get(), per60(entries, row + ".per60", chosen.isEmpty())));
+            }
+        }
+        if (entries.names().stream().anyMatch(name -> name.startsWith("products." + MOST_PRODUCTS + "."))) {
+            entries.fault("products", Fault.TOO_MANY, MOST_PRODUCTS);
+        }
+        return chosen;
+    }
+
+    /** The first is what the others are measured by. */
+    private static Grams per60(Entries entries, String field, boolean first) {
+        var typed = entries.decimal(field, PER_60).map(Grams::new);
+        return first ? typed.orElse(SIXTY) : entries.needed(field, typed, Grams.NONE);
+    }
+
+    /** A product that may go into a new bowl. */
+    private static Optional<ProductId> product(Entries entries, String field) {
+        return entries.number(field)
+                .map(ProductId::new)
+                .flatMap(id -> entries.known(
+                        field,
+                        entries.floor()
+                                .salon()
+                                .product(id)
+                                .filter(one -> !one.withdrawn())
+                                .map(Product::id),
+                        Fault.NOT_KNOWN));
+    }
+}

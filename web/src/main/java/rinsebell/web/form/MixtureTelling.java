@@ -1,0 +1,145 @@
+package rinsebell.web.form;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import rinsebell.floor.Reason;
+import rinsebell.floor.bowl.Portion;
+import rinsebell.floor.command.Judgement;
+import rinsebell.floor.command.Weighed;
+import rinsebell.floor.product.Directions;
+import rinsebell.floor.product.Product;
+import rinsebell.floor.product.ProductId;
+import rinsebell.floor.product.Zone;
+import rinsebell.floor.unit.Fraction;
+import rinsebell.web.board.ReasonTelling;
+import rinsebell.web.view.MixtureSheet;
+import rinsebell.web.view.Urgency;
+
+/** Tells what is to be weighed for a bowl, what is really in it, and what speaks against it. */
+final class MixtureTelling {
+    /** What is said of a bowl hardly hangs on its size: until that is known, it is this. */
+    private static final Fields SOME = Fields.of("grams", "120");
+
+    private final PageAsk ask;
+    private final Optional<MixtureForm.Reckoned> reckoned;
+    private final List<FieldError> errors;
+
+    MixtureTelling(PageAsk ask) {
+        this.ask = ask;
+        var entries = entries(ask.typed());
+        this.reckoned = MixtureForm.reckoned(entries);
+        this.errors = entries.errors();
+    }
+
+    private Entries entries(Fields typed) {
+        return new Entries(new Target(ask.moment().floor(), ask.moment().now(), ask.id(), ask.clients()), typed);
+    }
+
+    /** What is to be weighed; empty while something but a weight is missing or wrong. */
+    Optional<MixtureForm.Reckoned> reckoned() {
+        return errors.stream().allMatch(error -> error.field().startsWith("weighed.")) ? reckoned : Optional.empty();
+    }
+
+    /** What is wrong but for what is only missing. */
+    List<FieldError> wrong() {
+        return errors.stream().filter(error -> error.code() != Fault.MISSING).toList();
+    }
+
+    /** Whether something else would be said, had the bowl another reason. */
+    boolean hangsOnReason() {
+        return reckoned.or(() -> MixtureForm.reckoned(entries(ask.typed().orElse(SOME))))
+                .map(this::judgement)
+                .filter(Judgement::hangsOnReason)
+                .isPresent();
+    }
+
+    MixtureSheet sheet() {
+        return reckoned().map(this::sheet).orElseGet(this::missing);
+    }
+
+    /** The same without the portions. */
+    MixtureSheet lying() {
+        var sheet = sheet();
+        return new MixtureSheet("", List.of(), sheet.lines(), sheet.verdicts());
+    }
+
+    private MixtureSheet missing() {
+        var words = new FaultWords(ask.moment().words());
+        return new MixtureSheet(
+                wrong().isEmpty()
+                        ? ask.say("mixture.later")
+                        : wrong().stream().map(words::say).collect(Collectors.joining(" ")),
+                List.of(),
+                List.of(),
+                List.of());
+    }
+
+    private MixtureSheet sheet(MixtureForm.Reckoned one) {
+        var judgement = judgement(one);
+        var rows = one.portions().mapToObj(i -> row(one, i)).toList();
+        var composition = new CompositionTelling(ask, one.weighed());
+        var error = error(one);
+        var lines = Stream.concat(Stream.of(composition.weight(), error), composition.strengths().stream())
+                .toList();
+        return new MixtureSheet(
+                ask.say("mixture.reckoned"),
+                rows,
+                lines,
+                List.of(verdict(Zone.OFF_SCALP, judgement.offScalp()), verdict(Zone.ON_SCALP, judgement.onScalp())));
+    }
+
+    /** How well the bowl is what it should be: as the scale can show it, or as it lies. */
+    private String error(MixtureForm.Reckoned one) {
+        var errors = one.errors();
+        var worst = one.portions()
+                .boxed()
+                .max(Comparator.comparing((Integer i) -> errors.get(i).abs()).thenComparing(errors::get))
+                .orElseThrow();
+        var off = errors.get(worst).times(Fraction.of(100));
+        var key = one.isWeighed() ? off.signum() < 0 ? "mixture.under" : "mixture.over" : "mixture.error";
+        return ask.say(key, plain(off.abs(), 1), directions(one.product(worst)).name());
+    }
+
+    private Judgement judgement(MixtureForm.Reckoned one) {
+        return Judgement.of(
+                ask.moment().floor(),
+                one.visit(),
+                portions(one),
+                one.reason(),
+                ask.moment().now());
+    }
+
+    private List<Portion> portions(MixtureForm.Reckoned one) {
+        return Weighed.portions(one.weighed(), ask.salon());
+    }
+
+    private Directions directions(ProductId product) {
+        return ask.salon().product(product).map(Product::directions).orElseThrow();
+    }
+
+    private MixtureSheet.Row row(MixtureForm.Reckoned one, int i) {
+        var share = one.recipe().shares().get(i);
+        return new MixtureSheet.Row(
+                directions(share.product()).name(),
+                plain(share.parts(), 2),
+                ask.say("mixture.g", plain(one.plan().grams().get(i), 2)));
+    }
+
+    private MixtureSheet.Verdict verdict(Zone zone, List<Reason> reasons) {
+        var isRefused = reasons.stream().anyMatch(reason -> !reason.code().isCaution());
+        var how = isRefused ? "refused" : reasons.isEmpty() ? "free" : "careful";
+        return new MixtureSheet.Verdict(
+                ask.say("mixture." + how, ask.moment().say(zone)),
+                isRefused ? Urgency.HIGH : Urgency.CALM,
+                reasons.stream()
+                        .map(reason -> ReasonTelling.told(reason, ask.moment()))
+                        .toList());
+    }
+
+    private static String plain(Fraction number, int places) {
+        return number.rounded(places).stripTrailingZeros().toPlainString();
+    }
+}

@@ -1,0 +1,30 @@
+package rinsebell.web.view;
+
+import java.util.List;
+
+/**
+ * What is to be weighed, what is really in it, and what there is to say of it.
+ *
+ * @param title in a sentence; what is still missing, while something is
+ * @param rows portion by portion; empty while they are not known
+ * @param lines the total, how near the scale comes, and the strengths with how they were reckoned
+ * @param verdicts off the scalp and on it
+ */
+public record MixtureSheet(String title, List<Row> rows, List<String> lines, List<Verdict> verdicts)
+        implements Form.Shown {
+    /**
+     * One portion.
+     *
+     * @param parts of it, such as "60"
+     * @param grams what the scale should show, such as "45.5 g"
+     */
+    public record Row(String name, String parts, String grams) {}
+
+    /** What is said of the mixture in one zone. */
+    public record Verdict(String title, Urgency urgency, List<Answer.Reason> reasons) {}
+
+    @Override
+    public String template() {
+        return "part/mixture-sheet.jte";
+    }
+}
