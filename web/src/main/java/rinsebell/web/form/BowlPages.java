@@ -1,8 +1,10 @@
 package rinsebell.web.form;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import rinsebell.floor.bowl.Bowl;
 import rinsebell.floor.bowl.BowlId;
 import rinsebell.floor.bowl.BowlReason;
@@ -20,6 +22,7 @@ import rinsebell.web.view.View;
 /** Pages about bowls. */
 final class BowlPages {
     private static final String LIST = "/bowls";
+    private static final List<String> SIZES = List.of("1", "0.5", "1.5");
 
     private BowlPages() {}
 
@@ -114,7 +117,9 @@ final class BowlPages {
 
     private static View tag(PageAsk ask) {
         return bowl(ask)
-                .<View>map(bowl -> new BowlTelling(ask, bowl).page(presses(ask, bowl)))
+                .<View>map(bowl -> new BowlTelling(ask, bowl)
+                        .page(Stream.concat(presses(ask, bowl).stream(), sameAgain(ask, bowl).stream())
+                                .toList()))
                 .orElseGet(() -> list(ask));
     }
 
@@ -143,6 +148,14 @@ final class BowlPages {
         presses.add(Press.opens(ask.say("form.bowls.recipe"), "", base + "recipe"));
         presses.add(Press.sends(ask.say("form.bowls.throw-away"), "", base + "throw-away"));
         return presses;
+    }
+
+    /** As much as it was, and smaller and larger. */
+    private static List<Press> sameAgain(PageAsk ask, Bowl bowl) {
+        return SIZES.stream()
+                .flatMap(size -> SameAgain.address(bowl, ask.salon(), new BigDecimal(size)).stream()
+                        .map(address -> Press.opens(ask.say("bowl.again." + size), "", address)))
+                .toList();
     }
 
     static Optional<Visit> whom(PageAsk ask, Bowl bowl) {

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -68,66 +68,6 @@ final class MixtureForm {
         presses.enter(MIXTURES, Presses.PLAIN, MIX);
     }
 
-    /**
-     * What is to be weighed.
-     *
-     * @param recipe in the right ratio
-     * @param pouring what lies in the bowl of it
-     * @param plan what the scale should show of each portion, in the order of the recipe
-     */
-    record Reckoned(
-            Recipe recipe,
-            Pouring pouring,
-            Rounded plan,
-            BowlReason reason,
-            @Nullable VisitId visit) {
-        /** What lies in the bowl once something of each portion does; until then what is planned. */
-        List<Weighed> weighed() {
-            return portions()
-                    .mapToObj(i -> new Weighed(product(i), isWeighed() ? lies(i).orElseThrow() : planned(i)))
-                    .toList();
-        }
-
-        /** By how much of itself the share of each portion is off, in the bowl as it lies or else as it is planned. */
-        List<Fraction> errors() {
-            return recipe.errors(weighed().stream().map(Weighed::grams).toList());
-        }
-
-        /** Whether something of each portion lies in the bowl. */
-        boolean isWeighed() {
-            return pouring.poured().stream().allMatch(Optional::isPresent);
-        }
-
-        IntStream portions() {
-            return IntStream.range(0, recipe.shares().size());
-        }
-
-        ProductId product(int portion) {
-            return recipe.shares().get(portion).product();
-        }
-
-        Grams planned(int portion) {
-            return new Grams(plan.grams().get(portion).rounded(2));
-        }
-
-        Optional<Grams> lies(int portion) {
-            return pouring.poured().get(portion);
-        }
-
-        /** What is wanted of a portion above what lies in the bowl; nothing for one with which it is right. */
-        Optional<Grams> missing(int portion) {
-            var more = planned(portion)
-                    .amount()
-                    .subtract(lies(portion).orElse(Grams.NONE).amount());
-            return more.signum() > 0 ? Optional.of(new Grams(more)) : Optional.empty();
-        }
-
-        /** Which portion comes next; empty when the bowl is right. */
-        OptionalInt next() {
-            return portions().filter(i -> missing(i).isPresent()).findFirst();
-        }
-    }
-
     private static Command mix(Entries entries) {
         return reckoned(entries)
                 .map(one -> new Mix(one.weighed(), one.reason(), one.visit()))
@@ -138,15 +78,20 @@ final class MixtureForm {
     static Optional<Reckoned> reckoned(Entries entries) {
         var step = entries.choice("step", Step.class, Step.GRAM);
         var choice = choice(entries);
+        var of = of(entries, choice);
+        var poured = poured(entries);
         var grams = entries.needed("grams", entries.decimal("grams", GRAMS).map(Grams::new), Grams.NONE);
         var reason = entries.choice("reason", BowlReason.class, BowlReason.FIRST);
         var visit = EntryHeads.visitOrNull(entries, "visit");
         return choice.recipe(entries.floor().salon())
                 .filter(recipe -> grams.amount().signum() > 0)
-                .flatMap(recipe -> known(entries, recipe, choice, grams)
-                        .map(known -> new Pouring(recipe.targets(known), step.grams(), poured(entries, recipe)))
+                .flatMap(recipe -> known(entries, recipe, of, grams)
+                        .map(known -> new Pouring(
+                                recipe.targets(known),
+                                step.grams(),
+                                poured.subList(0, recipe.shares().size())))
                         .map(pouring -> reckoned(entries, recipe, pouring, reason, visit)))
-                .filter(one -> isWithinABowl(entries, one.plan, grams));
+                .filter(one -> isWithinABowl(entries, one.plan(), grams));
     }
 
     /** What lies in the bowl of one portion may ask for more of the others than any bowl holds: then it was mistyped. */
@@ -182,9 +127,9 @@ final class MixtureForm {
         return "weighed." + portion + ".grams";
     }
 
-    /** What the scale showed, portion by portion. */
-    private static List<Optional<Grams>> poured(Entries entries, Recipe recipe) {
-        return IntStream.range(0, recipe.shares().size())
+    /** What the scale showed, for as many portions as there can be. */
+    private static List<Optional<Grams>> poured(Entries entries) {
+        return IntStream.range(0, MOST_PRODUCTS + 2)
                 .mapToObj(i -> poured(entries, weighed(i)))
                 .toList();
     }
@@ -211,17 +156,24 @@ final class MixtureForm {
         return false;
     }
 
-    /** The number is of the whole bowl, or of the product that is named; one that is not in the bowl says nothing. */
-    private static Optional<Recipe.Known> known(Entries entries, Recipe recipe, Choice choice, Grams grams) {
-        var typed = entries.value("of");
-        if (typed.isEmpty()) {
+    /** Of what the number is: empty for the whole bowl. */
+    private static Optional<Set<ProductId>> of(Entries entries, Choice choice) {
+        return entries.value("of")
+                .map(typed -> typed.equals(DEVELOPER)
+                        ? choice.developers().stream()
+                                .map(Recipe.Share::product)
+                                .collect(Collectors.toSet())
+                        : product(entries, "of").stream().collect(Collectors.toSet()));
+    }
+
+    /** The number of what is not in the bowl says nothing. */
+    private static Optional<Recipe.Known> known(
+            Entries entries, Recipe recipe, Optional<Set<ProductId>> of, Grams grams) {
+        if (of.isEmpty()) {
             return Optional.of(new Recipe.Whole(grams));
         }
-        var of = typed.get().equals(DEVELOPER)
-                ? choice.developers().stream().map(Recipe.Share::product).collect(Collectors.toSet())
-                : product(entries, "of").stream().collect(Collectors.toSet());
         var at = IntStream.range(0, recipe.shares().size())
-                .filter(i -> of.contains(recipe.shares().get(i).product()))
+                .filter(i -> of.get().contains(recipe.shares().get(i).product()))
                 .boxed()
                 .collect(Collectors.toSet());
         var known = Optional.of(at).filter(some -> !some.isEmpty()).map(some ->
@@ -246,6 +198,7 @@ final class MixtureForm {
     /** One, or two between which the wanted strength lies. */
     private static List<Recipe.Share> developers(Entries entries) {
         var one = product(entries, DEVELOPER);
+        var strength = entries.decimal(STRENGTH, PERCENT);
         if (entries.value(OTHER_DEVELOPER).isEmpty() && entries.value(STRENGTH).isEmpty()) {
             return one.map(id -> new Recipe.Share(id, Fraction.ONE)).stream().toList();
         }
@@ -255,7 +208,7 @@ final class MixtureForm {
         if (one.isEmpty() || other.isEmpty()) {
             return List.of();
         }
-        var wanted = entries.needed(STRENGTH, entries.decimal(STRENGTH, PERCENT), BigDecimal.ZERO);
+        var wanted = entries.needed(STRENGTH, strength, BigDecimal.ZERO);
         var ofOne = strength(entries, DEVELOPER, one.get());
         var ofOther = strength(entries, OTHER_DEVELOPER, other.get());
         if (wanted.signum() == 0 || ofOne.isEmpty() || ofOther.isEmpty()) {
@@ -295,8 +248,9 @@ final class MixtureForm {
         for (var i = 0; i < MOST_PRODUCTS; i++) {
             var row = "products." + i;
             var product = product(entries, row + ".product");
+            var per60 = entries.decimal(row + ".per60", PER_60).map(Grams::new);
             if (product.isPresent()) {
-                chosen.add(new Choice.Chosen(product.get(), per60(entries, row + ".per60", chosen.isEmpty())));
+                chosen.add(new Choice.Chosen(product.get(), per60(entries, row, per60, chosen.isEmpty())));
             }
         }
         if (entries.names().stream().anyMatch(name -> name.startsWith("products." + MOST_PRODUCTS + "."))) {
@@ -306,9 +260,8 @@ final class MixtureForm {
     }
 
     /** The first is what the others are measured by. */
-    private static Grams per60(Entries entries, String field, boolean first) {
-        var typed = entries.decimal(field, PER_60).map(Grams::new);
-        return first ? typed.orElse(SIXTY) : entries.needed(field, typed, Grams.NONE);
+    private static Grams per60(Entries entries, String row, Optional<Grams> typed, boolean first) {
+        return first ? typed.orElse(SIXTY) : entries.needed(row + ".per60", typed, Grams.NONE);
     }
 
     /** A product that may go into a new bowl. */

@@ -75,7 +75,7 @@ final class MixturePages {
     }
 
     private View page() {
-        return chosen.isEmpty() ? shelf() : bowl();
+        return chosen.isEmpty() && ask.errors().isEmpty() ? shelf() : bowl();
     }
 
     /** What can be mixed, in the order of the kinds. */

@@ -24,7 +24,7 @@ final class MixtureTelling {
     private static final Fields SOME = Fields.of("grams", "120");
 
     private final PageAsk ask;
-    private final Optional<MixtureForm.Reckoned> reckoned;
+    private final Optional<Reckoned> reckoned;
     private final List<FieldError> errors;
 
     MixtureTelling(PageAsk ask) {
@@ -39,7 +39,7 @@ final class MixtureTelling {
     }
 
     /** What is to be weighed; empty while something but a weight is missing or wrong. */
-    Optional<MixtureForm.Reckoned> reckoned() {
+    Optional<Reckoned> reckoned() {
         return errors.stream().allMatch(error -> error.field().startsWith("weighed.")) ? reckoned : Optional.empty();
     }
 
@@ -77,7 +77,7 @@ final class MixtureTelling {
                 List.of());
     }
 
-    private MixtureSheet sheet(MixtureForm.Reckoned one) {
+    private MixtureSheet sheet(Reckoned one) {
         var judgement = judgement(one);
         var rows = one.portions().mapToObj(i -> row(one, i)).toList();
         var composition = new CompositionTelling(ask, one.weighed());
@@ -92,7 +92,7 @@ final class MixtureTelling {
     }
 
     /** How well the bowl is what it should be: as the scale can show it, or as it lies. */
-    private String error(MixtureForm.Reckoned one) {
+    private String error(Reckoned one) {
         var errors = one.errors();
         var worst = one.portions()
                 .boxed()
@@ -103,7 +103,7 @@ final class MixtureTelling {
         return ask.say(key, plain(off.abs(), 1), directions(one.product(worst)).name());
     }
 
-    private Judgement judgement(MixtureForm.Reckoned one) {
+    private Judgement judgement(Reckoned one) {
         return Judgement.of(
                 ask.moment().floor(),
                 one.visit(),
@@ -112,7 +112,7 @@ final class MixtureTelling {
                 ask.moment().now());
     }
 
-    private List<Portion> portions(MixtureForm.Reckoned one) {
+    private List<Portion> portions(Reckoned one) {
         return Weighed.portions(one.weighed(), ask.salon());
     }
 
@@ -120,7 +120,7 @@ final class MixtureTelling {
         return ask.salon().product(product).map(Product::directions).orElseThrow();
     }
 
-    private MixtureSheet.Row row(MixtureForm.Reckoned one, int i) {
+    private MixtureSheet.Row row(Reckoned one, int i) {
         var share = one.recipe().shares().get(i);
         return new MixtureSheet.Row(
                 directions(share.product()).name(),

@@ -25,9 +25,9 @@ final class WeighPages {
 
     private final PageAsk ask;
     private final MixtureTelling telling;
-    private final MixtureForm.Reckoned bowl;
+    private final Reckoned bowl;
 
-    private WeighPages(PageAsk ask, MixtureTelling telling, MixtureForm.Reckoned bowl) {
+    private WeighPages(PageAsk ask, MixtureTelling telling, Reckoned bowl) {
         this.ask = ask;
         this.telling = telling;
         this.bowl = bowl;

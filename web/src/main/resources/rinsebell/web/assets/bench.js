@@ -1,4 +1,5 @@
-// The mixing bench: a weight a step up or down for a finger in a wet glove, and nothing typed is lost.
+// The mixing bench: a weight a step up or down for a finger in a wet glove, nothing typed is lost, and a
+// tag comes out of the printer.
 
 const value = (field) => Number(field.value.replace(",", ".")) || 0;
 
@@ -19,6 +20,7 @@ export function start() {
   document.addEventListener("click", ({ target }) => {
     const press = target.closest?.("[data-nudge]");
     if (press) nudge(press);
+    if (target.closest?.("[data-print]")) print();
   });
   document.addEventListener("input", ({ target }) => {
     if (target.form?.querySelector(".default")) keep(target.form);

@@ -159,7 +159,7 @@ export function start() {
   });
   // Whoever does not do what was refused goes on with what is typed.
   document.addEventListener("click", (event) => {
-    if (!event.target.closest?.("#answer:not(.calm) a.press") || !document.querySelector("main form[data-press=page]")) return;
+    if (!event.target.closest?.("#answer:not(.calm) a.press[href='/']") || !document.querySelector("main form[data-press=page]")) return;
     event.preventDefault();
     document.getElementById("answer").replaceChildren();
   });

@@ -7,10 +7,10 @@ let read = "";
 let last = 0;
 
 // Only what this server itself put on a bowl is followed.
-const bowl = () => {
-  const link = read.slice(Math.max(0, read.lastIndexOf("http"))).trim();
-  return URL.canParse(link) && new URL(link).origin === location.origin && /^\/bowls\/\d+$/.test(new URL(link).pathname) ? link : "";
-};
+function bowl() {
+  const [, path] = read.split(location.origin);
+  return /^\/bowls\/\d+$/.test(path ?? "") ? path : "";
+}
 
 export function start() {
   document.addEventListener(
@@ -26,7 +26,4 @@ export function start() {
     },
     { capture: true },
   );
-  document.addEventListener("click", ({ target }) => {
-    if (target.closest?.("[data-print]")) print();
-  });
 }

@@ -195,8 +195,13 @@ class MixtureFormTest {
     }
 
     private ProductId product(String name) {
+        return table.story.product(directions(name));
+    }
+
+    /** Of the shelf, by the name of its constant. */
+    static Directions directions(String name) {
         try {
-            return table.story.product((Directions) Shelf.class.getField(name).get(null));
+            return (Directions) Shelf.class.getField(name).get(null);
         } catch (ReflectiveOperationException e) {
             throw new AssertionError(e);
         }

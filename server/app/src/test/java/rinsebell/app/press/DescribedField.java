@@ -48,6 +48,9 @@ record DescribedField(String name, Shape shape, boolean required) {
     }
 
     private static Stream<DescribedField> one(String name, String last, Schema<?> schema, boolean required) {
+        if (schema.getOneOf() != null) {
+            return one(name, last, schema.getOneOf().get(0), required);
+        }
         if (schema.getAdditionalProperties() instanceof Schema<?> each) {
             return value(name + "." + A_CODE.get(last), last, each, false);
         }

@@ -109,7 +109,11 @@ class InventedProductsTest {
                 bowl(refused("STRENGTH_NOT_ON_SCALP"), g(60, STRONG_CREAM), g(60, DEVELOPER_30)),
                 bowl(NOTHING, g(60, HIGH_LIFT), g(60, DEVELOPER_40), g(7, DARK_BROWN)),
                 // Powder and the stronger cream are never used together on the scalp.
-                bowl(refused("NEVER_ON_SCALP_TOGETHER"), g(60, STRONG_CREAM), g(60, POWDER), g(120, DEVELOPER_20)));
+                bowl(
+                        refused("OFF_SCALP_PRODUCT", "NEVER_ON_SCALP_TOGETHER"),
+                        g(60, STRONG_CREAM),
+                        g(60, POWDER),
+                        g(120, DEVELOPER_20)));
     }
 
     @ParameterizedTest

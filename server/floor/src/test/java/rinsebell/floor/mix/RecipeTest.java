@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -58,6 +59,15 @@ class RecipeTest {
         var targets = recipe("1 2").targets(new Recipe.Whole(Grams.of(100)));
         assertThat(targets.get(0).grams().times(Fraction.of(3))).isEqualTo(Fraction.of(100));
         assertThat(targets.get(0).grams().rounded(2)).isEqualByComparingTo("33.33");
+    }
+
+    /** Of 180 g the first should be 60 and is 45: a quarter too little; 75 for 60 is a quarter too much. */
+    @Test
+    void saysHowFarTheSharesOfABowlAreOff() {
+        var grams = Stream.of("45", "60", "75").map(Grams::of).toList();
+        var quarter = Fraction.ONE.dividedBy(Fraction.of(4));
+        assertThat(recipe("60 60 60").errors(grams))
+                .containsExactly(Fraction.ZERO.minus(quarter), Fraction.ZERO, quarter);
     }
 
     @Test

@@ -9,6 +9,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.function.Predicate;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -76,6 +77,27 @@ class RoundingTest {
         }
     }
 
+    /** With directions that say how much of the last there may be for the first: the best of the ways that keep to it. */
+    @Test
+    void noOtherWayThatFitsIsBetter() {
+        var dice = new Random(SEED);
+        var kept = 0;
+        for (var i = 0; i < RECIPES; i++) {
+            var wanted = wanted(dice);
+            var last = wanted.size() - 1;
+            var limit = wanted.get(last).grams().dividedBy(wanted.get(0).grams());
+            Predicate<List<Fraction>> fits = grams -> grams.get(last).compareTo(limit.times(grams.get(0))) <= 0;
+            var step = STEPS.get(dice.nextInt(STEPS.size()));
+            var found = Rounding.toStep(wanted, step, fits);
+            var best = best(wanted, Fraction.of(step.amount()), fits);
+            kept += best.isPresent() ? 1 : 0;
+            assertThat(List.of(found.largestError(), found.errors()))
+                    .as("recipe %s of seed %s: %s to %s", i, SEED, wanted, step)
+                    .isEqualTo(best.orElseGet(() -> best(wanted, Fraction.of(step.amount()))));
+        }
+        assertThat(kept).as("where any way keeps to it").isBetween(RECIPES / 2, RECIPES - 1);
+    }
+
     private static List<Target> wanted(Random dice) {
         var portions = 1 + dice.nextInt(8);
         var wanted = new ArrayList<Target>();
@@ -88,11 +110,15 @@ class RoundingTest {
     }
 
     private static List<Fraction> best(List<Target> wanted, Fraction step) {
+        return best(wanted, step, any -> true).orElseThrow();
+    }
+
+    private static Optional<List<Fraction>> best(List<Target> wanted, Fraction step, Predicate<List<Fraction>> fits) {
         var ways = wanted.stream().map(one -> ways(one, step)).toList();
         return all(ways, 0).stream()
+                .filter(fits)
                 .map(grams -> errors(wanted, grams))
-                .min(Comparator.comparing((List<Fraction> one) -> one.get(0)).thenComparing(one -> one.get(1)))
-                .orElseThrow();
+                .min(Comparator.comparing((List<Fraction> one) -> one.get(0)).thenComparing(one -> one.get(1)));
     }
 
     private static List<Fraction> ways(Target one, Fraction step) {
