@@ -153,6 +153,8 @@ class QueueIT extends SamplePages {
         var request = page.waitForRequest("**/rinses", () -> touch(page, "Water is on"));
         assertThat(Double.parseDouble(request.headerValue("Rinsebell-Sent")))
                 .isCloseTo(((Number) page.evaluate(shown)).doubleValue(), within(1_000.0));
+        page.waitForCondition(() -> server.presses.size() == 1);
+        allSent(page);
     }
 
     /** The sign-in page of a network, or another server at this address, answers 200 and records nothing. */
