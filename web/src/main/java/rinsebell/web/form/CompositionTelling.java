@@ -45,8 +45,9 @@ final class CompositionTelling {
                 .peroxide()
                 .map(share -> ask.say(
                         "mixture.peroxide",
-                        plain(share, 2),
-                        plain(share.dividedBy(Fraction.of(Percent.ofVolumes(1).value())), 1),
+                        share.plain(2),
+                        share.dividedBy(Fraction.of(Percent.ofVolumes(1).value()))
+                                .plain(1),
                         reckoning(Contents::peroxide)))
                 .orElse(ask.say("mixture.peroxide.unknown"));
     }
@@ -54,7 +55,7 @@ final class CompositionTelling {
     private String ammonia() {
         return composition
                 .ammonia()
-                .map(share -> ask.say("mixture.ammonia", plain(share, 2), reckoning(Contents::ammonia)))
+                .map(share -> ask.say("mixture.ammonia", share.plain(2), reckoning(Contents::ammonia)))
                 .orElse(ask.say("mixture.ammonia.unknown"));
     }
 
@@ -76,10 +77,6 @@ final class CompositionTelling {
     }
 
     private String total() {
-        return plain(composition.total(), 2);
-    }
-
-    private static String plain(Fraction number, int places) {
-        return number.rounded(places).stripTrailingZeros().toPlainString();
+        return composition.total().plain(2);
     }
 }

@@ -1,11 +1,14 @@
 package rinsebell.web.form;
 
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -91,6 +94,18 @@ public final class Fields {
 
     public Set<String> names() {
         return values.keySet();
+    }
+
+    /** As they stand behind the question mark of an address. */
+    public String query() {
+        return values.entrySet().stream()
+                .flatMap(
+                        field -> field.getValue().stream().map(value -> encoded(field.getKey()) + "=" + encoded(value)))
+                .collect(Collectors.joining("&"));
+    }
+
+    private static String encoded(String text) {
+        return URLEncoder.encode(text, StandardCharsets.UTF_8);
     }
 
     /** These fields but for one. */

@@ -100,7 +100,7 @@ final class MixtureTelling {
                 .orElseThrow();
         var off = errors.get(worst).times(Fraction.of(100));
         var key = one.isWeighed() ? off.signum() < 0 ? "mixture.under" : "mixture.over" : "mixture.error";
-        return ask.say(key, plain(off.abs(), 1), directions(one.product(worst)).name());
+        return ask.say(key, off.abs().plain(1), directions(one.product(worst)).name());
     }
 
     private Judgement judgement(Reckoned one) {
@@ -124,8 +124,8 @@ final class MixtureTelling {
         var share = one.recipe().shares().get(i);
         return new MixtureSheet.Row(
                 directions(share.product()).name(),
-                plain(share.parts(), 2),
-                ask.say("mixture.g", plain(one.plan().grams().get(i), 2)));
+                share.parts().plain(2),
+                ask.say("mixture.g", one.plan().grams().get(i).plain(2)));
     }
 
     private MixtureSheet.Verdict verdict(Zone zone, List<Reason> reasons) {
@@ -137,9 +137,5 @@ final class MixtureTelling {
                 reasons.stream()
                         .map(reason -> ReasonTelling.told(reason, ask.moment()))
                         .toList());
-    }
-
-    private static String plain(Fraction number, int places) {
-        return number.rounded(places).stripTrailingZeros().toPlainString();
     }
 }

@@ -1,14 +1,11 @@
 package rinsebell.web.form;
 
 import java.math.BigDecimal;
-import java.net.URLEncoder;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import rinsebell.floor.bowl.Bowl;
 import rinsebell.floor.bowl.Portion;
@@ -56,11 +53,7 @@ final class SameAgain {
 
     /** The bench's address for it. */
     static Optional<String> address(Bowl bowl, Salon salon, BigDecimal size) {
-        return of(bowl, salon, size)
-                .map(typed -> typed.names().stream()
-                        .map(name ->
-                                name + "=" + URLEncoder.encode(typed.first(name).orElse(""), StandardCharsets.UTF_8))
-                        .collect(Collectors.joining("&", "/mixtures?", "")));
+        return of(bowl, salon, size).map(typed -> "/mixtures?" + typed.query());
     }
 
     private Optional<Fields> typed(Bowl bowl, Fraction size) {
@@ -79,7 +72,7 @@ final class SameAgain {
         developed(typed);
         var whole = Fraction.sum(bowl.portions().stream()
                 .map(portion -> Fraction.of(portion.grams().amount())));
-        typed.put("grams", plain(whole.times(size)));
+        typed.put("grams", whole.times(size).plain(2));
         if (bowl.forVisit() != null) {
             typed.put("visit", Choices.number(bowl.forVisit().value()));
         }
@@ -100,7 +93,7 @@ final class SameAgain {
                         .grams()
                         .times(SIXTY)
                         .dividedBy(others.get(0).grams());
-                typed.put("products." + i + ".per60", plain(per60));
+                typed.put("products." + i + ".per60", per60.plain(2));
             }
         }
     }
@@ -122,13 +115,13 @@ final class SameAgain {
             typed.put("mixture", mixture.name());
             var more = ratio.minus(per60(mixture));
             if (more.rounded(2).signum() > 0) {
-                typed.put("extraPer60", plain(more));
+                typed.put("extraPer60", more.plain(2));
             }
         });
         typed.put(MixtureForm.DEVELOPER, developers.get(0).number());
         if (developers.size() == 2) {
             typed.put(MixtureForm.OTHER_DEVELOPER, developers.get(1).number());
-            strength().ifPresent(strength -> typed.put(MixtureForm.STRENGTH, plain(strength)));
+            strength().ifPresent(strength -> typed.put(MixtureForm.STRENGTH, strength.plain(2)));
         }
     }
 
@@ -147,9 +140,5 @@ final class SameAgain {
                         .map(part -> new Composition.Part(part.directions.contents(), part.portion.grams()))
                         .toList())
                 .peroxide();
-    }
-
-    private static String plain(Fraction number) {
-        return number.rounded(2).stripTrailingZeros().toPlainString();
     }
 }

@@ -1,10 +1,7 @@
 package rinsebell.web.form;
 
-import java.net.URLEncoder;
-import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rinsebell.floor.mix.Target;
 import rinsebell.floor.product.Product;
@@ -64,12 +61,10 @@ final class WeighPages {
     }
 
     private static String address(String path, Stream<Hidden> state) {
-        return state.map(one -> encoded(one.name()) + "=" + encoded(one.value()))
-                .collect(Collectors.joining("&", path + "?", ""));
-    }
-
-    private static String encoded(String text) {
-        return URLEncoder.encode(text, StandardCharsets.UTF_8);
+        return path + "?"
+                + Fields.of(state.flatMap(one -> Stream.of(one.name(), one.value()))
+                                .toArray(String[]::new))
+                        .query();
     }
 
     /** What became of what was wanted. */

@@ -79,6 +79,11 @@ public record Fraction(BigInteger over, BigInteger under) implements Comparable<
         return new BigDecimal(over).divide(new BigDecimal(under), places, RoundingMode.HALF_UP);
     }
 
+    /** As people write it: rounded to at most so many decimal places, without zeros at its end. */
+    public String plain(int places) {
+        return rounded(places).stripTrailingZeros().toPlainString();
+    }
+
     @Override
     public int compareTo(Fraction other) {
         return over.multiply(other.under).compareTo(other.over.multiply(under));
