@@ -11,6 +11,7 @@ import rinsebell.floor.Event;
 import rinsebell.floor.Fact;
 import rinsebell.floor.client.ClientNote;
 import rinsebell.floor.client.KnownClient;
+import rinsebell.floor.salon.SalonEvent;
 import rinsebell.floor.visit.ClientId;
 import rinsebell.floor.visit.StayEvent;
 
@@ -63,6 +64,9 @@ final class ClientTable {
     private static Stream<ClientId> named(Event event) {
         if (event instanceof StayEvent.Arrived arrived) {
             return Stream.ofNullable(arrived.client());
+        }
+        if (event instanceof SalonEvent.RecipeKept kept) {
+            return Stream.ofNullable(kept.client());
         }
         return event instanceof StayEvent.ClientLinked linked ? Stream.ofNullable(linked.client()) : Stream.empty();
     }

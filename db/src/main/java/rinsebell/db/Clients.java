@@ -1,6 +1,7 @@
 package rinsebell.db;
 
 import java.io.IOException;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -68,11 +69,12 @@ public final class Clients implements ClientBook {
      * stays, under a number that is never given again. It is off the disk's tables when this returns; copies from
      * before still hold it until they are deleted, and none of them brings it back into this folder.
      *
+     * @param also texts that the record's visits do not lead to, such as names of recipes
      * @return empty when the number was never given
      */
-    public Optional<Erased> erase(ClientId client) {
+    public Optional<Erased> erase(ClientId client, Set<TextId> also) {
         settle.run();
-        Optional<Erased> gone = database().inTransaction(handle -> erase(handle, client));
+        Optional<Erased> gone = database().inTransaction(handle -> erase(handle, client, also));
         tables.force();
         return gone;
     }
@@ -86,12 +88,13 @@ public final class Clients implements ClientBook {
         }
     }
 
-    private Optional<Erased> erase(Handle handle, ClientId client) {
+    private Optional<Erased> erase(Handle handle, ClientId client, Set<TextId> also) {
         boolean wasThere = ClientTable.delete(handle, client);
         if (!wasThere && !ClientTable.wasGiven(handle, client)) {
             return Optional.empty();
         }
-        Set<TextId> texts = TextTable.ofClient(handle, client);
+        Set<TextId> texts = new HashSet<>(TextTable.ofClient(handle, client));
+        texts.addAll(TextTable.find(handle, also).keySet());
         Erased erased = new Erased(wasThere || !texts.isEmpty(), texts);
         if (erased.isNew()) {
             TextTable.delete(handle, texts);

@@ -227,10 +227,11 @@ final class ClientsTest {
             label.add(new TextId(told.arrives(client).id().value()));
             Told.save(store, told.facts());
             assertThat(store.texts(label)).isNotEmpty();
-            assertThat(store.clients().erase(client)).contains(new Clients.Erased(true, Set.copyOf(label)));
-            assertThat(store.clients().erase(client)).contains(new Clients.Erased(false, Set.of()));
+            assertThat(store.clients().erase(client, Set.of())).contains(new Clients.Erased(true, Set.copyOf(label)));
+            assertThat(store.clients().erase(client, Set.of())).contains(new Clients.Erased(false, Set.of()));
             assertThat(store.clients().erasings()).isEqualTo(1);
-            assertThat(store.clients().erase(new ClientId(client.value() + 1))).isEmpty();
+            assertThat(store.clients().erase(new ClientId(client.value() + 1), Set.of()))
+                    .isEmpty();
             try (Stream<Path> files = Files.walk(path)) {
                 for (Path file : files.toList()) {
                     Files.copy(file, killed.resolve(path.relativize(file)));

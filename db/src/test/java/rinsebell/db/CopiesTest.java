@@ -17,6 +17,7 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.junit.jupiter.api.BeforeEach;
@@ -190,7 +191,7 @@ final class CopiesTest {
 
     @Test
     void whatWasErasedSinceTheCopyStaysErased() throws Exception {
-        with(path, store -> store.clients().erase(client));
+        with(path, store -> store.clients().erase(client, Set.of()));
         assertThat(path.resolve("erased.txt")).content().doesNotContain("M. A.");
         Files.delete(database());
 
@@ -204,7 +205,7 @@ final class CopiesTest {
     @Test
     void anErasureThatWasTornWhenThePowerWentSwallowsNoOther() throws Exception {
         Files.writeString(path.resolve("erased.txt"), "client 7 texts 1");
-        with(path, store -> store.clients().erase(client));
+        with(path, store -> store.clients().erase(client, Set.of()));
         Files.delete(database());
 
         with(path, store -> assertThat(store.clients().card(client)).isEmpty());

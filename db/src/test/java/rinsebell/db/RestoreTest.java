@@ -13,6 +13,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -120,7 +121,7 @@ final class RestoreTest {
     @Test
     void whatWasErasedComesBackOnlyFromACopyThatWasCarriedAway() throws Exception {
         Path carried = Files.copy(copy, parent.resolve("carried.sql.gz"));
-        with(path, store -> store.clients().erase(client));
+        with(path, store -> store.clients().erase(client, Set.of()));
         Restore.restore(copy, anew, NOW);
         with(anew, store -> {
             assertThat(store.clients().card(client)).isEmpty();

@@ -1,12 +1,24 @@
 package rinsebell.demo;
 
+import static rinsebell.app.shelf.InventedProducts.CLEAR;
+import static rinsebell.app.shelf.InventedProducts.DARK_BROWN;
+import static rinsebell.app.shelf.InventedProducts.DEVELOPER_10;
+import static rinsebell.app.shelf.InventedProducts.DEVELOPER_20;
+import static rinsebell.app.shelf.InventedProducts.DEVELOPER_30;
+import static rinsebell.app.shelf.InventedProducts.MILD_CREAM;
+import static rinsebell.app.shelf.InventedProducts.POWDER;
+import static rinsebell.app.shelf.InventedProducts.STRONG_CREAM;
+import static rinsebell.app.shelf.InventedProducts.TONER;
+
 import java.time.Duration;
 import java.time.ZoneId;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import rinsebell.app.shelf.InventedProducts;
 import rinsebell.floor.command.Arrange;
+import rinsebell.floor.command.KeepRecipes;
 import rinsebell.floor.command.Weighed;
 import rinsebell.floor.product.Directions;
 import rinsebell.floor.product.ProductId;
@@ -15,8 +27,9 @@ import rinsebell.floor.salon.Role;
 import rinsebell.floor.salon.SalonEvent;
 import rinsebell.floor.salon.StaffId;
 import rinsebell.floor.unit.Grams;
+import rinsebell.floor.visit.ClientId;
 
-/** The rooms, people and products of the invented salon, as they were set up when it opened. */
+/** The rooms, people, products and recipes of the invented salon, as they were set up when it opened. */
 final class Cast {
     private static final Duration OPENING = Duration.ofDays(90);
     private static final int CHAIRS = 8;
@@ -47,6 +60,20 @@ final class Cast {
         ludo = enters("Ludo", Role.ASSISTANT);
         bea = enters("Bea", Role.DESK);
         InventedProducts.all().forEach(this::enters);
+        keepsRecipes();
+    }
+
+    /** Common practice, no source, but for the names. */
+    private void keepsRecipes() {
+        keeps(null, "Free hand, clear", grams(60, POWDER), grams(7, CLEAR), grams(45, DEVELOPER_30));
+        keeps(null, "Low tide blond", grams(60, MILD_CREAM), grams(60, DEVELOPER_20));
+        keeps(null, "Lifted brunette", grams(60, STRONG_CREAM), grams(15, DARK_BROWN), grams(60, DEVELOPER_20));
+        keeps(Regulars.A_K, "Pearl for the lengths", grams(40, TONER), grams(40, DEVELOPER_10));
+    }
+
+    private void keeps(@Nullable ClientId client, String name, Weighed... weighed) {
+        var recipe = new KeepRecipes.Written(null, client, name, List.of(weighed));
+        script.press(new KeepRecipes(List.of(recipe)), OPENING, null);
     }
 
     private StaffId enters(String name, Role role) {

@@ -38,6 +38,7 @@ public final class Assets {
             "ours.js",
             "press.js",
             "bench.js",
+            "file.js",
             "scan.js",
             "queue.js",
             "turn.js",

@@ -16,10 +16,7 @@ import rinsebell.floor.bowl.DayEvent.Outage;
 import rinsebell.floor.bowl.DayEvent.RecipeFilled;
 import rinsebell.floor.bowl.DayEvent.ThrownAway;
 import rinsebell.floor.bowl.DayEvent.TimeMissed;
-import rinsebell.floor.bowl.Portion;
-import rinsebell.floor.product.ProductId;
 import rinsebell.floor.salon.StaffId;
-import rinsebell.floor.unit.Grams;
 
 /** What the salon's day holds besides the heads. */
 final class DayEventKinds {
@@ -28,19 +25,19 @@ final class DayEventKinds {
             EventKind.first(
                     "bowl-mixed",
                     Mixed.class,
-                    (event, out) -> out.objects("portions", event.portions(), DayEventKinds::writePortion)
+                    (event, out) -> out.objects("portions", event.portions(), PortionJson::write)
                             .constant("reason", event.reason())
                             .number("for_visit", Ids.of(event.forVisit())),
                     in -> new Mixed(
-                            in.objects("portions", DayEventKinds::readPortion),
+                            in.objects("portions", PortionJson::read),
                             in.constant("reason", BowlReason.class),
                             Ids.visit(in, "for_visit"))),
             EventKind.first(
                     "recipe-filled",
                     RecipeFilled.class,
                     (event, out) -> out.number("bowl", event.bowl().value())
-                            .objects("portions", event.portions(), DayEventKinds::writePortion),
-                    in -> new RecipeFilled(bowl(in), in.objects("portions", DayEventKinds::readPortion))),
+                            .objects("portions", event.portions(), PortionJson::write),
+                    in -> new RecipeFilled(bowl(in), in.objects("portions", PortionJson::read))),
             EventKind.first(
                     "bowl-divided",
                     Divided.class,
@@ -95,15 +92,5 @@ final class DayEventKinds {
 
     private static BowlId bowl(Reading in) {
         return new BowlId(in.number("bowl"));
-    }
-
-    private static void writePortion(Portion portion, Writing out) {
-        out.number("product", portion.product().value())
-                .whole("edition", portion.edition())
-                .decimal("grams", portion.grams().amount());
-    }
-
-    private static Portion readPortion(Reading in) {
-        return new Portion(new ProductId(in.number("product")), in.whole("edition"), new Grams(in.decimal("grams")));
     }
 }

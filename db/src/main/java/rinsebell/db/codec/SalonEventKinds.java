@@ -2,12 +2,16 @@ package rinsebell.db.codec;
 
 import java.util.List;
 import rinsebell.floor.product.ProductId;
+import rinsebell.floor.salon.RecipeId;
 import rinsebell.floor.salon.Role;
 import rinsebell.floor.salon.SalonEvent.DirectionsRevised;
 import rinsebell.floor.salon.SalonEvent.HouseSet;
 import rinsebell.floor.salon.SalonEvent.PolicySet;
 import rinsebell.floor.salon.SalonEvent.ProductEntered;
 import rinsebell.floor.salon.SalonEvent.ProductOffered;
+import rinsebell.floor.salon.SalonEvent.RecipeDropped;
+import rinsebell.floor.salon.SalonEvent.RecipeKept;
+import rinsebell.floor.salon.SalonEvent.RecipeRevised;
 import rinsebell.floor.salon.SalonEvent.StaffChanged;
 import rinsebell.floor.salon.SalonEvent.StaffEntered;
 import rinsebell.floor.salon.StaffId;
@@ -56,7 +60,25 @@ final class SalonEventKinds {
                     "policy-set",
                     PolicySet.class,
                     (event, out) -> out.object("policy", event.policy(), PolicyJson::write),
-                    in -> new PolicySet(in.object("policy", PolicyJson::read))));
+                    in -> new PolicySet(in.object("policy", PolicyJson::read))),
+            EventKind.first(
+                    "recipe-kept",
+                    RecipeKept.class,
+                    (event, out) -> out.number("client", Ids.of(event.client()))
+                            .objects("portions", event.portions(), PortionJson::write),
+                    in -> new RecipeKept(Ids.client(in, "client"), in.objects("portions", PortionJson::read))),
+            EventKind.first(
+                    "recipe-revised",
+                    RecipeRevised.class,
+                    (event, out) -> out.number("recipe", event.recipe().value())
+                            .objects("portions", event.portions(), PortionJson::write),
+                    in -> new RecipeRevised(
+                            new RecipeId(in.number("recipe")), in.objects("portions", PortionJson::read))),
+            EventKind.first(
+                    "recipe-dropped",
+                    RecipeDropped.class,
+                    (event, out) -> out.number("recipe", event.recipe().value()).flag("dropped", event.dropped()),
+                    in -> new RecipeDropped(new RecipeId(in.number("recipe")), in.flag("dropped"))));
 
     private SalonEventKinds() {}
 }

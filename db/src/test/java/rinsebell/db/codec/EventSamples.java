@@ -32,6 +32,7 @@ import rinsebell.floor.product.Zone;
 import rinsebell.floor.salon.House;
 import rinsebell.floor.salon.Place;
 import rinsebell.floor.salon.Policy;
+import rinsebell.floor.salon.RecipeId;
 import rinsebell.floor.salon.Role;
 import rinsebell.floor.salon.SalonEvent;
 import rinsebell.floor.salon.StaffId;
@@ -70,6 +71,10 @@ public final class EventSamples {
             new SalonEvent.ProductEntered(DirectionsSamples.BARE),
             new SalonEvent.DirectionsRevised(new ProductId(5), DirectionsSamples.FULL),
             new SalonEvent.ProductOffered(new ProductId(5), true),
+            new SalonEvent.RecipeKept(null, RECIPE),
+            new SalonEvent.RecipeKept(new ClientId(9), RECIPE),
+            new SalonEvent.RecipeRevised(new RecipeId(31), RECIPE),
+            new SalonEvent.RecipeDropped(new RecipeId(31), true),
             new SalonEvent.PolicySet(new Policy(
                     ofMinutes(21),
                     new Policy.WorkingTime(ofSeconds(61), ofMinutes(4), ofMinutes(8), ofMinutes(5)),

@@ -15,6 +15,7 @@ import com.microsoft.playwright.Page;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.regex.Pattern;
 import javax.imageio.ImageIO;
@@ -187,6 +188,40 @@ class BenchIT {
                 .toList();
         assertThat(boxes).hasSize(1);
         assertThat(Double.parseDouble(boxes.get(0).group(1)) * 25.4 / 72).isCloseTo(width, within(0.5));
+    }
+
+    /** A bowl becomes a recipe, the recipe a larger bowl; and a file that was saved is taken in again by choosing it. */
+    @Test
+    void aRecipeIsKeptAndMixedAgain(@TempDir Path folder) throws IOException {
+        var page = browsing.screen(Size.PHONE);
+        page.navigate(demo.url() + "/recipes");
+        assertThat(page.locator("main")).containsText("60 g Brimmow powder + 7 g Brimmow clear");
+        press(page, "Open Free hand, clear");
+        press(page, "Mix one and a half");
+        assertThat(page.locator(".preview .weigh tbody")).containsText("67 g");
+        press(page, "Keep as a recipe");
+        to(page, "#name");
+        page.keyboard().type("Long arm");
+        page.keyboard().press("Enter");
+        page.waitForURL("**/recipes/*");
+        assertThat(page.locator("h1")).hasText("Long arm");
+        assertThat(page.locator(".intro")).containsText("90 g Brimmow powder + 10 g Brimmow clear + 67 g");
+
+        page.navigate(demo.url() + "/recipes");
+        var saved =
+                page.waitForDownload(() -> page.getByText("Save them as a file").click());
+        var file = folder.resolve("recipes.json");
+        Files.writeString(file, Files.readString(saved.path()).replace("Long arm", "Longer arm"));
+        page.getByText("Take recipes in").click();
+        page.locator("input[type=file]").setInputFiles(file);
+        assertThat(page.locator("#document")).hasValue(Pattern.compile("Longer arm"));
+        assertThat(Browsing.overflow(page)).isZero();
+        assertThat(browsing.violations(page)).isEmpty();
+        page.getByText("Take them in").click();
+        page.waitForURL("**/recipes?*");
+        assertThat(page.locator("main")).containsText("Longer arm");
+        assertThat(page.locator("main .rows .line")).hasCount(5);
+        assertThat(browsing.faults()).isEmpty();
     }
 
     private static Locator scale(Page page) {

@@ -12,6 +12,7 @@ import rinsebell.app.api.ClientReads;
 import rinsebell.app.api.DescriptionRoutes;
 import rinsebell.app.api.LeadReads;
 import rinsebell.app.api.ReadRoutes;
+import rinsebell.app.api.RecipeRoutes;
 import rinsebell.app.asset.AssetRoutes;
 import rinsebell.app.desk.BellWatch;
 import rinsebell.app.desk.FloorDesk;
@@ -154,6 +155,7 @@ final class LiveSalon implements AutoCloseable {
                 new ErasingRoutes(clients, this::forget, () -> desk.snapshot().floor(), programs),
                 programs,
                 new ReadRoutes(live, kept.rebuilt()),
+                new RecipeRoutes(live),
                 new ClientReads(clients),
                 new DescriptionRoutes());
     }

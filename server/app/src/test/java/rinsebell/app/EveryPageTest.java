@@ -72,6 +72,17 @@ class EveryPageTest {
                                 "fact",
                                 "portions",
                                 List.of(Map.of("product", id("products"), "grams", 30)))));
+        ids.put(
+                "recipes",
+                made(
+                        "/api/recipes",
+                        Map.of(
+                                "name",
+                                NAME,
+                                "client",
+                                id("clients"),
+                                "portions",
+                                List.of(Map.of("product", id("products"), "grams", 30)))));
         made(
                 "/api/visits/" + id("visits") + "/put-on",
                 Map.of("bowl", id("bowls"), "area", "lengths", "zone", "off-scalp", "intent", "fact"));

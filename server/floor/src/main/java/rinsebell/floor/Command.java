@@ -6,6 +6,7 @@ import rinsebell.floor.command.CatchUp;
 import rinsebell.floor.command.DivideBowl;
 import rinsebell.floor.command.EndDay;
 import rinsebell.floor.command.FillRecipe;
+import rinsebell.floor.command.KeepRecipes;
 import rinsebell.floor.command.MissTime;
 import rinsebell.floor.command.Mix;
 import rinsebell.floor.command.OnDay;
@@ -23,6 +24,7 @@ import rinsebell.floor.command.WithdrawFact;
 public sealed interface Command
         permits Arrange,
                 Stock,
+                KeepRecipes,
                 Welcome,
                 Report,
                 Rinse,

@@ -21,7 +21,7 @@ import rinsebell.floor.unit.Grams;
 final class BowlForms {
     static final String BOWLS = "bowls";
     static final int MOST_PORTIONS = 100;
-    private static final Entries.Bounds GRAMS = new Entries.Bounds(new BigDecimal("0.1"), BigDecimal.valueOf(2000), 2);
+    static final Entries.Bounds GRAMS = new Entries.Bounds(new BigDecimal("0.1"), BigDecimal.valueOf(2000), 2);
 
     /** A bowl that is mixed. */
     static final PressForm MIX = PressForm.asking(BowlForms::mix);
@@ -59,7 +59,7 @@ final class BowlForms {
     }
 
     /** A bowl is mixed of something; what is already on and nobody knows is another press. */
-    private static List<Weighed> neededPortions(Entries entries) {
+    static List<Weighed> neededPortions(Entries entries) {
         var portions = portions(entries);
         return entries.needed("portions.0.grams", Optional.of(portions).filter(some -> !some.isEmpty()), portions);
     }

@@ -1,6 +1,5 @@
 package rinsebell.web.form;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -22,7 +21,6 @@ import rinsebell.web.view.View;
 /** Pages about bowls. */
 final class BowlPages {
     private static final String LIST = "/bowls";
-    private static final List<String> SIZES = List.of("1", "0.5", "1.5");
 
     private BowlPages() {}
 
@@ -62,7 +60,7 @@ final class BowlPages {
     }
 
     /** A box for the grams of each product: nothing is typed but numbers. */
-    private static FormDraft shelf(PageAsk ask, FormDraft draft, List<Portion> lies) {
+    static FormDraft shelf(PageAsk ask, FormDraft draft, List<Portion> lies) {
         var row = 0;
         for (var kind : Kind.values()) {
             draft.group(ask.moment().say(kind));
@@ -111,14 +109,15 @@ final class BowlPages {
         var rows = Choices.standing(ask).map(bowl -> row(ask, bowl)).toList();
         var bench = Press.opens(ask.say("form.mixtures"), "", "/mixtures").as(Press.Weight.MAIN);
         var title = ask.say("sheet.bowls");
-        var parts = List.of(new Part(rows.isEmpty() ? ask.say("sheet.bowls.none") : "", rows, List.of(bench)));
+        var recipes = Press.opens(ask.say("sheet.recipes"), "", RecipePages.RECIPES);
+        var parts = List.of(new Part(rows.isEmpty() ? ask.say("sheet.bowls.none") : "", rows, List.of(bench, recipes)));
         return new SheetPage(ask.shell(title, Nav.BOWLS), title, "", parts, List.of());
     }
 
     private static View tag(PageAsk ask) {
         return bowl(ask)
                 .<View>map(bowl -> new BowlTelling(ask, bowl)
-                        .page(Stream.concat(presses(ask, bowl).stream(), sameAgain(ask, bowl).stream())
+                        .page(Stream.concat(presses(ask, bowl).stream(), again(ask, bowl).stream())
                                 .toList()))
                 .orElseGet(() -> list(ask));
     }
@@ -150,12 +149,16 @@ final class BowlPages {
         return presses;
     }
 
-    /** As much as it was, and smaller and larger. */
-    private static List<Press> sameAgain(PageAsk ask, Bowl bowl) {
-        return SIZES.stream()
-                .flatMap(size -> SameAgain.address(bowl, ask.salon(), new BigDecimal(size)).stream()
-                        .map(address -> Press.opens(ask.say("bowl.again." + size), "", address)))
-                .toList();
+    /** The same again, and the recipe to keep. */
+    private static List<Press> again(PageAsk ask, Bowl bowl) {
+        var again = new ArrayList<>(SameAgain.presses(ask, SameAgain.Was.of(bowl), "bowl.again"));
+        if (bowl.isRecipeKnown()) {
+            again.add(Press.opens(
+                    ask.say("form.recipes"),
+                    "",
+                    "/recipes/new?bowl=" + bowl.id().value()));
+        }
+        return again;
     }
 
     static Optional<Visit> whom(PageAsk ask, Bowl bowl) {

@@ -184,6 +184,7 @@ final class ClientPages {
                 Stream.concat(
                                 Stream.of(
                                         new Part("", List.of(), welcome),
+                                        recipes(ask),
                                         new Part(
                                                 ask.say(notes.isEmpty() ? "sheet.notes.none" : "sheet.notes"),
                                                 notes,
@@ -194,6 +195,16 @@ final class ClientPages {
                         .toList(),
                 List.of(noting(ask)),
                 List.of(new Part("", List.of(), List.of(erasing(ask)))));
+    }
+
+    private static Part recipes(PageAsk ask) {
+        var rows = RecipePages.rows(ask, new ClientId(ask.id()), null);
+        var keep = Press.opens(ask.say("form.recipes"), "", RecipePages.RECIPES + "/new?client=" + ask.id());
+        var file = Press.opens(ask.say("sheet.recipes.file"), "", "/api/recipe-file?client=" + ask.id());
+        return new Part(
+                ask.say(rows.isEmpty() ? "sheet.recipes.none" : "sheet.recipes.theirs"),
+                rows,
+                rows.isEmpty() ? List.of(keep) : List.of(keep, file));
     }
 
     private static Press erasing(PageAsk ask) {

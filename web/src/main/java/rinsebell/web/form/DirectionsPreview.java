@@ -25,7 +25,7 @@ final class DirectionsPreview {
 
     /** The times of what is typed so far; faults are left to the form, and what can be read counts. */
     static TimesExample of(PageAsk ask) {
-        var entries = new Entries(new Target(ask.moment().floor(), ask.moment().now(), 0, ask.clients()), ask.typed());
+        var entries = new Entries(ask.target(), ask.typed());
         return of(ask, DirectionsForm.directions(entries));
     }
 

@@ -15,6 +15,7 @@ import rinsebell.floor.Asked;
 import rinsebell.floor.Command;
 import rinsebell.floor.Floor;
 import rinsebell.floor.Intent;
+import rinsebell.floor.TextId;
 import rinsebell.floor.client.ClientCard;
 import rinsebell.floor.salon.StaffId;
 import rinsebell.floor.visit.ClientId;
@@ -55,6 +56,11 @@ final class Entries {
 
     Optional<ClientCard> card(ClientId client) {
         return target.clients().card(client);
+    }
+
+    /** A label or a name; empty for one that was erased. */
+    String written(TextId text) {
+        return target.texts().apply(text);
     }
 
     /** The names of all that was typed. */

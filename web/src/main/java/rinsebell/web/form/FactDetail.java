@@ -11,6 +11,7 @@ import rinsebell.floor.Fact;
 import rinsebell.floor.bowl.DayEvent;
 import rinsebell.floor.bowl.Portion;
 import rinsebell.floor.salon.Place;
+import rinsebell.floor.salon.SalonEvent;
 import rinsebell.floor.visit.Application;
 import rinsebell.floor.visit.ApplicationId;
 import rinsebell.floor.visit.Gate;
@@ -65,6 +66,12 @@ final class FactDetail {
         }
         if (event instanceof LookEvent look) {
             return look(look);
+        }
+        if (event instanceof SalonEvent.RecipeKept kept) {
+            return recipe(kept.portions());
+        }
+        if (event instanceof SalonEvent.RecipeRevised revised) {
+            return recipe(revised.portions());
         }
         return event instanceof DayEvent day ? day(day) : Stream.empty();
     }
@@ -175,7 +182,7 @@ final class FactDetail {
     }
 
     /** Such as "60 g powder + 64 g developer"; nothing when nobody knows it. */
-    private Stream<String> recipe(Collection<Portion> portions) {
+    Stream<String> recipe(Collection<Portion> portions) {
         var told = portions.stream()
                 .map(portion -> moment.say(
                         "fact.portion",

@@ -32,5 +32,12 @@ public enum Fault {
     /** No mixture of the two has that strength. Arguments: the weakest and the strongest of them, % w/w. */
     OUT_OF_REACH,
     /** Its leaflet does not say how strong it is. */
-    STRENGTH_NOT_KNOWN
+    STRENGTH_NOT_KNOWN,
+    /** Another has that name. Arguments: the name. */
+    TAKEN,
+    /** No product has that name. Arguments: the name. */
+    NOT_ON_SHELF,
+    NOT_A_RECIPE_FILE,
+    /** Something in a file is wrong. Arguments: where in it, and what. */
+    IN_FILE
 }

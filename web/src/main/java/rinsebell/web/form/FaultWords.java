@@ -7,7 +7,12 @@ import rinsebell.web.Words;
 public record FaultWords(Words words) {
     /** One sentence that says what is wrong and what to do. */
     public String say(FieldError error) {
-        return words.say(key(error.code()), error.args().toArray());
+        return words.say(
+                key(error.code()), error.args().stream().map(this::told).toArray());
+    }
+
+    private Object told(Object arg) {
+        return arg instanceof FieldError inner ? say(inner) : arg;
     }
 
     static String key(Fault fault) {

@@ -1,5 +1,6 @@
 package rinsebell.web.form;
 
+import java.math.BigDecimal;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -20,6 +21,8 @@ public final class Fields {
     public static final Fields NONE = new Fields(Map.of(), false);
     /** Deeper JSON than this names no field of any form; it is not looked into. */
     private static final int DEEPEST = 6;
+
+    private static final int LONGEST_EXPONENT = 32;
 
     private final Map<String, List<String>> values;
     private final boolean everyNameCounts;
@@ -67,8 +70,15 @@ public final class Fields {
         } else if (value instanceof List<?> list) {
             flatten(name, list, flat, depth);
         } else {
-            flat.computeIfAbsent(name, fresh -> new ArrayList<>()).add(value.toString());
+            flat.computeIfAbsent(name, fresh -> new ArrayList<>()).add(written(value));
         }
+    }
+
+    /** A library may hand out 60.0 as 6E+1, which nobody types; an exponent that would fill the memory stays one. */
+    private static String written(Object value) {
+        return value instanceof BigDecimal number && Math.abs(number.scale()) <= LONGEST_EXPONENT
+                ? number.toPlainString()
+                : value.toString();
     }
 
     private static void flatten(String name, List<?> list, Map<String, List<String>> flat, int depth) {

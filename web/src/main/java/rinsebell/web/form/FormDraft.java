@@ -118,7 +118,11 @@ final class FormDraft {
     record Choice(String value, String label) {}
 
     FormDraft tiles(String name, List<Choice> choices, String unlessTyped) {
-        return choice(Kind.CHOICE, name, label(name), choices, unlessTyped);
+        return tiles(name, label(name), choices, unlessTyped);
+    }
+
+    FormDraft tiles(String name, String label, List<Choice> choices, String unlessTyped) {
+        return choice(Kind.CHOICE, name, label, choices, unlessTyped);
     }
 
     FormDraft list(String name, List<Choice> choices, String unlessTyped) {

@@ -17,6 +17,8 @@ import rinsebell.web.view.Nav;
  *   <li>{@code visits}: plain is the welcome, {@code more} the choice of rarer presses, else as the presses
  *   <li>{@code bowls}: plain is a bowl to mix, {@code list} the bowls of the day, else as the presses
  *   <li>{@code mixtures}: plain is the bench, from products to grams; {@code weigh} beside the scale
+ *   <li>{@code recipes}: plain is a recipe to keep, {@code list} the house's, {@code one} any of them
+ *   <li>{@code recipe-file}: plain takes recipes in
  *   <li>{@code products}: plain is a new product, {@code list} the shelf
  *   <li>{@code staff}: plain is a new member of staff with the list of all, {@code change} one of them
  *   <li>{@code salon}: plain is the set-up; the first page of an empty salon too
@@ -36,6 +38,7 @@ public final class FormPages {
         HeadPages.enter(pages);
         BowlPages.enter(pages);
         MixturePages.enter(pages);
+        RecipePages.enter(pages);
         FactPages.enter(pages);
         BellPages.enter(pages);
         SalonPages.enter(pages);

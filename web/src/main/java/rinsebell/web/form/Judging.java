@@ -19,7 +19,7 @@ record Judging(PageAsk ask, PressForm form) {
     }
 
     private Judged judged() {
-        var target = new Target(ask.moment().floor(), ask.moment().now(), ask.id(), ask.clients());
+        var target = ask.target();
         return form.read(target, ask.typed()) instanceof Reading.Read read ? judged(read) : quiet();
     }
 

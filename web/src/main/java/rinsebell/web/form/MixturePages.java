@@ -14,6 +14,8 @@ import rinsebell.floor.product.Pairing;
 import rinsebell.floor.product.Product;
 import rinsebell.floor.product.ProductId;
 import rinsebell.floor.unit.Grams;
+import rinsebell.floor.visit.Visit;
+import rinsebell.floor.visit.VisitId;
 import rinsebell.web.form.FormDraft.Choice;
 import rinsebell.web.form.SheetPage.Part;
 import rinsebell.web.view.Form;
@@ -42,20 +44,15 @@ final class MixturePages {
     }
 
     static void enter(FormPages pages) {
-        pages.enter(MixtureForm.MIXTURES, Presses.PLAIN, ask -> new MixturePages(opened(ask)).page());
+        pages.enter(MixtureForm.MIXTURES, Presses.PLAIN, ask -> new MixturePages(ask.opened()).page());
         pages.enter(MixtureForm.MIXTURES, "weigh", MixturePages::weigh);
     }
 
     /** The bench again where what was chosen does not come to a bowl. */
     private static View weigh(PageAsk ask) {
-        return WeighPages.page(opened(ask))
+        return WeighPages.page(ask.opened())
                 .<View>map(page -> page)
-                .orElseGet(() -> new MixturePages(opened(ask)).page());
-    }
-
-    /** What an address holds was typed on this page, though it was not sent as a press. */
-    private static PageAsk opened(PageAsk ask) {
-        return ask.errors().isEmpty() ? ask.with(ask.typed().without("press")) : ask;
+                .orElseGet(() -> new MixturePages(ask.opened()).page());
     }
 
     private static List<Product> chosen(PageAsk ask) {
@@ -90,9 +87,28 @@ final class MixturePages {
                         MIXTURES + "?" + FIRST + "=" + number(product) + visit("&")))
                 .toList();
         var typed = Press.opens(ask.say("form.bowls"), ask.say("form.mixtures.typed"), "/bowls/mix" + visit("?"));
-        var parts = List.of(
-                new Part(ask.say("form.mixtures.what"), List.of(), presses), new Part("", List.of(), List.of(typed)));
+        var parts = Stream.concat(
+                        kept(),
+                        Stream.of(
+                                new Part(ask.say("form.mixtures.what"), List.of(), presses),
+                                new Part("", List.of(), List.of(typed))))
+                .toList();
         return new SheetPage(ask.shell(title, Nav.BOWLS), title, ask.say("form.mixtures.intro"), parts, List.of());
+    }
+
+    /** What was mixed for them before is likelier than anything else. */
+    private Stream<Part> kept() {
+        var visit = Typed.number(Typed.tidy(ask.value("visit", "")))
+                .map(number -> new VisitId(number.longValue()))
+                .flatMap(ask.moment().floor()::visit);
+        var whom = visit.map(Visit::id).orElse(null);
+        var client = visit.flatMap(known -> Optional.ofNullable(known.stay().client()));
+        var theirs = client.map(id -> RecipePages.rows(ask, id, whom)).orElse(List.of());
+        var house = RecipePages.rows(ask, null, whom);
+        return Stream.of(
+                        new Part(ask.say("sheet.recipes.theirs"), theirs, List.of()),
+                        new Part(ask.say("sheet.recipes.house"), house, List.of()))
+                .filter(part -> !part.rows().isEmpty());
     }
 
     private String visit(String before) {
@@ -117,7 +133,9 @@ final class MixturePages {
             draft.choice("reason", BowlReason.class, BowlReason.FIRST);
         }
         draft.preview(new Form.Preview(MIXTURES + "/preview", ask.say("form.judged"), telling.sheet()));
-        draft.group("").opens(MIXTURES + "/weigh", ask.say("form.mixtures.weigh"));
+        draft.group("")
+                .opens(MIXTURES + "/weigh", ask.say("form.mixtures.weigh"))
+                .opens(RecipePages.RECIPES + "/new", ask.say("form.recipes"));
         draft.group(ask.say("form.mixtures.more")).reopens("products." + chosen.size() + ".product", others());
         if (developed().findAny().isPresent() && !isBlend()) {
             draft.reopens(BLEND, List.of(new Choice("yes", ask.say("form.mixtures.blend"))));

@@ -35,7 +35,7 @@ final class MixtureTelling {
     }
 
     private Entries entries(Fields typed) {
-        return new Entries(new Target(ask.moment().floor(), ask.moment().now(), ask.id(), ask.clients()), typed);
+        return new Entries(ask.target(), typed);
     }
 
     /** What is to be weighed; empty while something but a weight is missing or wrong. */

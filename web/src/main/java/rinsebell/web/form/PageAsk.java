@@ -2,6 +2,7 @@ package rinsebell.web.form;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import rinsebell.floor.client.ClientBook;
 import rinsebell.floor.salon.Salon;
@@ -43,6 +44,16 @@ public record PageAsk(
 
     PageAsk with(Fields others) {
         return new PageAsk(moment, id, others, errors, look, bells, answer, site, clients);
+    }
+
+    /** What an address holds was typed before, though it was not sent as a press. */
+    PageAsk opened() {
+        return errors.isEmpty() ? with(typed.without("press")) : this;
+    }
+
+    /** What is typed on the page is read against this. */
+    Target target() {
+        return new Target(moment.floor(), moment.texts(), moment.now(), id, clients);
     }
 
     String say(String key, Object... args) {
@@ -99,8 +110,8 @@ public record PageAsk(
     String problem(String field) {
         return errors.stream()
                 .filter(error -> error.field().equals(field))
-                .findFirst()
                 .map(error -> new FaultWords(moment.words()).say(error))
-                .orElse("");
+                .distinct()
+                .collect(Collectors.joining(" "));
     }
 }

@@ -32,6 +32,7 @@ public final class Presses {
         HeadForms.enter(presses);
         BowlForms.enter(presses);
         MixtureForm.enter(presses);
+        RecipeForms.enter(presses);
         FactForms.enter(presses);
         BellForms.enter(presses);
         SalonForms.enter(presses);

@@ -16,6 +16,8 @@ public record Field(
     public enum Kind {
         TEXT,
         LONG_TEXT,
+        /** The text of a file, which can be chosen where scripts run. */
+        FILE,
         NUMBER,
         /** Clock time to the minute. */
         TIME,

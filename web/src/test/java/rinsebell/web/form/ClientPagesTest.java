@@ -92,6 +92,6 @@ class ClientPagesTest {
     }
 
     private Target target() {
-        return new Target(pages.table.floor(), Saturday.TEN, 7, pages.table.clients);
+        return new Target(pages.table.floor(), id -> "", Saturday.TEN, 7, pages.table.clients);
     }
 }

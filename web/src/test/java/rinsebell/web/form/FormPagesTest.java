@@ -29,7 +29,7 @@ class FormPagesTest {
 
     @Test
     void everyPressHasAPage() {
-        var ofOnePress = List.of("offer", "acknowledge");
+        var ofOnePress = List.of("offer", "drop", "acknowledge");
         assertThat(FormPages.all().names())
                 .containsAll(Presses.all(List.of()).names().stream()
                         .filter(name -> !ofOnePress.contains(name.press())

@@ -44,7 +44,7 @@ final class PressTable {
     }
 
     Reading read(String resource, String press, long id, Fields fields) {
-        var target = new Target(floor(), Saturday.TEN, id, clients);
+        var target = new Target(floor(), text -> "text " + text.seq(), Saturday.TEN, id, clients);
         return PRESSES.find(resource, press).orElseThrow().read(target, fields);
     }
 

@@ -30,7 +30,8 @@ class SameAgainTest {
         "90 REMOVER,                                  1,   90"
     })
     void isReckonedFromWhatWasWeighed(String scoops, BigDecimal size, String weighed) {
-        var typed = SameAgain.of(bowl(scoops), table.floor().salon(), size).orElseThrow();
+        var typed = SameAgain.of(SameAgain.Was.of(bowl(scoops)), table.floor().salon(), size)
+                .orElseThrow();
         var mix = (Mix) PressTable.command(table.read("mixtures", "", 0, typed));
         assertThat(mix.weighed().stream()
                         .map(one -> one.grams().amount().stripTrailingZeros().toPlainString())
@@ -43,7 +44,8 @@ class SameAgainTest {
         var bowl = bowl("60 POWDER + 60 DEV20");
         var powder = table.story.product(Shelf.POWDER);
         table.story.tells(new rinsebell.floor.Stream.OfSalon(), new SalonEvent.ProductOffered(powder, false));
-        assertThat(SameAgain.of(bowl, table.floor().salon(), BigDecimal.ONE)).isEmpty();
+        assertThat(SameAgain.of(SameAgain.Was.of(bowl), table.floor().salon(), BigDecimal.ONE))
+                .isEmpty();
     }
 
     private Bowl bowl(String scoops) {

@@ -3,10 +3,6 @@ package rinsebell.app.api;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import io.javalin.config.RoutesConfig;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.Yaml;
@@ -21,7 +17,7 @@ public final class DescriptionRoutes implements Routes {
     /** Pieces that many calls have in common are written once and named, more often than the library thinks usual. */
     private static final int MOST_NAMED_PIECES = 1_000;
 
-    private final String yaml = read();
+    private final String yaml = Resource.text(SOURCE);
     private @Nullable String json;
 
     @Override
@@ -49,17 +45,6 @@ public final class DescriptionRoutes implements Routes {
             return new ObjectMapper().writeValueAsString(tree);
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("what YAML says can always be said in JSON", e);
-        }
-    }
-
-    private static String read() {
-        try (var in = DescriptionRoutes.class.getResourceAsStream(SOURCE)) {
-            return new String(
-                    Objects.requireNonNull(in, () -> SOURCE + " is not on the class path")
-                            .readAllBytes(),
-                    StandardCharsets.UTF_8);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
         }
     }
 }

@@ -12,6 +12,7 @@ import rinsebell.floor.Floor;
 import rinsebell.floor.bowl.BowlId;
 import rinsebell.floor.client.ClientBook;
 import rinsebell.floor.product.ProductId;
+import rinsebell.floor.salon.RecipeId;
 import rinsebell.floor.salon.StaffId;
 import rinsebell.floor.visit.ClientId;
 import rinsebell.floor.visit.VisitId;
@@ -48,6 +49,9 @@ public final class FormRoutes implements Routes {
         open(routes, "/bowls/mix", "bowls", PLAIN);
         open(routes, "/mixtures", "mixtures", PLAIN);
         open(routes, "/mixtures/weigh", "mixtures", "weigh");
+        open(routes, "/recipes", "recipes", "list");
+        open(routes, "/recipes/new", "recipes", PLAIN);
+        open(routes, "/recipe-file", "recipe-file", PLAIN);
         open(routes, "/products", "products", "list");
         open(routes, "/products/new", "products", PLAIN);
         open(routes, "/setup", "salon", PLAIN);
@@ -61,7 +65,8 @@ public final class FormRoutes implements Routes {
         routes.get("/bells/{press}", ctx -> show(ctx, "bells", ctx.pathParam("press"), 0));
         routes.get("/staff/{id}", ctx -> show(ctx, "staff", "change", known(ctx, "staff")));
         routes.get("/bowls/{id}", ctx -> show(ctx, "bowls", "tag", known(ctx, "bowls")));
-        for (var resource : List.of("visits", "bowls", "products", "facts")) {
+        routes.get("/recipes/{id}", ctx -> show(ctx, "recipes", "one", known(ctx, "recipes")));
+        for (var resource : List.of("visits", "bowls", "products", "recipes", "facts")) {
             routes.get(
                     "/" + resource + "/{id}/{press}",
                     ctx -> show(ctx, resource, ctx.pathParam("press"), known(ctx, resource)));
@@ -152,6 +157,7 @@ public final class FormRoutes implements Routes {
             case "visits" -> floor.visit(new VisitId(id)).isPresent();
             case "bowls" -> floor.bowl(new BowlId(id)).isPresent();
             case "products" -> floor.salon().product(new ProductId(id)).isPresent();
+            case "recipes" -> floor.salon().recipe(new RecipeId(id)).isPresent();
             case "staff" -> floor.salon().staffMember(new StaffId(id)).isPresent();
             default -> floor.fact(id).isPresent();
         };

@@ -143,6 +143,6 @@ public final class ClientRoutes implements Routes {
 
     private Target target(long id) {
         var moment = live.moment();
-        return new Target(moment.floor(), moment.now(), id, clients);
+        return new Target(moment.floor(), moment.texts(), moment.now(), id, clients);
     }
 }

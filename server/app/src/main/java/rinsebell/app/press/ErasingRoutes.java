@@ -5,6 +5,7 @@ import io.javalin.http.Context;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import rinsebell.app.door.Numbered;
 import rinsebell.app.door.Problem;
 import rinsebell.app.door.ProblemCode;
@@ -13,6 +14,7 @@ import rinsebell.app.page.FormBody;
 import rinsebell.db.Clients;
 import rinsebell.floor.Floor;
 import rinsebell.floor.TextId;
+import rinsebell.floor.salon.KeptRecipe;
 import rinsebell.floor.visit.ClientId;
 import rinsebell.web.form.ClientForms;
 
@@ -62,10 +64,18 @@ public final class ErasingRoutes implements Routes {
                 .anyMatch(visit -> client.equals(visit.stay().client()))) {
             throw Problem.of(ProblemCode.CLIENT_IS_HERE).thrown();
         }
-        var erased = clients.erase(client).orElseThrow(Numbered::nowhere);
+        var erased = clients.erase(client, recipes(client)).orElseThrow(Numbered::nowhere);
         // Each erasing has every device ask for all that it keeps anew.
         if (erased.isNew()) {
             forget.accept(erased.texts());
         }
+    }
+
+    /** The names of what was kept for a client may name the client. */
+    private Set<TextId> recipes(ClientId client) {
+        return floor.get().salon().recipesOf(client).stream()
+                .flatMap(recipe -> recipe.versions().stream())
+                .map(KeptRecipe.Version::name)
+                .collect(Collectors.toUnmodifiableSet());
     }
 }

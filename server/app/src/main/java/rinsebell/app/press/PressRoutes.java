@@ -239,6 +239,9 @@ public final class PressRoutes implements Routes {
                 headOfBowl(outcome, moment).orElse("/bowls/" + outcome.facts().get(0));
             case "facts", "bells" -> about(outcome, moment).orElse("/day");
             case "products", "shelf" -> "/products";
+            case "recipes" ->
+                "/recipes/" + (address.id() > 0 ? address.id() : outcome.facts().get(0));
+            case "recipe-file" -> "/recipes";
             case "day" -> "/day";
             default -> "/setup";
         };

@@ -105,7 +105,8 @@ public final class Pressing {
 
     /** @param stands whether the clock can't be put right meanwhile; a press during that is not handed in */
     private Result press(PressForm form, Sent sent, boolean stands) {
-        var target = new Target(desk.snapshot().floor(), clock.now(), sent.address.id(), clients);
+        var snapshot = desk.snapshot();
+        var target = new Target(snapshot.floor(), snapshot::text, clock.now(), sent.address.id(), clients);
         var hash = hash(sent.address, sent.typed);
         var reading = form.read(target, sent.typed);
         if (reading instanceof Reading.Wrong wrong) {

@@ -16,6 +16,7 @@ record ExampleFloor(Sender sender) {
         made(ids, "/salon");
         ids.put("STAFF", made(ids, "/staff"));
         ids.put("PRODUCT", made(ids, "/products"));
+        ids.put("RECIPE", made(ids, "/recipes"));
         ids.put("CLIENT", made(ids, "/clients"));
         ids.put("BOWL", made(ids, "/bowls", "intent", "fact"));
         ids.put("VISIT", made(ids, "/visits"));

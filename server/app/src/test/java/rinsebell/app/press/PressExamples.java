@@ -70,6 +70,13 @@ record PressExamples(Map<String, Long> ids) {
             Map.entry("/products", POWDER),
             Map.entry("/products/{id}/directions", POWDER),
             Map.entry("/products/{id}/offer", "{'offered': true}"),
+            Map.entry("/recipes", "{'name': 'Low tide', 'portions': [{'product': PRODUCT, 'grams': 30}]}"),
+            Map.entry("/recipes/{id}/revise", "{'name': 'Ebb', 'portions': [{'product': PRODUCT, 'grams': 45}]}"),
+            Map.entry("/recipes/{id}/drop", "{'dropped': false}"),
+            Map.entry(
+                    "/recipe-file",
+                    "{'kind': 'rinsebell-recipes-1', 'recipes':"
+                            + " [{'name': 'Flood', 'portions': [{'product': 'Powder', 'grams': 60.5}]}]}"),
             Map.entry("/shelf", "{}"),
             Map.entry("/clients", "{'label': 'M. A.'}"),
             Map.entry("/clients/{id}/note", "{'kind': 'reaction'}"),
@@ -99,6 +106,7 @@ record PressExamples(Map<String, Long> ids) {
             case "bowls" -> "BOWL";
             case "facts" -> "FACT";
             case "staff" -> "STAFF";
+            case "recipes" -> "RECIPE";
             default -> "PRODUCT";
         };
         return path.replace("{id}", ids.get(name) + "");

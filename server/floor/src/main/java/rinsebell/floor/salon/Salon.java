@@ -9,6 +9,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
@@ -16,14 +17,16 @@ import rinsebell.floor.TextId;
 import rinsebell.floor.product.Directions;
 import rinsebell.floor.product.Product;
 import rinsebell.floor.product.ProductId;
+import rinsebell.floor.visit.ClientId;
 
 /**
- * The set-up as it stands: rooms, staff, products, policy.
+ * The set-up as it stands: rooms, staff, products, recipes, policy.
  *
  * @param house the rooms; null before the salon is set up
  * @param name where the salon's name stands; null before it is set up
  * @param staffById everybody, in the order in which they were entered
  * @param productsById every product, in the order in which they were entered
+ * @param recipesById every recipe that was kept, in the order in which they were entered
  * @param policy the house's own numbers
  */
 public record Salon(
@@ -31,9 +34,10 @@ public record Salon(
         @Nullable TextId name,
         Map<StaffId, StaffMember> staffById,
         Map<ProductId, Product> productsById,
+        Map<RecipeId, KeptRecipe> recipesById,
         Policy policy) {
     /** Nothing set up yet. */
-    public static final Salon EMPTY = new Salon(null, null, Map.of(), Map.of(), Policy.DEFAULT);
+    public static final Salon EMPTY = new Salon(null, null, Map.of(), Map.of(), Map.of(), Policy.DEFAULT);
 
     /** A salon day ends in the small hours, so that a late evening belongs to one day. */
     private static final Duration DAY_TURNS = Duration.ofHours(4);
@@ -90,14 +94,29 @@ public record Salon(
         return Optional.ofNullable(productsById.get(id));
     }
 
+    public Collection<KeptRecipe> recipes() {
+        return recipesById.values();
+    }
+
+    /** What is kept for a client, or for the house where it is nobody's; what was dropped too. */
+    public List<KeptRecipe> recipesOf(@Nullable ClientId client) {
+        return recipes().stream()
+                .filter(recipe -> Objects.equals(recipe.client(), client))
+                .toList();
+    }
+
+    public Optional<KeptRecipe> recipe(RecipeId id) {
+        return Optional.ofNullable(recipesById.get(id));
+    }
+
     Salon withHouse(House next, long seq) {
-        return new Salon(next, new TextId(seq), staffById, productsById, policy);
+        return new Salon(next, new TextId(seq), staffById, productsById, recipesById, policy);
     }
 
     Salon withStaff(StaffId id, Role role, long nameSeq, boolean working) {
         var next = new LinkedHashMap<>(staffById);
         next.put(id, new StaffMember(id, role, new TextId(nameSeq), working));
-        return new Salon(house, name, Collections.unmodifiableMap(next), productsById, policy);
+        return new Salon(house, name, Collections.unmodifiableMap(next), productsById, recipesById, policy);
     }
 
     Salon withProduct(ProductId id, Directions directions) {
@@ -113,7 +132,7 @@ public record Salon(
     }
 
     Salon withPolicy(Policy next) {
-        return new Salon(house, name, staffById, productsById, next);
+        return new Salon(house, name, staffById, productsById, recipesById, next);
     }
 
     private Salon change(ProductId id, UnaryOperator<Product> change) {
@@ -123,6 +142,24 @@ public record Salon(
     private Salon withProduct(Product product) {
         var next = new LinkedHashMap<>(productsById);
         next.put(product.id(), product);
-        return new Salon(house, name, staffById, Collections.unmodifiableMap(next), policy);
+        return new Salon(house, name, staffById, Collections.unmodifiableMap(next), recipesById, policy);
+    }
+
+    Salon withRecipe(RecipeId id, @Nullable ClientId client, KeptRecipe.Version first) {
+        return withRecipe(new KeptRecipe(id, client, List.of(first), false));
+    }
+
+    Salon withVersion(RecipeId id, KeptRecipe.Version next) {
+        return recipe(id).map(recipe -> withRecipe(recipe.revised(next))).orElse(this);
+    }
+
+    Salon withDropped(RecipeId id, boolean dropped) {
+        return recipe(id).map(recipe -> withRecipe(recipe.drop(dropped))).orElse(this);
+    }
+
+    private Salon withRecipe(KeptRecipe recipe) {
+        var next = new LinkedHashMap<>(recipesById);
+        next.put(recipe.id(), recipe);
+        return new Salon(house, name, staffById, productsById, Collections.unmodifiableMap(next), policy);
     }
 }

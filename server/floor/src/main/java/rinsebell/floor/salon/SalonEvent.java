@@ -5,13 +5,17 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import rinsebell.floor.Event;
 import rinsebell.floor.Fact;
 import rinsebell.floor.Floor;
 import rinsebell.floor.Reason;
 import rinsebell.floor.ReasonCode;
+import rinsebell.floor.TextId;
+import rinsebell.floor.bowl.Portion;
 import rinsebell.floor.product.Directions;
 import rinsebell.floor.product.ProductId;
+import rinsebell.floor.visit.ClientId;
 
 /** A change of the salon's set-up. */
 public sealed interface SalonEvent extends Event {
@@ -126,6 +130,74 @@ public sealed interface SalonEvent extends Event {
         @Override
         public Salon applyTo(Salon salon, Fact fact) {
             return salon.withPolicy(policy);
+        }
+    }
+
+    /**
+     * A recipe is kept; the fact's text is its name.
+     *
+     * @param client whose it is; null for the house's own
+     * @param portions as they would be weighed for one bowl
+     */
+    record RecipeKept(@Nullable ClientId client, List<Portion> portions) implements SalonEvent {
+        public RecipeKept {
+            portions = List.copyOf(portions);
+        }
+
+        @Override
+        public Salon applyTo(Salon salon, Fact fact) {
+            return portions.isEmpty()
+                    ? salon
+                    : salon.withRecipe(
+                            new RecipeId(fact.seq()), client, new KeptRecipe.Version(new TextId(fact.seq()), portions));
+        }
+
+        @Override
+        public List<Reason> objections(Floor floor, Instant now) {
+            return Reason.unless(!portions.isEmpty(), ReasonCode.BOWL_EMPTY);
+        }
+    }
+
+    /** A recipe is another from now on; the fact's text is its name. */
+    record RecipeRevised(RecipeId recipe, List<Portion> portions) implements SalonEvent {
+        public RecipeRevised {
+            portions = List.copyOf(portions);
+        }
+
+        @Override
+        public Salon applyTo(Salon salon, Fact fact) {
+            return salon.withVersion(recipe, new KeptRecipe.Version(new TextId(fact.seq()), portions));
+        }
+
+        @Override
+        public List<Reason> objections(Floor floor, Instant now) {
+            return Stream.concat(
+                            Reason.unless(floor.salon().recipe(recipe).isPresent(), ReasonCode.NOT_KNOWN).stream(),
+                            Reason.unless(!portions.isEmpty(), ReasonCode.BOWL_EMPTY).stream())
+                    .toList();
+        }
+
+        @Override
+        public Set<Long> hangsOn() {
+            return Set.of(recipe.value());
+        }
+    }
+
+    /** A recipe is no longer mixed by, or is again. */
+    record RecipeDropped(RecipeId recipe, boolean dropped) implements SalonEvent {
+        @Override
+        public Salon applyTo(Salon salon, Fact fact) {
+            return salon.withDropped(recipe, dropped);
+        }
+
+        @Override
+        public List<Reason> objections(Floor floor, Instant now) {
+            return Reason.unless(floor.salon().recipe(recipe).isPresent(), ReasonCode.NOT_KNOWN);
+        }
+
+        @Override
+        public Set<Long> hangsOn() {
+            return Set.of(recipe.value());
         }
     }
 }

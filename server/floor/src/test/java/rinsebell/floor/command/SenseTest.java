@@ -48,6 +48,7 @@ import rinsebell.floor.product.Zone;
 import rinsebell.floor.salon.House;
 import rinsebell.floor.salon.Place;
 import rinsebell.floor.salon.Policy;
+import rinsebell.floor.salon.RecipeId;
 import rinsebell.floor.salon.Role;
 import rinsebell.floor.salon.SalonEvent;
 import rinsebell.floor.salon.StaffId;
@@ -192,6 +193,23 @@ class SenseTest {
                 new Row(
                         "offer no product",
                         test -> new Arrange(new SalonEvent.ProductOffered(new ProductId(NOBODY), false), null),
+                        NOT_KNOWN),
+                new Row(
+                        "keep a recipe of nothing",
+                        test -> new KeepRecipes(List.of(new KeepRecipes.Written(null, null, "mine", List.of()))),
+                        BOWL_EMPTY),
+                new Row(
+                        "keep a recipe of what nobody knows",
+                        test -> new KeepRecipes(List.of(new KeepRecipes.Written(null, null, "mine", noProduct))),
+                        NOT_KNOWN),
+                new Row(
+                        "change no recipe",
+                        test -> new KeepRecipes(List.of(new KeepRecipes.Written(
+                                new RecipeId(NOBODY), null, "mine", test.story.weighed(g(60, Shelf.POWDER))))),
+                        NOT_KNOWN),
+                new Row(
+                        "drop no recipe",
+                        test -> new Arrange(new SalonEvent.RecipeDropped(new RecipeId(NOBODY), true), null),
                         NOT_KNOWN),
                 new Row(
                         "change nobody",

@@ -14,18 +14,22 @@ import rinsebell.floor.bell.BellKind;
 import rinsebell.floor.bowl.DayEvent;
 import rinsebell.floor.command.Acknowledge;
 import rinsebell.floor.command.Arrange;
+import rinsebell.floor.command.KeepRecipes;
 import rinsebell.floor.command.OnDay;
 import rinsebell.floor.command.Report;
 import rinsebell.floor.command.SetFactBack;
 import rinsebell.floor.command.Shelve;
+import rinsebell.floor.command.Weighed;
 import rinsebell.floor.command.WithdrawFact;
 import rinsebell.floor.product.Product;
 import rinsebell.floor.salon.House;
+import rinsebell.floor.salon.KeptRecipe;
 import rinsebell.floor.salon.Policy;
 import rinsebell.floor.salon.Role;
 import rinsebell.floor.salon.SalonEvent;
 import rinsebell.floor.salon.StaffMember;
 import rinsebell.floor.testing.Saturday;
+import rinsebell.floor.visit.ClientId;
 import rinsebell.floor.visit.StayEvent;
 import rinsebell.floor.visit.VisitId;
 
@@ -91,7 +95,27 @@ final class DeskWork {
         return facts.subList(Math.max(0, facts.size() - 40), facts.size());
     }
 
+    /** Of a bowl that lies there, or changed, or no longer wanted. */
+    Optional<Command> recipe(Floor floor) {
+        var known = dice.any(floor.salon().recipes()).map(KeptRecipe::id);
+        if (known.isPresent() && dice.onceIn(3)) {
+            return known.map(id -> new Arrange(new SalonEvent.RecipeDropped(id, dice.onceIn(2)), null));
+        }
+        return dice.any(floor.day().bowls())
+                .filter(bowl -> bowl.isRecipeKnown())
+                .map(bowl -> new KeepRecipes(List.of(new KeepRecipes.Written(
+                        dice.onceIn(2) ? known.orElse(null) : null,
+                        dice.onceIn(2) ? new ClientId(1 + dice.below(3)) : null,
+                        "a name",
+                        bowl.portions().stream()
+                                .map(portion -> new Weighed(portion.product(), portion.grams()))
+                                .toList()))));
+    }
+
     Optional<Command> arrange(Floor floor) {
+        if (dice.onceIn(6)) {
+            return recipe(floor);
+        }
         var event = switch (dice.below(5)) {
             case 0 -> Optional.<SalonEvent>of(new SalonEvent.PolicySet(policy()));
             case 1 -> Optional.<SalonEvent>of(new SalonEvent.HouseSet(rooms()));
