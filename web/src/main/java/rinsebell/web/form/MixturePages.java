@@ -213,20 +213,31 @@ final class MixturePages {
                 mixture.extraPer60().amount().toPlainString());
     }
 
-    /** Which developer is never assumed. */
+    /** Which developer is never assumed. One without peroxide only weakens another. */
     private void developers(FormDraft draft) {
         if (developed().findAny().isPresent()) {
-            var all = shelved(Kind.DEVELOPER).map(this::choice).toList();
-            draft.tiles(MixtureForm.DEVELOPER, all, "");
+            var strong = shelved(Kind.DEVELOPER).filter(one -> !isCarrier(one)).map(this::choice);
+            draft.tiles(MixtureForm.DEVELOPER, strong.toList(), "");
             if (isBlend()) {
-                var none = new Choice("", ask.say("form.mixtures.choose"));
-                draft.list(
-                                MixtureForm.OTHER_DEVELOPER,
-                                Stream.concat(Stream.of(none), all.stream()).toList(),
-                                "")
-                        .number(MixtureForm.STRENGTH, "");
+                draft.list(MixtureForm.OTHER_DEVELOPER, blendable(), "").number(MixtureForm.STRENGTH, "");
             }
         }
+    }
+
+    /** Nothing, and what may meet the developer that is chosen. */
+    private List<Choice> blendable() {
+        var one = ask.typed().first(MixtureForm.DEVELOPER).flatMap(typed -> product(ask, typed));
+        var others = shelved(Kind.DEVELOPER)
+                .filter(other ->
+                        one.filter(chosen -> isForbidden(chosen, other)).isEmpty())
+                .map(this::choice);
+        return Stream.concat(Stream.of(new Choice("", ask.say("form.mixtures.choose"))), others)
+                .toList();
+    }
+
+    private static boolean isCarrier(Product developer) {
+        var peroxide = developer.directions().contents().peroxide();
+        return peroxide != null && peroxide.value().signum() == 0;
     }
 
     /** Whether the developer is of two strengths. */
@@ -272,7 +283,11 @@ final class MixturePages {
     }
 
     private boolean isForbidden(Product product) {
-        return chosen.stream().anyMatch(one -> forbids(one, product) || forbids(product, one));
+        return chosen.stream().anyMatch(one -> isForbidden(one, product));
+    }
+
+    private static boolean isForbidden(Product one, Product other) {
+        return forbids(one, other) || forbids(other, one);
     }
 
     private static boolean forbids(Product one, Product other) {

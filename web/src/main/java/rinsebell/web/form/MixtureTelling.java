@@ -26,12 +26,14 @@ final class MixtureTelling {
     private final PageAsk ask;
     private final Optional<Reckoned> reckoned;
     private final List<FieldError> errors;
+    private final Optional<Judgement> judgement;
 
     MixtureTelling(PageAsk ask) {
         this.ask = ask;
         var entries = entries(ask.typed());
         this.reckoned = MixtureForm.reckoned(entries);
         this.errors = entries.errors();
+        this.judgement = reckoned.map(this::judged);
     }
 
     private Entries entries(Fields typed) {
@@ -50,8 +52,9 @@ final class MixtureTelling {
 
     /** Whether something else would be said, had the bowl another reason. */
     boolean hangsOnReason() {
-        return reckoned.or(() -> MixtureForm.reckoned(entries(ask.typed().orElse(SOME))))
-                .map(this::judgement)
+        return judgement
+                .or(() ->
+                        MixtureForm.reckoned(entries(ask.typed().orElse(SOME))).map(this::judged))
                 .filter(Judgement::hangsOnReason)
                 .isPresent();
     }
@@ -78,7 +81,7 @@ final class MixtureTelling {
     }
 
     private MixtureSheet sheet(Reckoned one) {
-        var judgement = judgement(one);
+        var verdict = judgement.orElseThrow();
         var rows = one.portions().mapToObj(i -> row(one, i)).toList();
         var composition = new CompositionTelling(ask, one.weighed());
         var error = error(one);
@@ -88,7 +91,7 @@ final class MixtureTelling {
                 ask.say("mixture.reckoned"),
                 rows,
                 lines,
-                List.of(verdict(Zone.OFF_SCALP, judgement.offScalp()), verdict(Zone.ON_SCALP, judgement.onScalp())));
+                List.of(verdict(Zone.OFF_SCALP, verdict.offScalp()), verdict(Zone.ON_SCALP, verdict.onScalp())));
     }
 
     /** How well the bowl is what it should be: as the scale can show it, or as it lies. */
@@ -103,7 +106,7 @@ final class MixtureTelling {
         return ask.say(key, off.abs().plain(1), directions(one.product(worst)).name());
     }
 
-    private Judgement judgement(Reckoned one) {
+    private Judgement judged(Reckoned one) {
         return Judgement.of(
                 ask.moment().floor(),
                 one.visit(),

@@ -25,6 +25,7 @@ public final class InventedProducts {
     public static final Directions DEVELOPER_20 = Others.developer(20);
     public static final Directions DEVELOPER_30 = Others.developer(30);
     public static final Directions DEVELOPER_40 = Others.developer(40);
+    public static final Directions DEVELOPER_BASE = Others.developerBase();
 
     private InventedProducts() {}
 
@@ -38,6 +39,6 @@ public final class InventedProducts {
     }
 
     private static Stream<Directions> toMixWith() {
-        return Stream.of(CLEAR, DEVELOPER_10, DEVELOPER_20, DEVELOPER_30, DEVELOPER_40);
+        return Stream.of(CLEAR, DEVELOPER_10, DEVELOPER_20, DEVELOPER_30, DEVELOPER_40, DEVELOPER_BASE);
     }
 }

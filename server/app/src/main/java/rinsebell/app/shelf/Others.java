@@ -60,6 +60,11 @@ final class Others {
         return withItsPartner("Brimmow developer " + volumes + " vol", Kind.DEVELOPER, Percent.ofVolumes(volumes));
     }
 
+    /** Developer without its peroxide, to weaken one with; by itself it activates nothing. */
+    static Directions developerBase() {
+        return withItsPartner("Brimmow developer base", Kind.DEVELOPER, NONE);
+    }
+
     /** Times, covers and heats are those of what it is mixed with. */
     private static Directions withItsPartner(String name, Kind kind, Percent peroxide) {
         return new Directions(

@@ -1,15 +1,14 @@
 package rinsebell.floor.command;
 
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import rinsebell.floor.Fact;
 import rinsebell.floor.Floor;
 import rinsebell.floor.Reason;
-import rinsebell.floor.Stream;
 import rinsebell.floor.bowl.BowlId;
 import rinsebell.floor.bowl.BowlReason;
 import rinsebell.floor.bowl.DayEvent;
@@ -41,35 +40,42 @@ public record Judgement(List<Reason> offScalp, List<Reason> onScalp, boolean han
      */
     public static Judgement of(
             Floor floor, @Nullable VisitId whom, List<Portion> portions, BowlReason reason, Instant at) {
-        var judging = new Judging(floor, whom, portions, at);
-        var onScalp = judging.on(Zone.ON_SCALP, reason);
-        var hangs = Arrays.stream(BowlReason.values())
-                .anyMatch(other -> !judging.on(Zone.ON_SCALP, other).equals(onScalp));
-        return new Judgement(judging.on(Zone.OFF_SCALP, reason), onScalp, hangs);
+        var anyway = new Mix(List.of(), reason, whom).restrictions(floor, portions, at);
+        return Optional.ofNullable(whom)
+                .flatMap(floor::visit)
+                .map(head -> new OnHead(floor, head, portions, at, anyway).judgement(reason))
+                .orElseGet(() -> ofNobody(floor, portions, anyway));
     }
 
-    private record Judging(Floor floor, @Nullable VisitId whom, List<Portion> portions, Instant at) {
-        List<Reason> on(Zone zone, BowlReason reason) {
-            var found = new ArrayList<>(new Mix(List.of(), reason, whom).restrictions(floor, portions, at));
-            found.addAll(head().map(visit -> onHead(visit, zone, reason)).orElseGet(() -> onNobody(zone)));
-            return found.stream().distinct().sorted().toList();
+    private static Judgement ofNobody(Floor floor, List<Portion> portions, List<Reason> anyway) {
+        var onScalp = MixtureRules.judgeOnScalp(portions, floor.salon());
+        return new Judgement(together(anyway, List.of()), together(anyway, onScalp), false);
+    }
+
+    private static List<Reason> together(List<Reason> anyway, List<Reason> more) {
+        return Stream.concat(anyway.stream(), more.stream()).distinct().sorted().toList();
+    }
+
+    /** @param anyway what there is to say wherever it goes, and for whatever reason */
+    private record OnHead(Floor floor, Visit head, List<Portion> portions, Instant at, List<Reason> anyway) {
+        Judgement judgement(BowlReason reason) {
+            var onScalp = on(Zone.ON_SCALP, reason);
+            var hangs = Arrays.stream(BowlReason.values())
+                    .anyMatch(other ->
+                            other != reason && !on(Zone.ON_SCALP, other).equals(onScalp));
+            return new Judgement(on(Zone.OFF_SCALP, reason), onScalp, hangs);
         }
 
-        private Optional<Visit> head() {
-            return Optional.ofNullable(whom).flatMap(floor::visit);
+        private List<Reason> on(Zone zone, BowlReason reason) {
+            return together(anyway, put(zone, reason));
         }
 
-        private List<Reason> onNobody(Zone zone) {
-            return zone == Zone.ON_SCALP ? MixtureRules.judgeOnScalp(portions, floor.salon()) : List.of();
-        }
-
-        private List<Reason> onHead(Visit visit, Zone zone, BowlReason reason) {
+        private List<Reason> put(Zone zone, BowlReason reason) {
             var seq = floor.lastSeq() + 1;
-            var mixed = new DayEvent.Mixed(portions, reason, visit.id());
-            var day = Stream.day(floor.salon().dayOf(at));
+            var mixed = new DayEvent.Mixed(portions, reason, head.id());
+            var day = rinsebell.floor.Stream.day(floor.salon().dayOf(at));
             var next = floor.with(List.of(new Fact(seq, day, at, at, null, mixed)));
-            var head = next.visit(visit.id()).orElse(visit);
-            return new Restrictions(next, head)
+            return new Restrictions(next, next.visit(head.id()).orElse(head))
                     .against(new Restrictions.Putting(new BowlId(seq), zone, Cover.OPEN, at));
         }
     }

@@ -1,8 +1,6 @@
 package rinsebell.floor.mix;
 
-import java.util.List;
 import rinsebell.floor.unit.Fraction;
-import rinsebell.floor.unit.Grams;
 import rinsebell.floor.unit.Percent;
 
 /**
@@ -41,25 +39,6 @@ public sealed interface Blend {
                 ? new Mixed(Fraction.ONE)
                 : new Mixed(
                         exact(wanted).minus(exact(other)).dividedBy(exact(one).minus(exact(other))));
-    }
-
-    /** So much of a developer. */
-    record Part(Percent strength, Grams grams) {}
-
-    /**
-     * What comes of these together, in percent w/w.
-     *
-     * @param parts at least one of them weighs something
-     */
-    static Fraction strengthOf(List<Part> parts) {
-        var peroxide = Fraction.ZERO;
-        var total = Fraction.ZERO;
-        for (var part : parts) {
-            var grams = Fraction.of(part.grams.amount());
-            peroxide = peroxide.plus(grams.times(exact(part.strength)));
-            total = total.plus(grams);
-        }
-        return peroxide.dividedBy(total);
     }
 
     private static Fraction exact(Percent percent) {

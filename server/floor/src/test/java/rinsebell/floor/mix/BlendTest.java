@@ -7,6 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import rinsebell.floor.product.Contents;
 import rinsebell.floor.unit.Fraction;
 import rinsebell.floor.unit.Grams;
 import rinsebell.floor.unit.Percent;
@@ -61,12 +62,19 @@ class BlendTest {
         assertThat(blend instanceof Blend.Mixed).isEqualTo(isWithin);
     }
 
+    /** Derived: 20 g of 12 % and 40 g of 3 % are 60 g of 6 %. What the parts come to is what was wanted. */
     @Test
-    void saysWhatComesOfSeveral() {
-        var parts = List.of(
-                new Blend.Part(Percent.of("12"), Grams.of(20)),
-                new Blend.Part(Percent.of("3"), Grams.of(40)),
-                new Blend.Part(Percent.of("0"), Grams.of(0)));
-        assertThat(Blend.strengthOf(parts)).isEqualTo(Fraction.of(6));
+    void comesToWhatWasWanted() {
+        var blend = (Blend.Mixed) Blend.of(Percent.of("12"), Percent.of("3"), Percent.of("6"));
+        var whole = Fraction.of(60);
+        var mixed = new Composition(List.of(
+                part("12", blend.ofOne().times(whole)),
+                part("3", blend.ofOther().times(whole))));
+        assertThat(mixed.peroxide()).contains(Fraction.of(6));
+    }
+
+    private static Composition.Part part(String peroxide, Fraction grams) {
+        var contents = new Contents(false, Percent.of(peroxide), null);
+        return new Composition.Part(contents, new Grams(grams.rounded(2)));
     }
 }
