@@ -70,6 +70,7 @@ record PressExamples(Map<String, Long> ids) {
             Map.entry("/products", POWDER),
             Map.entry("/products/{id}/directions", POWDER),
             Map.entry("/products/{id}/offer", "{'offered': true}"),
+            Map.entry("/products/{id}/price", "{'tubGrams': 450, 'price': 27.5}"),
             Map.entry("/shelf", "{}"),
             Map.entry("/clients", "{'label': 'M. A.'}"),
             Map.entry("/clients/{id}/note", "{'kind': 'reaction'}"),
