@@ -107,7 +107,10 @@ final class BowlPages {
         var rows = Choices.standing(ask).map(bowl -> row(ask, bowl)).toList();
         var bench = Press.opens(ask.say("form.mixtures"), "", "/mixtures").as(Press.Weight.MAIN);
         var title = ask.say("sheet.bowls");
-        var standing = new Part(rows.isEmpty() ? ask.say("sheet.bowls.none") : "", rows, List.of(bench));
+        var standing = new Part(
+                rows.isEmpty() ? ask.say("sheet.bowls.none") : "",
+                rows,
+                List.of(bench, Press.opens(ask.say("use.title"), "", "/use")));
         var untold = untold(ask);
         var gone = new Part(ask.say("left.untold"), untold, List.of());
         var parts = untold.isEmpty() ? List.of(standing) : List.of(standing, gone);
