@@ -70,11 +70,21 @@ final class BowlForms {
         if (estimated.isPresent() && weighed.isPresent()) {
             entries.fault("grams", Fault.TWO_ANSWERS);
         }
+        if (isLeftEmpty(entries)) {
+            entries.needed("grams", weighed, new Left.Weighed(Grams.NONE));
+        }
         return new ThrowAway(
                 bowl,
                 Stream.<Left>concat(weighed.stream(), estimated.stream())
                         .findFirst()
                         .orElse(null));
+    }
+
+    /** Whoever sends the form of the scale means to say a weight; "nobody looked" is another press. */
+    private static boolean isLeftEmpty(Entries entries) {
+        return !entries.everyEntryCounts()
+                && entries.names().contains("grams")
+                && entries.all("left").stream().allMatch(String::isBlank);
     }
 
     /** A bowl is mixed of something; what is already on and nobody knows is another press. */

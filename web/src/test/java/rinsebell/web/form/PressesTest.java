@@ -243,7 +243,10 @@ class PressesTest {
     @Test
     void whatIsLeftIsEstimatedOrWeighedOrNotSaid() {
         assertThat(left()).isNull();
-        assertThat(left("left", "", "grams", "")).isNull();
+        assertThat(faults(throwsAway("grams", ""))).isEqualTo(Map.of("grams", Fault.MISSING));
+        var tree = Fields.ofTree(Map.of("left", "", "grams", ""));
+        assertThat(((ThrowAway) command(table.read("bowls", "throw-away", table.bowl.value(), tree))).left())
+                .isNull();
         assertThat(left("left", "three-quarters")).isEqualTo(new Left.Estimated(Left.Quarters.THREE_QUARTERS));
         assertThat(left("grams", "12,5")).isEqualTo(new Left.Weighed(Grams.of("12.5")));
         assertThat(faults(throwsAway("left", "half", "grams", "60"))).isEqualTo(Map.of("grams", Fault.TWO_ANSWERS));

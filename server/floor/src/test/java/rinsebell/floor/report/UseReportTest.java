@@ -127,16 +127,19 @@ class UseReportTest {
         assertThat(exact(report.total().cost().known())).isEqualTo(cost);
     }
 
-    /** Typed at noon, and put right at one: 50 g mixed at 12:30 cost 50 × 2 / 100 = 1. So do those mixed at ten. */
+    /** Typed on Sunday at noon, and put right at one: 50 g from noon on cost 50 × 2 / 100 = 1; before it, at 1.00, 1/2. */
     @ParameterizedTest
-    @CsvSource({"10:00", "12:30", "14:00"})
-    void whatIsTypedAgainOnTheSameDayPutsRightWhatWasTypedBefore(String mixed) {
-        story.at("12:00");
+    @CsvSource({"11:59:59, 1/2", "12:00, 1", "12:30, 1", "14:00, 1"})
+    void whatIsTypedAgainOnTheSameDayPutsRightWhatWasTypedBefore(String mixed, String cost) {
+        var sunday = Saturday.DATE.plusDays(1);
+        priced(Shelf.REMOVER, "100", "1.00");
+        story.at(Saturday.on(sunday, "12:00"));
         priced(Shelf.REMOVER, "100", "200.00");
-        story.at("13:00");
+        story.at(Saturday.on(sunday, "13:00"));
         priced(Shelf.REMOVER, "100", "2.00");
-        story.at(mixed).mixes(g(50, Shelf.REMOVER));
-        assertThat(exact(report().total().cost().known())).isEqualTo("1");
+        story.at(Saturday.on(sunday, mixed)).mixes(g(50, Shelf.REMOVER));
+        var report = UseReport.of(sunday, story.floor(), story.floor().salon());
+        assertThat(exact(report.total().cost().known())).isEqualTo(cost);
     }
 
     /** An earlier day, told from the floor of that day, has the prices that were typed in since. */
