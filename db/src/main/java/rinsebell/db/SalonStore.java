@@ -177,6 +177,15 @@ public final class SalonStore implements Ledger, AutoCloseable {
     }
 
     /**
+     * Every fact of the salon's days from one to another, both counted in, that is about no visit; by number.
+     *
+     * @throws DatabaseAway if that can't be told just now
+     */
+    public List<Fact> facts(LocalDate from, LocalDate to) {
+        return tables.facts(from, to);
+    }
+
+    /**
      * What a press was answered.
      *
      * @throws DatabaseAway if that can't be told just now

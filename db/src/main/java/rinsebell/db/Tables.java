@@ -108,6 +108,10 @@ final class Tables {
         return database.with(handle -> EarlierDay.facts(handle, day));
     }
 
+    List<Fact> facts(LocalDate from, LocalDate to) {
+        return database.with(handle -> FactTable.ofDays(handle, from, to));
+    }
+
     Optional<Rebuild> lastRebuild() {
         return database.with(RebuildTable::last);
     }

@@ -16,6 +16,9 @@ import org.junit.jupiter.api.io.TempDir;
 import rinsebell.floor.Fact;
 import rinsebell.floor.Floor;
 import rinsebell.floor.Stream;
+import rinsebell.floor.bowl.BowlId;
+import rinsebell.floor.bowl.BowlReason;
+import rinsebell.floor.bowl.DayEvent;
 import rinsebell.floor.report.DayReport;
 import rinsebell.floor.report.RingLog;
 import rinsebell.floor.salon.Policy;
@@ -58,6 +61,27 @@ final class EarlierDayTest {
         var floor = Floor.of(facts);
         var log = RingLog.of(facts, floor.salon().beginOf(Saturday.DATE), until);
         return DayReport.of(Saturday.DATE, log, floor, List.of());
+    }
+
+    /** A bowl of Saturday that was thrown away on Sunday; neither the set-up nor a head. */
+    @Test
+    void severalDaysHaveWhatIsAboutNoHead() throws Exception {
+        var bowl = new BowlId(story.at("11:00").tells(new DayEvent.Mixed(List.of(), BowlReason.FIRST, null)));
+        var thrown = story.at(Saturday.on(SUNDAY, "11:00")).tells(new DayEvent.ThrownAway(bowl));
+        with(path, store -> {
+            Told.save(store, story.facts());
+
+            assertThat(store.facts(Saturday.DATE, SUNDAY))
+                    .extracting(Fact::seq)
+                    .contains(bowl.value(), thrown)
+                    .isSorted();
+            assertThat(store.facts(Saturday.DATE, SUNDAY)).allMatch(fact -> fact.stream() instanceof Stream.OfDay);
+            assertThat(store.facts(Saturday.DATE, Saturday.DATE))
+                    .extracting(Fact::seq)
+                    .contains(bowl.value())
+                    .doesNotContain(thrown);
+            assertThat(store.facts(SUNDAY, SUNDAY)).extracting(Fact::seq).containsExactly(thrown);
+        });
     }
 
     @Test

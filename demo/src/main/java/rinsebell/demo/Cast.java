@@ -81,7 +81,9 @@ final class Cast {
     }
 
     private void enters(Directions directions) {
-        products.put(directions, new ProductId(press(new SalonEvent.ProductEntered(directions), null)));
+        var product = new ProductId(press(new SalonEvent.ProductEntered(directions), null));
+        products.put(directions, product);
+        Tubs.of(directions.kind()).ifPresent(tub -> press(new SalonEvent.TubPriced(product, tub), null));
     }
 
     private long press(SalonEvent event, @Nullable String text) {

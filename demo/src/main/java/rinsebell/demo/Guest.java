@@ -8,8 +8,10 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import rinsebell.floor.bowl.BowlId;
 import rinsebell.floor.bowl.BowlReason;
+import rinsebell.floor.bowl.Left;
 import rinsebell.floor.command.Mix;
 import rinsebell.floor.command.Report;
+import rinsebell.floor.command.ThrowAway;
 import rinsebell.floor.command.Weighed;
 import rinsebell.floor.command.Welcome;
 import rinsebell.floor.product.Cover;
@@ -85,6 +87,12 @@ final class Guest {
     /** The last of what was put on last is on. */
     Guest lastOn(Duration ago) {
         script.at(ago, () -> press(ago, new WorkEvent.LastOn(newest())));
+        return this;
+    }
+
+    /** The bowl mixed last is thrown away; null when nobody said what was left. */
+    Guest throwsAway(Duration ago, @Nullable Left left) {
+        script.at(ago, () -> script.press(new ThrowAway(known(bowl), left), ago, stylist));
         return this;
     }
 

@@ -29,9 +29,15 @@ import java.time.ZoneId;
 import java.util.List;
 import rinsebell.floor.Floor;
 import rinsebell.floor.Ledger;
+import rinsebell.floor.bowl.BowlId;
+import rinsebell.floor.bowl.Left;
+import rinsebell.floor.bowl.Left.Quarters;
 import rinsebell.floor.command.EndDay;
+import rinsebell.floor.command.Mix;
+import rinsebell.floor.command.ThrowAway;
 import rinsebell.floor.salon.Place;
 import rinsebell.floor.salon.StaffId;
+import rinsebell.floor.unit.Grams;
 import rinsebell.floor.visit.Area;
 import rinsebell.floor.visit.Complaint;
 import rinsebell.floor.visit.Gate;
@@ -48,6 +54,7 @@ import rinsebell.floor.visit.WorkEvent;
  * at which it is told.
  */
 public final class Saturday {
+    private static final int WEEK = 7;
     private static final Duration TEN_MINUTES = Duration.ofMinutes(10);
     private static final Duration FIVE_MINUTES = Duration.ofMinutes(5);
 
@@ -97,6 +104,7 @@ public final class Saturday {
         onTheBench();
         goneHome();
         weeksAgo();
+        theDaysBefore();
     }
 
     /** Foils, and the regrowth between them coloured; a look at the foils is due now. */
@@ -157,6 +165,7 @@ public final class Saturday {
                 .moves(ago(53), Place.basin(1))
                 .rinses(ago(52))
                 .scalpIs(ago(46), ScalpCheck.Finding.FINE)
+                .throwsAway(ago(45), new Left.Estimated(Quarters.QUARTER))
                 .tells(ago(44), new WorkEvent.TowelDried())
                 .moves(ago(43), Place.chair(5))
                 .tells(ago(42), new LookEvent.LiftJudged(false))
@@ -200,6 +209,7 @@ public final class Saturday {
                 .looks(ago(22), 8, YELLOW, TEN_MINUTES)
                 .moves(ago(15), Place.basin(1))
                 .rinses(ago(14))
+                .throwsAway(ago(12), new Left.Weighed(Grams.of(18)))
                 .tells(ago(10), new WorkEvent.TowelDried())
                 .tells(ago(9), new LookEvent.LiftJudged(true))
                 .mixes(ago(4), TONE, cast.grams(30, TONER), cast.grams(30, DEVELOPER_10))
@@ -215,6 +225,7 @@ public final class Saturday {
                 .mixes(ago(38), FIRST, cast.grams(40, BEIGE), cast.grams(40, DEVELOPER_20))
                 .putsOn(ago(36), Area.REGROWTH, ON_SCALP, OPEN)
                 .lastOn(ago(26))
+                .throwsAway(ago(25), null)
                 .looks(ago(16), 7, ORANGE, TEN_MINUTES)
                 .looks(ago(6), 8, ORANGE, TEN_MINUTES)
                 .moves(ago(15), Place.BENCH);
@@ -227,6 +238,7 @@ public final class Saturday {
                 .mixes(ago(190), FIRST, cast.grams(50, DARK_BROWN), cast.grams(50, DEVELOPER_20))
                 .putsOn(ago(188), Area.REGROWTH, ON_SCALP, OPEN)
                 .lastOn(ago(178))
+                .throwsAway(ago(177), new Left.Estimated(Quarters.NOTHING))
                 .moves(ago(144), Place.basin(2))
                 .rinses(ago(143))
                 .leaves(ago(100));
@@ -257,6 +269,23 @@ public final class Saturday {
                 .rinses(weeks(5, 34))
                 .leaves(weeks(5, 80));
         dayIsOver(weeks(5, 24 * 60));
+    }
+
+    /** Bowls for try-outs on strands of loose hair, and what was left of them: so that the weeks before have something. */
+    private void theDaysBefore() {
+        for (var day = 1; day < 27; day++) {
+            if (day % WEEK != 0 && day % WEEK != 6) {
+                tried(Duration.ofDays(day), 3 + day * 7 % 31);
+            }
+        }
+    }
+
+    private void tried(Duration ago, long left) {
+        script.at(ago, () -> {
+            var mix = new Mix(List.of(cast.grams(30, POWDER), cast.grams(30, DEVELOPER_20)), FIRST, null);
+            var bowl = new BowlId(script.press(mix, ago, cast.tamsin));
+            script.press(new ThrowAway(bowl, new Left.Weighed(Grams.of(left))), ago, cast.tamsin);
+        });
     }
 
     /** The next morning, as the server does it. */

@@ -19,6 +19,7 @@ import rinsebell.floor.bell.Bell;
 import rinsebell.floor.bell.BellKind;
 import rinsebell.floor.bell.Priority;
 import rinsebell.floor.bell.Stage;
+import rinsebell.floor.bowl.Bowl;
 import rinsebell.floor.clock.HeadTiming;
 import rinsebell.floor.product.Heat;
 import rinsebell.floor.product.Zone;
@@ -53,10 +54,19 @@ class SaturdayTest {
         states.put(
                 "at the basin",
                 day -> day.heads(Place.basin(1)).anyMatch(head -> !head.onHair().isEmpty()));
+        states.put("said what was left", day -> day.thrownAway().anyMatch(bowl -> bowl.left() != null));
+        states.put("nobody said what was left", day -> day.thrownAway().anyMatch(bowl -> bowl.left() == null));
         states.put("on the bench", day -> day.heads(Place.BENCH).count() == 2);
         return states.entrySet().stream()
                 .map(state -> dynamicTest(
                         state.getKey(), () -> assertThat(state.getValue()).accepts(this)));
+    }
+
+    private Stream<Bowl> thrownAway() {
+        return floor.day().bowls().stream()
+                .filter(Bowl::isThrownAway)
+                .filter(bowl ->
+                        floor.salon().dayOf(bowl.mixedAt()).equals(floor.salon().dayOf(NOW)));
     }
 
     @Test

@@ -44,6 +44,8 @@ final class Preview {
         samples.put("kept", new KeptPage());
         samples.put("lead", LeadSamples.page());
         samples.put("lead-nothing", LeadSamples.nothing());
+        samples.put("use", UseSamples.page());
+        samples.put("use-nothing", UseSamples.nothing());
         var calm = HeadSamples.calm();
         samples.put("chair-done", new ChairPage(FormSamples.answered(calm.shell(), FormSamples.done()), calm.panel()));
         samples.put(

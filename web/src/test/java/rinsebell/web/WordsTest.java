@@ -15,6 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import rinsebell.floor.ReasonCode;
 import rinsebell.floor.bell.BellKind;
+import rinsebell.floor.bowl.Left;
 import rinsebell.floor.clock.Limit;
 import rinsebell.floor.product.Cover;
 import rinsebell.floor.product.Heat;
@@ -88,7 +89,8 @@ class WordsTest {
                 StrandFinding.Tone.class,
                 StrandFinding.Stretch.class,
                 StrandFinding.Dryness.class,
-                Gate.Scalp.class
+                Gate.Scalp.class,
+                Left.Quarters.class
             })
     void everyWordOfTheFloorIsWorded(Class<? extends Enum<?>> type) {
         for (var value : type.getEnumConstants()) {

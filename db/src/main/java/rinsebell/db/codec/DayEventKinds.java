@@ -11,12 +11,15 @@ import rinsebell.floor.bowl.DayEvent.CaughtUp;
 import rinsebell.floor.bowl.DayEvent.ClockShifted;
 import rinsebell.floor.bowl.DayEvent.DayEnded;
 import rinsebell.floor.bowl.DayEvent.Divided;
+import rinsebell.floor.bowl.DayEvent.LeftTold;
 import rinsebell.floor.bowl.DayEvent.Mixed;
 import rinsebell.floor.bowl.DayEvent.Outage;
 import rinsebell.floor.bowl.DayEvent.RecipeFilled;
 import rinsebell.floor.bowl.DayEvent.ThrownAway;
 import rinsebell.floor.bowl.DayEvent.TimeMissed;
+import rinsebell.floor.bowl.Left;
 import rinsebell.floor.salon.StaffId;
+import rinsebell.floor.unit.Grams;
 
 /** What the salon's day holds besides the heads. */
 final class DayEventKinds {
@@ -48,8 +51,17 @@ final class DayEventKinds {
             EventKind.first(
                     "bowl-thrown-away",
                     ThrownAway.class,
-                    (event, out) -> out.number("bowl", event.bowl().value()),
-                    in -> new ThrownAway(bowl(in))),
+                    (event, out) -> out.number("bowl", event.bowl().value())
+                            .object("left", event.left(), DayEventKinds::writeLeft),
+                    in -> new ThrownAway(
+                            bowl(in),
+                            in.maybeObject("left", DayEventKinds::readLeft).orElse(null))),
+            EventKind.first(
+                    "left-told",
+                    LeftTold.class,
+                    (event, out) -> out.number("bowl", event.bowl().value())
+                            .object("left", event.left(), DayEventKinds::writeLeft),
+                    in -> new LeftTold(bowl(in), in.object("left", DayEventKinds::readLeft))),
             EventKind.first(
                     "break-began",
                     BreakBegan.class,
@@ -92,5 +104,19 @@ final class DayEventKinds {
 
     private static BowlId bowl(Reading in) {
         return new BowlId(in.number("bowl"));
+    }
+
+    private static void writeLeft(Left left, Writing out) {
+        if (left instanceof Left.Weighed weighed) {
+            out.decimal("grams", weighed.grams().amount());
+        } else if (left instanceof Left.Estimated estimated) {
+            out.constant("quarters", estimated.quarters());
+        }
+    }
+
+    private static Left readLeft(Reading in) {
+        return in.maybeDecimal("grams")
+                .<Left>map(grams -> new Left.Weighed(new Grams(grams)))
+                .orElseGet(() -> new Left.Estimated(in.constant("quarters", Left.Quarters.class)));
     }
 }

@@ -2,6 +2,7 @@ package rinsebell.db.codec;
 
 import java.util.List;
 import rinsebell.floor.product.ProductId;
+import rinsebell.floor.product.Tub;
 import rinsebell.floor.salon.RecipeId;
 import rinsebell.floor.salon.Role;
 import rinsebell.floor.salon.SalonEvent.DirectionsRevised;
@@ -14,7 +15,9 @@ import rinsebell.floor.salon.SalonEvent.RecipeKept;
 import rinsebell.floor.salon.SalonEvent.RecipeRevised;
 import rinsebell.floor.salon.SalonEvent.StaffChanged;
 import rinsebell.floor.salon.SalonEvent.StaffEntered;
+import rinsebell.floor.salon.SalonEvent.TubPriced;
 import rinsebell.floor.salon.StaffId;
+import rinsebell.floor.unit.Grams;
 
 /** The set-up. */
 final class SalonEventKinds {
@@ -56,6 +59,15 @@ final class SalonEventKinds {
                     (event, out) ->
                             out.number("product", event.product().value()).flag("offered", event.offered()),
                     in -> new ProductOffered(new ProductId(in.number("product")), in.flag("offered"))),
+            EventKind.first(
+                    "tub-priced",
+                    TubPriced.class,
+                    (event, out) -> out.number("product", event.product().value())
+                            .decimal("grams", event.tub().grams().amount())
+                            .decimal("price", event.tub().price()),
+                    in -> new TubPriced(
+                            new ProductId(in.number("product")),
+                            new Tub(new Grams(in.decimal("grams")), in.decimal("price")))),
             EventKind.first(
                     "policy-set",
                     PolicySet.class,

@@ -3,6 +3,7 @@ package rinsebell.db.codec;
 import static java.time.Duration.ofMinutes;
 import static java.time.Duration.ofSeconds;
 
+import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -23,11 +24,13 @@ import rinsebell.floor.bell.Stage;
 import rinsebell.floor.bowl.BowlId;
 import rinsebell.floor.bowl.BowlReason;
 import rinsebell.floor.bowl.DayEvent;
+import rinsebell.floor.bowl.Left;
 import rinsebell.floor.bowl.Portion;
 import rinsebell.floor.product.Cover;
 import rinsebell.floor.product.Heat;
 import rinsebell.floor.product.Kind;
 import rinsebell.floor.product.ProductId;
+import rinsebell.floor.product.Tub;
 import rinsebell.floor.product.Zone;
 import rinsebell.floor.salon.House;
 import rinsebell.floor.salon.Place;
@@ -93,7 +96,8 @@ public final class EventSamples {
                             ofSeconds(31), ofMinutes(3), ofMinutes(1), ofMinutes(4), ofMinutes(9), ofMinutes(6)),
                     new Policy.SkinTestRule(Duration.ofHours(48), 30),
                     Map.of(),
-                    1)));
+                    1)),
+            new SalonEvent.TubPriced(new ProductId(5), new Tub(Grams.of("450"), new BigDecimal("27.5"))));
 
     private static final List<Event> DAY = List.of(
             new DayEvent.Mixed(RECIPE, BowlReason.ANOTHER_ROUND, new VisitId(11)),
@@ -110,7 +114,10 @@ public final class EventSamples {
             new DayEvent.CaughtUp(),
             new DayEvent.ClockShifted(Duration.ofMillis(-3_600_001)),
             new DayEvent.TimeMissed(Duration.ofMinutes(23)),
-            new DayEvent.DayEnded());
+            new DayEvent.DayEnded(),
+            new DayEvent.ThrownAway(BOWL, new Left.Estimated(Left.Quarters.NOTHING)),
+            new DayEvent.ThrownAway(BOWL, new Left.Weighed(Grams.of("12.5"))),
+            new DayEvent.LeftTold(BOWL, new Left.Estimated(Left.Quarters.THREE_QUARTERS)));
 
     private static final List<Event> STAY = List.of(
             new StayEvent.Arrived(Place.chair(3), new StaffId(3), new StaffId(4), new ClientId(9)),

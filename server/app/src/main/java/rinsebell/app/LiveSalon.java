@@ -13,6 +13,7 @@ import rinsebell.app.api.DescriptionRoutes;
 import rinsebell.app.api.LeadReads;
 import rinsebell.app.api.ReadRoutes;
 import rinsebell.app.api.RecipeRoutes;
+import rinsebell.app.api.UseReads;
 import rinsebell.app.asset.AssetRoutes;
 import rinsebell.app.desk.BellWatch;
 import rinsebell.app.desk.FloorDesk;
@@ -45,6 +46,8 @@ import rinsebell.app.time.AliveMarker;
 import rinsebell.app.time.ClockProof;
 import rinsebell.app.time.MachineTime;
 import rinsebell.app.time.SalonClock;
+import rinsebell.app.use.UseDays;
+import rinsebell.app.use.UseRoutes;
 import rinsebell.db.Clients;
 import rinsebell.db.Rebuild;
 import rinsebell.floor.Fact;
@@ -138,6 +141,7 @@ final class LiveSalon implements AutoCloseable {
         ApiPresses programs = new ApiPresses(pressing, live);
         PressRoutes presses = new PressRoutes(pressing, live, answers, forms);
         Days days = new Days(live::snapshot, clock, kept.days());
+        UseDays use = new UseDays(days, () -> live.snapshot().floor().salon());
         return List.of(
                 erasings,
                 new AssetRoutes(paper.assets()),
@@ -145,6 +149,8 @@ final class LiveSalon implements AutoCloseable {
                 new PageRoutes(live, answers),
                 new LeadRoutes(live, days),
                 new LeadReads(live, days),
+                new UseRoutes(live, use),
+                new UseReads(live, use),
                 new TimeRoutes(clock),
                 new ListenRoutes(listeners, listenersShown::ask),
                 new SoundedRoutes(sounds::take, clock::now),

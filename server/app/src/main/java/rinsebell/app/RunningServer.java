@@ -108,7 +108,7 @@ public final class RunningServer implements AutoCloseable {
                 store,
                 memory,
                 store.clients(),
-                new Days.Kept(store::facts, store::texts, store.soundings()),
+                new Days.Kept(store::facts, store::facts, store::texts, store.soundings()),
                 store.lastRebuild().orElse(null),
                 copies::failingSince);
     }

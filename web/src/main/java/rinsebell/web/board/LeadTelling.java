@@ -1,7 +1,6 @@
 package rinsebell.web.board;
 
 import java.time.Duration;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -17,6 +16,7 @@ import rinsebell.floor.salon.StaffId;
 import rinsebell.floor.salon.StaffMember;
 import rinsebell.web.view.LeadPage;
 import rinsebell.web.view.LeadPage.Part;
+import rinsebell.web.view.Press;
 import rinsebell.web.view.Shell;
 import rinsebell.web.view.Table;
 import rinsebell.web.view.Table.Row;
@@ -26,8 +26,6 @@ import rinsebell.web.view.Table.Row;
  * rinses were.
  */
 public final class LeadTelling {
-    private static final DateTimeFormatter TOLD = DateTimeFormatter.ofPattern("EEEE d MMM", Locale.UK);
-
     private static final double MOST_ON_AVERAGE = 2;
     private static final int MOST_IN_TEN_MINUTES = 10;
     private static final double PART_OVER = 0.01;
@@ -52,14 +50,8 @@ public final class LeadTelling {
     }
 
     private LeadPage.Days days() {
-        var today = moment.floor().salon().dayOf(moment.now());
-        var day = report.day();
-        return new LeadPage.Days(
-                day.toString(),
-                TOLD.format(day),
-                day.minusDays(1).toString(),
-                day.isBefore(today) ? day.plusDays(1).toString() : null,
-                today.toString());
+        var other = Press.opens(moment.say("use.title"), "", "/use?day=" + report.day());
+        return DaysTelling.of(moment, report.day(), new LeadPage.At("/lead", "/api/lead.csv", other));
     }
 
     private List<Part> parts() {

@@ -4,10 +4,12 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import rinsebell.floor.Command;
 import rinsebell.floor.bowl.Bowl;
 import rinsebell.floor.bowl.BowlId;
 import rinsebell.floor.bowl.BowlReason;
+import rinsebell.floor.bowl.Left;
 import rinsebell.floor.command.DivideBowl;
 import rinsebell.floor.command.FillRecipe;
 import rinsebell.floor.command.Mix;
@@ -32,7 +34,7 @@ final class BowlForms {
         presses.enter(BOWLS, Presses.PLAIN, MIX);
         presses.enter(BOWLS, "recipe", PressForm.asking(BowlForms::recipe));
         presses.enter(BOWLS, "divide", PressForm.asking(BowlForms::divide));
-        presses.enter(BOWLS, "throw-away", PressForm.asking(entries -> new ThrowAway(bowl(entries))));
+        presses.enter(BOWLS, "throw-away", PressForm.asking(BowlForms::throwAway));
     }
 
     private static BowlId bowl(Entries entries) {
@@ -56,6 +58,33 @@ final class BowlForms {
                 bowl(entries),
                 entries.choice("reason", BowlReason.class, same),
                 EntryHeads.visitOrNull(entries, "visit"));
+    }
+
+    /** By eye or by the scale, or not at all. No more can be left than was mixed, where that is known. */
+    private static Command throwAway(Entries entries) {
+        var bowl = bowl(entries);
+        var most = entries.floor().bowl(bowl).filter(Bowl::isRecipeKnown).map(Bowl::mixed);
+        var estimated = entries.choice("left", Left.Quarters.class).map(Left.Estimated::new);
+        var bounds = new Entries.Bounds(BigDecimal.ZERO, most.map(Grams::amount).orElse(GRAMS.most()), GRAMS.places());
+        var weighed = entries.decimal("grams", bounds).map(Grams::new).map(Left.Weighed::new);
+        if (estimated.isPresent() && weighed.isPresent()) {
+            entries.fault("grams", Fault.TWO_ANSWERS);
+        }
+        if (isLeftEmpty(entries)) {
+            entries.needed("grams", weighed, new Left.Weighed(Grams.NONE));
+        }
+        return new ThrowAway(
+                bowl,
+                Stream.<Left>concat(weighed.stream(), estimated.stream())
+                        .findFirst()
+                        .orElse(null));
+    }
+
+    /** Whoever sends the form of the scale means to say a weight; "nobody looked" is another press. */
+    private static boolean isLeftEmpty(Entries entries) {
+        return !entries.everyEntryCounts()
+                && entries.names().contains("grams")
+                && entries.all("left").stream().allMatch(String::isBlank);
     }
 
     /** A bowl is mixed of something; what is already on and nobody knows is another press. */

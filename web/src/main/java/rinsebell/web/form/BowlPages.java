@@ -1,6 +1,8 @@
 package rinsebell.web.form;
 
+import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -21,6 +23,7 @@ import rinsebell.web.view.View;
 /** Pages about bowls. */
 final class BowlPages {
     private static final String LIST = "/bowls";
+    private static final int MOST_UNTOLD = 5;
 
     private BowlPages() {}
 
@@ -28,14 +31,7 @@ final class BowlPages {
         pages.enter(BowlForms.BOWLS, Presses.PLAIN, Nav.BOWLS, BowlPages::mix);
         pages.enter(BowlForms.BOWLS, "recipe", Nav.BOWLS, BowlPages::recipe);
         pages.enter(BowlForms.BOWLS, "divide", Nav.BOWLS, BowlPages::divide);
-        pages.enter(
-                BowlForms.BOWLS,
-                "throw-away",
-                Nav.BOWLS,
-                ask -> new FormDraft(ask, "bowls.throw-away")
-                        .group(ask.say("form.when"))
-                        .number("minutesAgo", "")
-                        .form(at(ask, "throw-away"), LIST));
+        pages.enter(BowlForms.BOWLS, "throw-away", LeftPages::page);
         pages.enter(BowlForms.BOWLS, "list", BowlPages::list);
         pages.enter(BowlForms.BOWLS, "tag", BowlPages::tag);
     }
@@ -110,8 +106,31 @@ final class BowlPages {
         var bench = Press.opens(ask.say("form.mixtures"), "", "/mixtures").as(Press.Weight.MAIN);
         var title = ask.say("sheet.bowls");
         var recipes = Press.opens(ask.say("sheet.recipes"), "", RecipePages.RECIPES);
-        var parts = List.of(new Part(rows.isEmpty() ? ask.say("sheet.bowls.none") : "", rows, List.of(bench, recipes)));
+        var standing = new Part(
+                rows.isEmpty() ? ask.say("sheet.bowls.none") : "",
+                rows,
+                List.of(bench, recipes, Press.opens(ask.say("use.title"), "", "/use")));
+        var untold = untold(ask);
+        var gone = new Part(ask.say("left.untold"), untold, List.of());
+        var parts = untold.isEmpty() ? List.of(standing) : List.of(standing, gone);
         return new SheetPage(ask.shell(title, Nav.BOWLS), title, "", parts, List.of());
+    }
+
+    /** The last few that were thrown away without a word: nobody remembers more. */
+    private static List<Row> untold(PageAsk ask) {
+        return ask.moment().floor().day().bowls().stream()
+                .filter(bowl -> bowl.isThrownAway() && bowl.left() == null)
+                .sorted(Comparator.comparing(
+                        Bowl::thrownAwayAt, Comparator.nullsFirst(Comparator.<Instant>reverseOrder())))
+                .limit(MOST_UNTOLD)
+                .map(bowl -> LeftPages.row(
+                        ask,
+                        bowl,
+                        List.of(Press.opens(
+                                ask.say("left.title"),
+                                "",
+                                LeftPages.at(bowl.id().value())))))
+                .toList();
     }
 
     private static View tag(PageAsk ask) {
@@ -124,6 +143,8 @@ final class BowlPages {
 
     private static Row row(PageAsk ask, Bowl bowl) {
         var presses = new ArrayList<>(presses(ask, bowl));
+        presses.add(Press.opens(
+                ask.say("form.bowls.throw-away"), "", LeftPages.at(bowl.id().value())));
         presses.add(
                 0, Press.opens(ask.say("bowl.tag"), "", LIST + "/" + bowl.id().value()));
         return new Row(ask.moment().clock(bowl.mixedAt()), Choices.bowl(ask, bowl), detail(ask, bowl), false, presses);
@@ -145,7 +166,6 @@ final class BowlPages {
             presses.add(Press.opens(ask.say("form.bowls.divide"), "", base + "divide"));
         }
         presses.add(Press.opens(ask.say("form.bowls.recipe"), "", base + "recipe"));
-        presses.add(Press.sends(ask.say("form.bowls.throw-away"), "", base + "throw-away"));
         return presses;
     }
 

@@ -11,6 +11,7 @@ import rinsebell.floor.clock.Terms;
 import rinsebell.floor.product.Zone;
 import rinsebell.floor.visit.Visit;
 import rinsebell.web.board.EditionTelling;
+import rinsebell.web.board.LeftTelling;
 import rinsebell.web.board.LimitsTelling;
 import rinsebell.web.view.BowlPage;
 import rinsebell.web.view.Nav;
@@ -43,7 +44,20 @@ final class BowlTelling {
 
     BowlPage page(List<Press> presses) {
         var tag = tag();
-        return new BowlPage(ask.shell(tag.name(), Nav.BOWLS), tag, presses, papers());
+        return new BowlPage(
+                ask.shell(tag.name(), Nav.BOWLS),
+                tag,
+                presses,
+                ask.say(bowl.isThrownAway() ? "left.title" : "left.ask"),
+                left(),
+                papers());
+    }
+
+    private List<Press> left() {
+        var weigh =
+                Press.opens(ask.say("left.weigh"), "", LeftPages.at(bowl.id().value()));
+        return Stream.concat(LeftPages.presses(ask, bowl.id().value()).stream(), Stream.of(weigh))
+                .toList();
     }
 
     private String address() {
@@ -89,8 +103,9 @@ final class BowlTelling {
     }
 
     private String usable() {
+        var left = bowl.left();
         return bowl.isThrownAway()
-                ? ask.say("bowl.thrown_away")
+                ? ask.say("bowl.thrown_away") + (left == null ? "" : ", " + LeftTelling.say(ask.moment(), left))
                 : terms.usableUntil(bowl.mixedAt())
                         .map(end -> ask.say("bowl.usable", ask.moment().clock(end)))
                         .orElse("");

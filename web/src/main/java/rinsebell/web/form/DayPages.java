@@ -50,7 +50,9 @@ final class DayPages {
         var presses = Stream.concat(
                         Stream.of("break", "back", "basin-closed", "basin-opened")
                                 .map(press -> Press.opens(ask.say("form.day." + press), "", "/day/" + press)),
-                        Stream.of(Press.opens(ask.say("lead.title"), "", "/lead")))
+                        Stream.of(
+                                Press.opens(ask.say("lead.title"), "", "/lead"),
+                                Press.opens(ask.say("use.title"), "", "/use")))
                 .toList();
         var today = ask.salon().dayOf(ask.moment().now());
         var streams = Stream.concat(

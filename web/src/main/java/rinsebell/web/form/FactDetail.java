@@ -21,6 +21,7 @@ import rinsebell.floor.visit.StayEvent;
 import rinsebell.floor.visit.Visit;
 import rinsebell.floor.visit.WorkEvent;
 import rinsebell.web.board.FindingTelling;
+import rinsebell.web.board.LeftTelling;
 import rinsebell.web.board.Moment;
 
 /** Tells what a fact says besides its name: which area, how many grams, what was seen. */
@@ -157,6 +158,16 @@ final class FactDetail {
         if (event instanceof DayEvent.RecipeFilled filled) {
             return recipe(filled.portions());
         }
+        if (event instanceof DayEvent.ThrownAway thrown) {
+            return Stream.ofNullable(thrown.left()).map(left -> LeftTelling.say(moment, left));
+        }
+        if (event instanceof DayEvent.LeftTold told) {
+            return Stream.of(LeftTelling.say(moment, told.left()));
+        }
+        return peopleAndRooms(event);
+    }
+
+    private Stream<String> peopleAndRooms(DayEvent event) {
         if (event instanceof DayEvent.BreakBegan away) {
             return Stream.of(moment.name(away.staff()));
         }

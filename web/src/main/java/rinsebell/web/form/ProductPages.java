@@ -20,6 +20,7 @@ final class ProductPages {
         pages.enter(PRODUCTS, Presses.PLAIN, Nav.SETUP, ask -> new DirectionsPage(ask).form("products", SHELF));
         pages.enter(PRODUCTS, "directions", Nav.SETUP, ProductPages::revise);
         pages.enter(PRODUCTS, "list", ProductPages::list);
+        pages.enter(PRODUCTS, "price", PricePage::of);
         pages.enter(PRODUCTS, "history", ask -> new EditionRows(ask).page());
     }
 
@@ -55,10 +56,12 @@ final class ProductPages {
                 "",
                 base + "offer",
                 new Press.Hidden("offered", product.withdrawn() ? "yes" : "no"));
-        var detail =
-                ask.moment().say(product.directions().kind()) + " · " + ask.say("sheet.edition", product.edition());
+        var detail = ask.moment().say(product.directions().kind()) + " · " + ask.say("sheet.edition", product.edition())
+                + product.tub().map(tub -> " · " + PricePage.say(ask, tub)).orElse("");
+        var price = Press.opens(ask.say("form.products.price"), "", base + "price");
         var revise = Press.opens(ask.say("form.products.directions"), "", base + "directions");
         var history = Press.opens(ask.say("sheet.history"), "", base + "history");
-        return new Row("", product.directions().name(), detail, product.withdrawn(), List.of(revise, history, offer));
+        return new Row(
+                "", product.directions().name(), detail, product.withdrawn(), List.of(revise, price, history, offer));
     }
 }

@@ -7,9 +7,12 @@ import java.util.List;
  *
  * @param tag what is printed
  * @param presses about the bowl
+ * @param ask what is left in it
+ * @param left the answers
  * @param papers on what it can be printed
  */
-public record BowlPage(Shell shell, Tag tag, List<Press> presses, List<Paper> papers) implements View {
+public record BowlPage(Shell shell, Tag tag, List<Press> presses, String ask, List<Press> left, List<Paper> papers)
+        implements View {
 
     /**
      * What stands on a bowl.

@@ -5,7 +5,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
- * How a day rang, for the colour lead.
+ * What a day came to, for the colour lead.
  *
  * @param intro which hours it tells of, or that there is nothing to tell
  * @param caution what the figures do not show
@@ -24,17 +24,28 @@ public record LeadPage(Shell shell, String intro, String caution, Days days, Lis
      * @param earlier the day before
      * @param later the day after; null where that has not begun
      * @param today the latest that there is
+     * @param at where the same is told of other days
      */
     public record Days(
             String day,
             String told,
             String earlier,
             @Nullable String later,
-            String today) {
+            String today,
+            At at) {
         public Optional<String> next() {
             return Optional.ofNullable(later);
         }
     }
+
+    /**
+     * Where something is told of days.
+     *
+     * @param page its address, without the day
+     * @param table the address of the same for a spreadsheet, without the day
+     * @param other what else is told of this day
+     */
+    public record At(String page, String table, Press other) {}
 
     /**
      * What is told of one person, or of one thing.

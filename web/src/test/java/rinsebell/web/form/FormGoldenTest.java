@@ -38,9 +38,15 @@ class FormGoldenTest {
                         0,
                         Fields.of("weighed.0.grams", "30").orElse(mixture())));
         all.put("bowl", pages.html("bowls", "tag", pages.table.bowl.value(), Fields.NONE));
+        all.put("form-left", pages.html("bowls", "throw-away", pages.table.bowl.value(), tooMuch()));
+        all.put("form-price", pages.html("products", "price", powder, Fields.NONE));
         all.put("form-preview", pages.html("products", "", 0, preview()));
         all.put("sheet-day", pages.html("day", "", 0, Fields.NONE));
         return all;
+    }
+
+    private static Fields tooMuch() {
+        return Fields.of("press", "0123456789abcdef", "grams", "500");
     }
 
     private Fields mixture() {

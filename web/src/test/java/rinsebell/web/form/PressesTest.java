@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -20,13 +21,16 @@ import rinsebell.floor.Intent;
 import rinsebell.floor.bell.BellKey;
 import rinsebell.floor.bell.BellKind;
 import rinsebell.floor.bowl.BowlReason;
+import rinsebell.floor.bowl.Left;
 import rinsebell.floor.command.Acknowledge;
+import rinsebell.floor.command.Arrange;
 import rinsebell.floor.command.FillRecipe;
 import rinsebell.floor.command.Mix;
 import rinsebell.floor.command.PutAlready;
 import rinsebell.floor.command.Report;
 import rinsebell.floor.command.Rinse;
 import rinsebell.floor.command.SetFactBack;
+import rinsebell.floor.command.ThrowAway;
 import rinsebell.floor.command.Welcome;
 import rinsebell.floor.command.WithdrawFact;
 import rinsebell.floor.product.Cover;
@@ -34,6 +38,7 @@ import rinsebell.floor.product.Zone;
 import rinsebell.floor.salon.Place;
 import rinsebell.floor.testing.Saturday;
 import rinsebell.floor.testing.Shelf;
+import rinsebell.floor.unit.Grams;
 import rinsebell.floor.visit.Area;
 import rinsebell.floor.visit.CheckDecision;
 import rinsebell.floor.visit.Complaint;
@@ -225,6 +230,76 @@ class PressesTest {
     void gramsWithinTheirBounds(String grams) {
         var fields = Fields.of("portions.0.product", product(), "portions.0.grams", grams);
         assertThat(command(table.read("bowls", "", 0, fields))).isInstanceOf(Mix.class);
+    }
+
+    private Reading throwsAway(String... typed) {
+        return table.read("bowls", "throw-away", table.bowl.value(), Fields.of(typed));
+    }
+
+    private @Nullable Left left(String... typed) {
+        return ((ThrowAway) command(throwsAway(typed))).left();
+    }
+
+    @Test
+    void whatIsLeftIsEstimatedOrWeighedOrNotSaid() {
+        assertThat(left()).isNull();
+        assertThat(faults(throwsAway("grams", ""))).isEqualTo(Map.of("grams", Fault.MISSING));
+        var tree = Fields.ofTree(Map.of("left", "", "grams", ""));
+        assertThat(((ThrowAway) command(table.read("bowls", "throw-away", table.bowl.value(), tree))).left())
+                .isNull();
+        assertThat(left("left", "three-quarters")).isEqualTo(new Left.Estimated(Left.Quarters.THREE_QUARTERS));
+        assertThat(left("grams", "12,5")).isEqualTo(new Left.Weighed(Grams.of("12.5")));
+        assertThat(faults(throwsAway("left", "half", "grams", "60"))).isEqualTo(Map.of("grams", Fault.TWO_ANSWERS));
+    }
+
+    /** The bowl has 60 g and 60 g. */
+    @ParameterizedTest
+    @CsvSource({
+        "-0.01, TOO_SMALL",
+        "120.01, TOO_LARGE",
+        "1000000000, TOO_LARGE",
+        "0.125, TOO_FINE",
+        "some, NOT_A_NUMBER"
+    })
+    void noMoreIsLeftThanWasMixed(String grams, Fault fault) {
+        assertThat(faults(throwsAway("left", "much", "grams", grams)))
+                .isEqualTo(Map.of("left", Fault.NOT_A_CHOICE, "grams", fault));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0", "119.99", "120"})
+    void whatIsLeftMayBeAsMuchAsWasMixed(String grams) {
+        assertThat(left("grams", grams)).isEqualTo(new Left.Weighed(Grams.of(grams)));
+    }
+
+    @Test
+    void theMostThatCanBeLeftIsNamed() {
+        var wrong = (Reading.Wrong) throwsAway("grams", "500");
+        assertThat(wrong.errors().get(0).args()).hasToString("[120]");
+    }
+
+    private Reading prices(String grams, String price) {
+        return table.read("products", "price", Long.parseLong(product()), Fields.of("tubGrams", grams, "price", price));
+    }
+
+    /** Both fields are read, whatever is wrong with the other. */
+    @ParameterizedTest
+    @CsvSource({
+        "0, TOO_SMALL, -0.01, TOO_SMALL",
+        "-1, TOO_SMALL, 10000000.01, TOO_LARGE",
+        "1000000000, TOO_LARGE, 1000000000, TOO_LARGE",
+        "1e9, NOT_A_NUMBER, dear, NOT_A_NUMBER",
+        "0.125, TOO_FINE, 0.125, TOO_FINE",
+        "'', MISSING, '', MISSING"
+    })
+    void pricesOutsideTheirBounds(String grams, Fault ofGrams, String price, Fault ofPrice) {
+        assertThat(faults(prices(grams, price))).isEqualTo(Map.of("tubGrams", ofGrams, "price", ofPrice));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0.1, 0", "450, 27.5", "100000, 10000000", "',5', '12,34'"})
+    void pricesWithinTheirBounds(String grams, String price) {
+        assertThat(command(prices(grams, price))).isInstanceOf(Arrange.class);
     }
 
     @ParameterizedTest

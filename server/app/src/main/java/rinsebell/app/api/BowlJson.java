@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import rinsebell.floor.Floor;
 import rinsebell.floor.bowl.Bowl;
+import rinsebell.floor.bowl.Left;
 import rinsebell.floor.bowl.Portion;
 import rinsebell.web.Codes;
 
@@ -16,6 +17,8 @@ import rinsebell.web.Codes;
  * @param visit whom for; absent for nobody yet
  * @param portions empty while the recipe is not known
  * @param thrownAwayAt absent while it stands
+ * @param left what was left by eye
+ * @param leftGrams what was left by the scale
  */
 record BowlJson(
         long id,
@@ -26,7 +29,9 @@ record BowlJson(
         List<PortionJson> portions,
         boolean divided,
         boolean touched,
-        @Nullable String thrownAwayAt) {
+        @Nullable String thrownAwayAt,
+        @Nullable String left,
+        @Nullable BigDecimal leftGrams) {
 
     /** @param edition of the product's directions in force at mixing */
     record PortionJson(long product, int edition, String name, BigDecimal grams) {
@@ -55,6 +60,8 @@ record BowlJson(
                         .toList(),
                 bowl.divided(),
                 floor.isTouched(bowl.id()),
-                Json.instantOrNull(bowl.thrownAwayAt()));
+                Json.instantOrNull(bowl.thrownAwayAt()),
+                bowl.left() instanceof Left.Estimated eye ? Codes.of(eye.quarters()) : null,
+                bowl.left() instanceof Left.Weighed scale ? scale.grams().amount() : null);
     }
 }

@@ -7,6 +7,8 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.TreeMap;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
@@ -15,6 +17,7 @@ import rinsebell.app.time.SalonClock;
 import rinsebell.db.Soundings;
 import rinsebell.floor.Fact;
 import rinsebell.floor.Floor;
+import rinsebell.floor.Stream;
 import rinsebell.floor.TextId;
 import rinsebell.floor.report.DayReport;
 import rinsebell.floor.report.RingLog;
@@ -38,11 +41,13 @@ public final class Days {
      * Where what is no longer on the floor stands.
      *
      * @param facts of a day
+     * @param between those of several days, both counted in, that are about no visit
      * @param texts of heads
      * @param soundings of devices
      */
     public record Kept(
             Function<LocalDate, List<Fact>> facts,
+            BiFunction<LocalDate, LocalDate, List<Fact>> between,
             Function<Collection<TextId>, Map<TextId, String>> texts,
             Soundings soundings) {}
 
@@ -73,6 +78,24 @@ public final class Days {
      */
     public Told of(LocalDate day) {
         return turn.take(() -> told(day));
+    }
+
+    /**
+     * The set-up as it is now and the days from one to another, without heads: all that bowls need.
+     *
+     * @throws rinsebell.db.DatabaseAway if that can't be told just now
+     * @throws rinsebell.app.door.ProblemException reports-busy when it would take too long until it is told
+     */
+    public Floor withoutHeads(LocalDate from, LocalDate until) {
+        return turn.take(() -> {
+            var facts = new TreeMap<Long, Fact>();
+            // What was left may be said after the day has turned.
+            kept.between.apply(from, until.plusDays(1)).forEach(fact -> facts.put(fact.seq(), fact));
+            live.get().floor().facts().stream()
+                    .filter(fact -> !(fact.stream() instanceof Stream.OfVisit))
+                    .forEach(fact -> facts.put(fact.seq(), fact));
+            return Floor.of(facts.values());
+        });
     }
 
     private Told told(LocalDate day) {

@@ -6,6 +6,7 @@ import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasItem;
 import static org.hamcrest.Matchers.hasSize;
 import static org.hamcrest.Matchers.notNullValue;
+import static org.hamcrest.Matchers.nullValue;
 import static org.hamcrest.Matchers.startsWith;
 
 import io.restassured.response.ValidatableResponse;
@@ -135,6 +136,44 @@ class ApiPressTest {
         press(head + "/stop", Map.of());
         press("/api/bowls/" + on + "/throw-away", Map.of());
         program().read("/api/bowls/" + on).body("thrownAwayAt", notNullValue());
+    }
+
+    @Test
+    void whatWasLeftIsToldWithThePressAndAfterwards() {
+        long powder = press("/api/products", Shelf.powder());
+        long bowl = press(
+                "/api/bowls", Map.of("intent", "fact", "portions", List.of(Map.of("product", powder, "grams", 60))));
+        String at = "/api/bowls/" + bowl;
+        program()
+                .send(at + "/throw-away", Map.of("left", "half", "grams", 30))
+                .statusCode(422)
+                .body("errors.field", equalTo(List.of("grams")));
+        program()
+                .send(at + "/throw-away", Map.of("grams", 60.01))
+                .statusCode(422)
+                .body("errors.field", equalTo(List.of("grams")));
+        press(at + "/throw-away", Map.of());
+        program().read(at).body("left", nullValue()).body("leftGrams", nullValue());
+        program().send(at + "/throw-away", Map.of()).statusCode(409);
+        press(at + "/throw-away", Map.of("left", "three-quarters"));
+        program().read(at).body("left", equalTo("three-quarters"));
+        press(at + "/throw-away", Map.of("grams", 12.5));
+        program().read(at).body("left", nullValue()).body("leftGrams", equalTo(12.5f));
+    }
+
+    @Test
+    void aTubHasAPrice() {
+        long powder = press("/api/products", Shelf.powder());
+        program().read("/api/products/" + powder).body("tub", nullValue());
+        program()
+                .send("/api/products/" + powder + "/price", Map.of("tubGrams", 450, "price", 27.555))
+                .statusCode(422)
+                .body("errors.field", equalTo(List.of("price")));
+        press("/api/products/" + powder + "/price", Map.of("tubGrams", 450, "price", 27.5));
+        program()
+                .read("/api/products/" + powder)
+                .body("tub.grams", equalTo(450))
+                .body("tub.price", equalTo(27.5f));
     }
 
     @Test

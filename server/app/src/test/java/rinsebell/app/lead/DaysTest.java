@@ -46,7 +46,7 @@ class DaysTest {
     void whoeverAsksWhileAnotherDayIsToldIsSentAwaySoon(@TempDir Path folder) throws Exception {
         try (var data = DataFolder.open(folder);
                 var store = SalonStore.open(data, TEN)) {
-            var kept = new Days.Kept(day -> slowly(store.facts(day)), store::texts, store.soundings());
+            var kept = new Days.Kept(day -> slowly(store.facts(day)), store::facts, store::texts, store.soundings());
             var days = new Days(() -> shown, clock, kept);
             LocalDate yesterday = Saturday.DATE.minusDays(1);
             var first = CompletableFuture.supplyAsync(() -> days.of(yesterday));

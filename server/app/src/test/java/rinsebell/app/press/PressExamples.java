@@ -77,6 +77,7 @@ record PressExamples(Map<String, Long> ids) {
                     "/recipe-file",
                     "{'kind': 'rinsebell-recipes-1', 'recipes':"
                             + " [{'name': 'Flood', 'portions': [{'product': 'Powder', 'grams': 60.5}]}]}"),
+            Map.entry("/products/{id}/price", "{'tubGrams': 450, 'price': 27.5}"),
             Map.entry("/shelf", "{}"),
             Map.entry("/clients", "{'label': 'M. A.'}"),
             Map.entry("/clients/{id}/note", "{'kind': 'reaction'}"),

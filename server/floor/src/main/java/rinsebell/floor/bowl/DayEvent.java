@@ -42,7 +42,7 @@ public sealed interface DayEvent extends Event {
         @Override
         public Day applyTo(Day day, Fact fact) {
             var id = new BowlId(fact.seq());
-            return day.with(new Bowl(id, id, fact.happened(), portions, reason, forVisit, false, null));
+            return day.with(new Bowl(id, id, fact.happened(), portions, reason, forVisit, false, null, null));
         }
     }
 
@@ -80,12 +80,30 @@ public sealed interface DayEvent extends Event {
         }
     }
 
-    record ThrownAway(BowlId bowl) implements DayEvent {
+    /** @param left what was left in it; null when nobody said */
+    record ThrownAway(BowlId bowl, @Nullable Left left) implements DayEvent {
+        public ThrownAway(BowlId bowl) {
+            this(bowl, null);
+        }
+
         @Override
         public Day applyTo(Day day, Fact fact) {
             return day.bowl(bowl)
-                    .map(gone -> day.with(gone.thrownAway(fact.happened())))
+                    .map(gone -> day.with(gone.thrownAway(fact.happened(), left)))
                     .orElse(day);
+        }
+
+        @Override
+        public Set<Long> hangsOn() {
+            return Set.of(bowl.value());
+        }
+    }
+
+    /** What was left in a bowl that is thrown away already was said, or put right. */
+    record LeftTold(BowlId bowl, Left left) implements DayEvent {
+        @Override
+        public Day applyTo(Day day, Fact fact) {
+            return day.bowl(bowl).map(told -> day.with(told.left(left))).orElse(day);
         }
 
         @Override

@@ -17,6 +17,7 @@ import rinsebell.floor.TextId;
 import rinsebell.floor.product.Directions;
 import rinsebell.floor.product.Product;
 import rinsebell.floor.product.ProductId;
+import rinsebell.floor.product.Tub;
 import rinsebell.floor.visit.ClientId;
 
 /**
@@ -120,7 +121,7 @@ public record Salon(
     }
 
     Salon withProduct(ProductId id, Directions directions) {
-        return withProduct(new Product(id, List.of(directions), false));
+        return withProduct(new Product(id, List.of(directions), false, List.of()));
     }
 
     Salon withEdition(ProductId id, Directions directions) {
@@ -129,6 +130,11 @@ public record Salon(
 
     Salon withOffer(ProductId id, boolean offered) {
         return change(id, product -> product.withdraw(!offered));
+    }
+
+    /** A price that is typed again on the same day puts right what was typed before. */
+    Salon withPrice(ProductId id, Tub tub, Instant at) {
+        return change(id, product -> product.priced(new Product.Price(at, tub), beginOf(dayOf(at))));
     }
 
     Salon withPolicy(Policy next) {

@@ -15,6 +15,7 @@ import rinsebell.floor.TextId;
 import rinsebell.floor.bowl.Portion;
 import rinsebell.floor.product.Directions;
 import rinsebell.floor.product.ProductId;
+import rinsebell.floor.product.Tub;
 import rinsebell.floor.visit.ClientId;
 
 /** A change of the salon's set-up. */
@@ -112,6 +113,24 @@ public sealed interface SalonEvent extends Event {
         @Override
         public Salon applyTo(Salon salon, Fact fact) {
             return salon.withOffer(product, offered);
+        }
+
+        @Override
+        public List<Reason> objections(Floor floor, Instant now) {
+            return Reason.unless(floor.salon().product(product).isPresent(), ReasonCode.NOT_KNOWN);
+        }
+
+        @Override
+        public Set<Long> hangsOn() {
+            return Set.of(product.value());
+        }
+    }
+
+    /** What a tub of a product holds and costs, from now on. */
+    record TubPriced(ProductId product, Tub tub) implements SalonEvent {
+        @Override
+        public Salon applyTo(Salon salon, Fact fact) {
+            return salon.withPrice(product, tub, fact.happened());
         }
 
         @Override

@@ -10,6 +10,7 @@ import rinsebell.floor.Floor;
 import rinsebell.floor.bowl.Bowl;
 import rinsebell.floor.bowl.BowlId;
 import rinsebell.floor.bowl.BowlReason;
+import rinsebell.floor.bowl.Left;
 import rinsebell.floor.command.DivideBowl;
 import rinsebell.floor.command.FillRecipe;
 import rinsebell.floor.command.Mix;
@@ -18,6 +19,7 @@ import rinsebell.floor.command.Weighed;
 import rinsebell.floor.product.Product;
 import rinsebell.floor.testing.Scoop;
 import rinsebell.floor.testing.Shelf;
+import rinsebell.floor.unit.Grams;
 import rinsebell.floor.visit.VisitId;
 
 /** What is pressed at the mixing bench. */
@@ -61,7 +63,15 @@ final class Bowls {
     }
 
     Optional<Command> throwAway(Floor floor) {
-        return bowl(floor).map(ThrowAway::new);
+        return bowl(floor).map(bowl -> new ThrowAway(bowl, left()));
+    }
+
+    private @org.jspecify.annotations.Nullable Left left() {
+        return switch (dice.below(3)) {
+            case 0 -> null;
+            case 1 -> new Left.Weighed(Grams.of(dice.below(150)));
+            default -> new Left.Estimated(dice.of(Left.Quarters.values()));
+        };
     }
 
     /** Mostly a bowl of the last few, as on a bench. */

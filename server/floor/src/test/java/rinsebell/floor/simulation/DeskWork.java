@@ -1,5 +1,6 @@
 package rinsebell.floor.simulation;
 
+import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -22,6 +23,7 @@ import rinsebell.floor.command.Shelve;
 import rinsebell.floor.command.Weighed;
 import rinsebell.floor.command.WithdrawFact;
 import rinsebell.floor.product.Product;
+import rinsebell.floor.product.Tub;
 import rinsebell.floor.salon.House;
 import rinsebell.floor.salon.KeptRecipe;
 import rinsebell.floor.salon.Policy;
@@ -29,6 +31,7 @@ import rinsebell.floor.salon.Role;
 import rinsebell.floor.salon.SalonEvent;
 import rinsebell.floor.salon.StaffMember;
 import rinsebell.floor.testing.Saturday;
+import rinsebell.floor.unit.Grams;
 import rinsebell.floor.visit.ClientId;
 import rinsebell.floor.visit.StayEvent;
 import rinsebell.floor.visit.VisitId;
@@ -116,10 +119,11 @@ final class DeskWork {
         if (dice.onceIn(6)) {
             return recipe(floor);
         }
-        var event = switch (dice.below(5)) {
+        var event = switch (dice.below(6)) {
             case 0 -> Optional.<SalonEvent>of(new SalonEvent.PolicySet(policy()));
             case 1 -> Optional.<SalonEvent>of(new SalonEvent.HouseSet(rooms()));
             case 2 -> staff(floor);
+            case 3 -> dice.any(floor.salon().products()).map(this::priced);
             default -> dice.any(floor.salon().products()).map(this::revised);
         };
         return event.map(change -> new Arrange(change, "a name"));
@@ -144,6 +148,11 @@ final class DeskWork {
         return dice.onceIn(2)
                 ? new SalonEvent.ProductOffered(product.id(), dice.onceIn(2))
                 : new SalonEvent.DirectionsRevised(product.id(), product.directions());
+    }
+
+    private SalonEvent priced(Product product) {
+        var price = BigDecimal.valueOf(dice.below(5_000), Tub.PLACES);
+        return new SalonEvent.TubPriced(product.id(), new Tub(Grams.of(1 + dice.below(1_000)), price));
     }
 
     private Policy policy() {

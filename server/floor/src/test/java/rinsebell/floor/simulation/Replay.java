@@ -21,6 +21,9 @@ import rinsebell.floor.Stream;
 import rinsebell.floor.bowl.Bowl;
 import rinsebell.floor.bowl.DayEvent.ClockShifted;
 import rinsebell.floor.bowl.DayEvent.Mixed;
+import rinsebell.floor.report.UseReport;
+import rinsebell.floor.unit.Fraction;
+import rinsebell.floor.unit.Grams;
 import rinsebell.floor.visit.Application;
 import rinsebell.floor.visit.ApplicationId;
 import rinsebell.floor.visit.Complaint;
@@ -80,6 +83,7 @@ final class Replay {
                 .as("what stands of %s", stream)
                 .isEqualTo(standing(stream).stream().map(this::instant).toList()));
         bowls(floor);
+        use(floor);
         streams.stream()
                 .filter(Stream.OfVisit.class::isInstance)
                 .forEach(stream -> head((Stream.OfVisit) stream, floor));
@@ -119,6 +123,23 @@ final class Replay {
                 .filter(bowl -> bowl.root().equals(bowl.id()))
                 .collect(Collectors.toMap(bowl -> bowl.id().value(), Bowl::mixedAt));
         assertThat(known).as("when bowls were mixed").isEqualTo(mixed);
+    }
+
+    /** However bowls were divided and whatever was said of them: what was used is what was mixed, and no more is left. */
+    private static void use(Floor floor) {
+        var days = floor.day().bowls().stream()
+                .collect(Collectors.groupingBy(bowl -> floor.salon().dayOf(bowl.mixedAt())));
+        days.forEach((day, bowls) -> {
+            var report = UseReport.of(day, floor, floor.salon());
+            var sum = report.total();
+            var mixed = bowls.stream()
+                    .filter(bowl -> bowl.root().equals(bowl.id()))
+                    .map(Bowl::mixed)
+                    .reduce(Grams.NONE, Grams::plus);
+            assertThat(sum.mixed()).as("used on %s", day).isEqualTo(Fraction.of(mixed.amount()));
+            assertThat(sum.told()).isBetween(sum.left(), sum.mixed());
+            assertThat(report.bowls().size() + report.unknown()).isEqualTo(bowls.size());
+        });
     }
 
     private void head(Stream.OfVisit stream, Floor floor) {

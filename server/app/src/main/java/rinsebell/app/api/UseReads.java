@@ -1,0 +1,23 @@
+package rinsebell.app.api;
+
+import io.javalin.config.RoutesConfig;
+import rinsebell.app.door.Routes;
+import rinsebell.app.lead.LeadRoutes;
+import rinsebell.app.page.LiveFloor;
+import rinsebell.app.use.UseDays;
+
+/** {@code GET /api/use}: what was used on a day, for programs. */
+public final class UseReads implements Routes {
+    private final LiveFloor live;
+    private final UseDays days;
+
+    public UseReads(LiveFloor live, UseDays days) {
+        this.live = live;
+        this.days = days;
+    }
+
+    @Override
+    public void addTo(RoutesConfig routes) {
+        routes.get("/api/use", ctx -> ctx.json(UseJson.of(days.of(LeadRoutes.day(ctx, live.moment())))));
+    }
+}

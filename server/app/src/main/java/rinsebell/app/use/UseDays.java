@@ -1,0 +1,52 @@
+package rinsebell.app.use;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Supplier;
+import java.util.stream.IntStream;
+import rinsebell.app.lead.Days;
+import rinsebell.floor.Floor;
+import rinsebell.floor.TextId;
+import rinsebell.floor.report.UseReport;
+import rinsebell.floor.salon.Salon;
+
+/** Tells what was used on a day, and how that was on the days before. */
+public final class UseDays {
+    /** Four times each weekday. */
+    private static final int DAYS = 28;
+
+    private final Days days;
+    private final Supplier<Salon> shelf;
+
+    /**
+     * A day's use and the floor that it was told on.
+     *
+     * @param days several that end with it
+     * @param texts labels and names
+     */
+    public record Told(UseReport report, List<UseReport> days, Floor floor, Map<TextId, String> texts) {}
+
+    /** @param shelf the salon as it is now, with all prices that were ever typed in */
+    public UseDays(Days days, Supplier<Salon> shelf) {
+        this.days = days;
+        this.shelf = shelf;
+    }
+
+    /**
+     * @param day not after today
+     * @throws rinsebell.db.DatabaseAway if that can't be told just now
+     * @throws rinsebell.app.door.ProblemException reports-busy when it would take too long until it is told
+     */
+    public Told of(LocalDate day) {
+        var told = days.of(day);
+        var salon = shelf.get();
+        var first = day.minusDays(DAYS - 1L);
+        var bowls = days.withoutHeads(first, day);
+        var all = IntStream.range(0, DAYS)
+                .mapToObj(first::plusDays)
+                .map(one -> UseReport.of(one, bowls, salon))
+                .toList();
+        return new Told(UseReport.of(day, told.floor(), salon), all, told.floor(), told.texts());
+    }
+}
