@@ -1,20 +1,33 @@
 package rinsebell.demo.measure;
 
 import java.time.Duration;
+import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import rinsebell.app.asset.AssetRoutes;
+import rinsebell.app.shelf.InventedProducts;
 import rinsebell.demo.BusyDay;
+import rinsebell.floor.Floor;
+import rinsebell.floor.client.ClientBook;
+import rinsebell.floor.product.Directions;
 import rinsebell.web.Assets;
 import rinsebell.web.Screen;
 import rinsebell.web.Words;
 import rinsebell.web.board.LivePages;
 import rinsebell.web.board.Moment;
+import rinsebell.web.form.Fields;
+import rinsebell.web.form.FormPages;
+import rinsebell.web.form.PageAsk;
+import rinsebell.web.view.Look;
+import rinsebell.web.view.Nav;
+import rinsebell.web.view.View;
 
 /**
- * {@code java -cp rinsebell-demo.jar rinsebell.demo.measure.Pages}: the wall's page with 8 and with 200 busy chairs,
- * asked for over HTTP on four connections, beside the plain template on one thread.
+ * {@code java -cp rinsebell-demo.jar rinsebell.demo.measure.Pages}: the wall's page with 8 and with 200 busy chairs, and
+ * the mixing bench with a bowl reckoned and judged for one of 8 heads, asked for over HTTP on four connections, beside the
+ * plain template on one thread.
  */
 public final class Pages {
     private static final int CONNECTIONS = 4;
@@ -24,44 +37,80 @@ public final class Pages {
     private Pages() {}
 
     public static void main(String... arguments) throws Exception {
-        measure(8);
-        measure(200);
-    }
-
-    private static void measure(int chairs) throws Exception {
-        try (var served = Served.with(chairs)) {
-            var template = new Template(served.day());
-            template.rate(WARM_UP);
-            pages(served, "", WARM_UP);
-            var plain = template.rate(MEASURED);
-            var told = template.toldRate(MEASURED);
-            var pages = pages(served, "", MEASURED);
-            var gzip = pages(served, "Accept-Encoding: gzip\r\n", MEASURED);
-            System.out.printf(
-                    Locale.ROOT,
-                    "%d busy chairs: %d bytes, %d compressed; template alone %.0f/s, told and rendered %.0f/s; over HTTP "
-                            + "%.0f/s (%.2f of the template), compressed %.0f/s%n",
-                    chairs,
-                    bytes(served, ""),
-                    bytes(served, "Accept-Encoding: gzip\r\n"),
-                    plain.perSecond(),
-                    told.perSecond(),
-                    pages.perSecond(),
-                    pages.perSecond() / plain.perSecond(),
-                    gzip.perSecond());
+        for (var chairs : List.of(8, 200)) {
+            try (var served = Served.with(chairs)) {
+                measure(
+                        "wall, " + chairs + " busy chairs",
+                        served,
+                        "/",
+                        moment -> new LivePages(moment, null, null).floor());
+            }
+        }
+        try (var served = Served.with(8)) {
+            var typed = bowl(served.day().floor());
+            measure("bench", served, "/mixtures?" + typed.query(), moment -> bench(moment, typed));
         }
     }
 
-    private static long bytes(Served served, String headers) throws Exception {
+    /** Powder with clear and 30 volumes, for somebody on whom something is. */
+    private static Fields bowl(Floor floor) {
+        return Fields.of(
+                "products.0.product", number(floor, InventedProducts.POWDER),
+                "products.1.product", number(floor, InventedProducts.CLEAR),
+                "products.1.per60", "7",
+                "developer", number(floor, InventedProducts.DEVELOPER_30),
+                "grams", "120",
+                "visit", String.valueOf(floor.openVisits().get(0).id().value()));
+    }
+
+    private static String number(Floor floor, Directions directions) {
+        return floor.salon().products().stream()
+                .filter(product -> product.directions().equals(directions))
+                .map(product -> String.valueOf(product.id().value()))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static View bench(Moment moment, Fields typed) {
+        var bells = new LivePages(moment, null, null).still("", Nav.BOWLS).bells();
+        var ask = new PageAsk(
+                moment, 0, typed, List.of(), Look.LIGHT, bells, null, "http://salon.test", ClientBook.EMPTY);
+        return FormPages.all().find("mixtures", "").orElseThrow().page(ask);
+    }
+
+    private static void measure(String what, Served served, String address, Function<Moment, View> tells)
+            throws Exception {
+        var template = new Template(served.day(), tells);
+        template.rate(WARM_UP);
+        pages(served, address, "", WARM_UP);
+        var plain = template.rate(MEASURED);
+        var told = template.toldRate(MEASURED);
+        var pages = pages(served, address, "", MEASURED);
+        var gzip = pages(served, address, "Accept-Encoding: gzip\r\n", MEASURED);
+        System.out.printf(
+                Locale.ROOT,
+                "%s: %d bytes, %d compressed; template alone %.0f/s, told and rendered %.0f/s; over HTTP "
+                        + "%.0f/s (%.2f of the template), compressed %.0f/s%n",
+                what,
+                bytes(served, address, ""),
+                bytes(served, address, "Accept-Encoding: gzip\r\n"),
+                plain.perSecond(),
+                told.perSecond(),
+                pages.perSecond(),
+                pages.perSecond() / plain.perSecond(),
+                gzip.perSecond());
+    }
+
+    private static long bytes(Served served, String address, String headers) throws Exception {
         try (var one = new Connection(served.port())) {
-            return one.get("/", headers).bytes();
+            return one.get(address, headers).bytes();
         }
     }
 
-    private static Rate pages(Served served, String headers, Duration atLeast) throws Exception {
+    private static Rate pages(Served served, String address, String headers, Duration atLeast) throws Exception {
         Callable<Rate> asking = () -> {
             try (var one = new Connection(served.port())) {
-                return Rate.of(atLeast, () -> one.get("/", headers));
+                return Rate.of(atLeast, () -> one.get(address, headers));
             }
         };
         return Rate.together(Stream.generate(() -> asking).limit(CONNECTIONS).toList());
@@ -71,10 +120,12 @@ public final class Pages {
     private static final class Template {
         private final rinsebell.web.Pages pages = new rinsebell.web.Pages();
         private final BusyDay day;
+        private final Function<Moment, View> tells;
         private final Assets assets = Assets.under(AssetRoutes.PREFIX);
 
-        Template(BusyDay day) {
+        Template(BusyDay day, Function<Moment, View> tells) {
             this.day = day;
+            this.tells = tells;
         }
 
         private Moment moment() {
@@ -89,7 +140,7 @@ public final class Pages {
         Rate rate(Duration atLeast) throws Exception {
             var moment = moment();
             var screen = screen(moment);
-            var view = new LivePages(moment, null, null).floor();
+            var view = tells.apply(moment);
             return Rate.of(atLeast, () -> pages.render(view, screen));
         }
 
@@ -97,7 +148,7 @@ public final class Pages {
         Rate toldRate(Duration atLeast) throws Exception {
             var moment = moment();
             var screen = screen(moment);
-            return Rate.of(atLeast, () -> pages.render(new LivePages(moment, null, null).floor(), screen));
+            return Rate.of(atLeast, () -> pages.render(tells.apply(moment), screen));
         }
     }
 }

@@ -94,11 +94,59 @@ class BenchIT {
         assertThat(browsing.faults()).isEmpty();
     }
 
+    /** Three bowls from scratch, on a phone and on a tablet, without a pointer. Ratios: common practice, no source. */
+    @ParameterizedTest
+    @CsvSource({
+        "PHONE,  Brimmow mild cream,   20 vol, '',           120, 60 60",
+        "PHONE,  Brimmow powder,       30 vol, free hand,    105, 60 45",
+        "PHONE,  Brimmow toner pearl,  10 vol, '',           50,  25 25",
+        "TABLET, Brimmow mild cream,   20 vol, '',           120, 60 60",
+        "TABLET, Brimmow powder,       30 vol, free hand,    105, 60 45",
+        "TABLET, Brimmow toner pearl,  10 vol, '',           50,  25 25"
+    })
+    void anyBowlIsMixedByTheKeyboardAlone(
+            String size, String product, String strength, String mixture, String grams, String weighed)
+            throws IOException {
+        var page = browsing.screen(size.equals("PHONE") ? Size.PHONE : Size.TABLET);
+        page.navigate(demo.url() + "/mixtures");
+        var before = bowls();
+        press(page, "^" + product);
+        if (!mixture.isEmpty()) {
+            choose(page, "#mixture", mixture);
+        }
+        choose(page, "#developer", strength);
+        to(page, "#grams");
+        page.keyboard().type(grams);
+        var share = weighed.split(" ");
+        assertThat(page.locator(".preview .weigh tbody tr").first()).containsText(share[0] + " g");
+        assertThat(page.locator(".preview .weigh tbody tr").last()).containsText(share[1] + " g");
+        press(page, "Mixed as shown");
+        assertThat(page.locator("#answer")).containsText("Bowl mixed");
+        var bowl = bowls().get(before.size());
+        assertThat(bowl.get("portions").findValuesAsText("grams")).containsExactly(share);
+        assertThat(browsing.faults()).isEmpty();
+    }
+
+    /** Goes to tiles by the tab key, and from one to the next by the arrow, until this one is chosen. */
+    private static void choose(Page page, String tiles, String label) {
+        to(page, tiles + " input");
+        var chosen = page.locator(tiles + " input:checked + span");
+        for (var steps = 0; steps < MOST_STEPS; steps++) {
+            page.keyboard().press("Space");
+            if (chosen.count() > 0 && chosen.textContent().contains(label)) {
+                return;
+            }
+            page.keyboard().press("ArrowRight");
+        }
+        throw new AssertionError("no tile " + label);
+    }
+
     /** What leaves the tolerance is said before anything is recorded; the page of the bench has all of it again. */
     @Test
-    void whatLeavesTheToleranceIsSaid() {
+    void whatLeavesTheToleranceIsSaid() throws IOException {
         var page = browsing.screen(Size.TABLET);
-        page.navigate(demo.url() + "/mixtures/weigh?products.0.product=13&developer=18&grams=100&weighed.0.grams=50");
+        page.navigate(demo.url() + "/mixtures/weigh?products.0.product=" + number("Brimmow permanent 8 beige")
+                + "&developer=" + number("Brimmow developer 20 vol") + "&grams=100&weighed.0.grams=50");
         assertThat(page.locator(".verdict").first()).containsText("allowed");
         page.locator("[data-nudge='1']").click(new Locator.ClickOptions().setClickCount(3));
         assertThat(page.locator(".nudged input")).hasValue("53");
@@ -123,9 +171,10 @@ class BenchIT {
 
     /** Between two strengths, and never beyond them. */
     @Test
-    void aStrengthBetweenTwoIsReckoned() {
+    void aStrengthBetweenTwoIsReckoned() throws IOException {
         var page = browsing.screen(Size.TABLET);
-        page.navigate(demo.url() + "/mixtures?products.0.product=13&developer=17&grams=120&blend=yes");
+        page.navigate(demo.url() + "/mixtures?products.0.product=" + number("Brimmow permanent 8 beige") + "&developer="
+                + number("Brimmow developer 10 vol") + "&grams=120&blend=yes");
         page.locator("#otherDeveloper").selectOption("Brimmow developer 40 vol");
         page.locator("#strength").fill("6");
         assertThat(page.locator(".preview .weigh tbody tr")).hasCount(3);
@@ -238,7 +287,7 @@ class BenchIT {
     /** Goes to a press or link by the tab key, and presses it. */
     private static void press(Page page, String label) {
         var one = page.locator("main a, main button")
-                .filter(new Locator.FilterOptions().setHasText(label))
+                .filter(new Locator.FilterOptions().setHasText(Pattern.compile(label)))
                 .first();
         one.waitFor();
         to(page, one);
@@ -257,6 +306,15 @@ class BenchIT {
             page.keyboard().press("Tab");
         }
         throw new AssertionError("the keyboard does not reach " + one);
+    }
+
+    private long number(String product) throws IOException {
+        for (var one : new ObjectMapper().readTree(new Asking(demo.url()).page("/api/products"))) {
+            if (one.path("directions").path("name").asText().equals(product)) {
+                return one.path("id").asLong();
+            }
+        }
+        throw new AssertionError("not on the shelf: " + product);
     }
 
     private JsonNode bowls() throws IOException {
