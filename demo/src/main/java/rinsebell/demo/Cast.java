@@ -60,6 +60,7 @@ final class Cast {
         ludo = enters("Ludo", Role.ASSISTANT);
         bea = enters("Bea", Role.DESK);
         InventedProducts.all().forEach(this::enters);
+        InventedProducts.all().forEach(this::prices);
         keepsRecipes();
     }
 
@@ -83,6 +84,10 @@ final class Cast {
     private void enters(Directions directions) {
         var product = new ProductId(press(new SalonEvent.ProductEntered(directions), null));
         products.put(directions, product);
+    }
+
+    private void prices(Directions directions) {
+        var product = grams(1, directions).product();
         Tubs.of(directions.kind()).ifPresent(tub -> press(new SalonEvent.TubPriced(product, tub), null));
     }
 

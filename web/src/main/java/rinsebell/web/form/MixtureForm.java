@@ -8,13 +8,11 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import rinsebell.floor.Command;
 import rinsebell.floor.bowl.BowlReason;
 import rinsebell.floor.command.Mix;
 import rinsebell.floor.command.Weighed;
-import rinsebell.floor.mix.Blend;
 import rinsebell.floor.mix.Choice;
 import rinsebell.floor.mix.Pouring;
 import rinsebell.floor.mix.Recipe;
@@ -24,20 +22,16 @@ import rinsebell.floor.product.ProductId;
 import rinsebell.floor.rule.MixtureRules;
 import rinsebell.floor.unit.Fraction;
 import rinsebell.floor.unit.Grams;
-import rinsebell.floor.unit.Percent;
 import rinsebell.floor.visit.VisitId;
 
 /** Reads what was chosen for a bowl and the one number that is known: what is to be weighed follows from it. */
 final class MixtureForm {
     static final String MIXTURES = "mixtures";
     static final String DEVELOPER = "developer";
-    static final String OTHER_DEVELOPER = "otherDeveloper";
-    static final String STRENGTH = "strength";
     static final int MOST_PRODUCTS = 20;
 
     private static final Entries.Bounds GRAMS = new Entries.Bounds(new BigDecimal("0.1"), BigDecimal.valueOf(2000), 2);
     private static final Entries.Bounds PER_60 = new Entries.Bounds(new BigDecimal("0.1"), BigDecimal.valueOf(600), 2);
-    private static final Entries.Bounds PERCENT = new Entries.Bounds(new BigDecimal("0.1"), BigDecimal.valueOf(12), 2);
     private static final Entries.Bounds EXTRA = new Entries.Bounds(BigDecimal.ZERO, BigDecimal.valueOf(600), 2);
 
     private static final Grams SIXTY = Grams.of(60);
@@ -187,60 +181,12 @@ final class MixtureForm {
         var choice = new Choice(
                 named,
                 entries.text("mixture", Entries.LONGEST_LABEL).orElse(""),
-                developers(entries),
+                DeveloperForm.developers(entries),
                 entries.decimal("extraPer60", EXTRA).map(Grams::new).orElse(Grams.NONE));
         choice.mostExtra(entries.floor().salon())
                 .filter(most -> choice.extraPer60().compareTo(most) > 0)
                 .ifPresent(most -> entries.fault("extraPer60", Fault.TOO_LARGE, most.amount()));
         return choice;
-    }
-
-    /** One, or two between which the wanted strength lies. */
-    private static List<Recipe.Share> developers(Entries entries) {
-        var one = product(entries, DEVELOPER);
-        var strength = entries.decimal(STRENGTH, PERCENT);
-        if (entries.value(OTHER_DEVELOPER).isEmpty() && entries.value(STRENGTH).isEmpty()) {
-            return one.map(id -> new Recipe.Share(id, Fraction.ONE)).stream().toList();
-        }
-        var other = product(entries, OTHER_DEVELOPER);
-        entries.needed(DEVELOPER, one, new ProductId(0));
-        entries.needed(OTHER_DEVELOPER, other, new ProductId(0));
-        if (one.isEmpty() || other.isEmpty()) {
-            return List.of();
-        }
-        var wanted = entries.needed(STRENGTH, strength, BigDecimal.ZERO);
-        var ofOne = strength(entries, DEVELOPER, one.get());
-        var ofOther = strength(entries, OTHER_DEVELOPER, other.get());
-        if (wanted.signum() == 0 || ofOne.isEmpty() || ofOther.isEmpty()) {
-            return List.of();
-        }
-        var blend = Blend.of(ofOne.get(), ofOther.get(), new Percent(wanted));
-        if (blend instanceof Blend.OutOfReach reach) {
-            entries.fault(
-                    STRENGTH,
-                    Fault.OUT_OF_REACH,
-                    reach.weakest().value(),
-                    reach.strongest().value());
-        }
-        return blend instanceof Blend.Mixed mixed
-                ? Stream.of(new Part(one.get(), mixed.ofOne()), new Part(other.get(), mixed.ofOther()))
-                        .filter(part -> part.of().signum() > 0)
-                        .map(part -> new Recipe.Share(part.product(), part.of()))
-                        .toList()
-                : List.of();
-    }
-
-    private record Part(ProductId product, Fraction of) {}
-
-    /** Never assumed: a leaflet that does not say it makes no blend. */
-    private static Optional<Percent> strength(Entries entries, String field, ProductId developer) {
-        return entries.known(
-                field,
-                entries.floor()
-                        .salon()
-                        .product(developer)
-                        .map(product -> product.directions().contents().peroxide()),
-                Fault.STRENGTH_NOT_KNOWN);
     }
 
     private static List<Choice.Chosen> chosen(Entries entries) {
@@ -265,7 +211,7 @@ final class MixtureForm {
     }
 
     /** A product that may go into a new bowl. */
-    private static Optional<ProductId> product(Entries entries, String field) {
+    static Optional<ProductId> product(Entries entries, String field) {
         return entries.number(field)
                 .map(ProductId::new)
                 .flatMap(id -> entries.known(

@@ -219,7 +219,7 @@ final class MixturePages {
             var strong = shelved(Kind.DEVELOPER).filter(one -> !isCarrier(one)).map(this::choice);
             draft.tiles(MixtureForm.DEVELOPER, strong.toList(), "");
             if (isBlend()) {
-                draft.list(MixtureForm.OTHER_DEVELOPER, blendable(), "").number(MixtureForm.STRENGTH, "");
+                draft.list(DeveloperForm.OTHER_DEVELOPER, blendable(), "").number(DeveloperForm.STRENGTH, "");
             }
         }
     }
@@ -242,7 +242,7 @@ final class MixturePages {
 
     /** Whether the developer is of two strengths. */
     private boolean isBlend() {
-        return Stream.of(BLEND, MixtureForm.OTHER_DEVELOPER, MixtureForm.STRENGTH)
+        return Stream.of(BLEND, DeveloperForm.OTHER_DEVELOPER, DeveloperForm.STRENGTH)
                 .flatMap(name -> ask.typed().first(name).stream())
                 .anyMatch(typed -> !typed.isBlank());
     }

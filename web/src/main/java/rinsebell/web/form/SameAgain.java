@@ -146,8 +146,8 @@ final class SameAgain {
         });
         typed.put(MixtureForm.DEVELOPER, developers.get(0).number());
         if (developers.size() == 2) {
-            typed.put(MixtureForm.OTHER_DEVELOPER, developers.get(1).number());
-            strength().ifPresent(strength -> typed.put(MixtureForm.STRENGTH, strength.plain(2)));
+            typed.put(DeveloperForm.OTHER_DEVELOPER, developers.get(1).number());
+            strength().ifPresent(strength -> typed.put(DeveloperForm.STRENGTH, strength.plain(2)));
         }
     }
 

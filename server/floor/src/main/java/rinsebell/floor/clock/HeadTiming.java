@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import rinsebell.floor.Floor;
 import rinsebell.floor.salon.Policy;
+import rinsebell.floor.visit.Application;
 import rinsebell.floor.visit.Visit;
 
 /**
@@ -74,13 +75,41 @@ public record HeadTiming(Visit visit, List<Timing> timings) {
      * late is enough to say so, whatever is not known of the others.
      */
     public boolean hasNoCommonRinse() {
-        var by = rinseBy();
-        return timings.size() > 1
-                && by.isPresent()
-                && timings.stream()
-                        .filter(timing -> timing.application().isLive())
-                        .flatMap(timing -> timing.ready().stream())
-                        .anyMatch(ready -> ready.isAfter(by.get().at()));
+        return apart().isPresent();
+    }
+
+    /**
+     * Two that cannot be rinsed together.
+     *
+     * @param first must come off before the other is ready
+     * @param by when
+     * @param last of all the one that is ready last
+     * @param ready when
+     */
+    public record Apart(Application first, Instant by, Application last, Instant ready) {}
+
+    /** The two that are farthest apart; empty where some instant suits all, as far as is known. */
+    public Optional<Apart> apart() {
+        var first =
+                timings.stream().filter(timing -> !timing.limits().isEmpty()).min(Comparator.comparing(HeadTiming::by));
+        var last = timings.stream()
+                .filter(timing -> timing.application().isLive())
+                .filter(timing -> timing.ready().isPresent())
+                .max(Comparator.comparing(HeadTiming::ready));
+        return first.flatMap(one -> last.filter(
+                        other -> timings.size() > 1 && ready(other).isAfter(by(one)))
+                .map(other -> new Apart(one.application(), by(one), other.application(), ready(other))));
+    }
+
+    private static Instant by(Timing timing) {
+        return timing.limits().stream()
+                .min(Comparator.naturalOrder())
+                .orElseThrow()
+                .at();
+    }
+
+    private static Instant ready(Timing timing) {
+        return timing.ready().orElseThrow();
     }
 
     /** What has to be done before the basin: foils out, and the walk. */

@@ -62,15 +62,33 @@ final class Forecast {
 
     private static List<Reason> cautions(Floor next, Visit then, ApplicationId on) {
         var found = new ArrayList<Reason>();
-        if (HeadTiming.of(next, then).hasNoCommonRinse()) {
-            found.add(Reason.of(ReasonCode.NO_COMMON_RINSE));
-        }
+        HeadTiming.of(next, then).apart().ifPresent(apart -> found.add(apart(next, apart)));
         if (then.application(on)
                 .filter(one -> Timing.of(next, then, one).isReadyTooLate())
                 .isPresent()) {
             found.add(Reason.of(ReasonCode.READY_AFTER_RINSE_BY));
         }
         return found;
+    }
+
+    private static Reason apart(Floor next, HeadTiming.Apart apart) {
+        return Reason.of(
+                ReasonCode.NO_COMMON_RINSE,
+                name(next, apart.first()),
+                apart.by(),
+                name(next, apart.last()),
+                apart.ready());
+    }
+
+    /** What does the work in its bowl is weighed first. */
+    private static String name(Floor floor, Application application) {
+        return floor.bowl(application.bowl()).stream()
+                .flatMap(bowl -> bowl.portions().stream())
+                .findFirst()
+                .flatMap(portion -> floor.salon()
+                        .product(portion.product())
+                        .map(product -> product.directions(portion.edition()).name()))
+                .orElse("");
     }
 
     private Fact fact(long seq, Stream stream, Event event) {

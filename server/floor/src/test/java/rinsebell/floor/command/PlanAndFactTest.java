@@ -38,6 +38,7 @@ import rinsebell.floor.testing.Desk;
 import rinsebell.floor.testing.Gates;
 import rinsebell.floor.testing.Head;
 import rinsebell.floor.testing.Ringing;
+import rinsebell.floor.testing.Saturday;
 import rinsebell.floor.testing.Shelf;
 import rinsebell.floor.testing.Story;
 import rinsebell.floor.unit.Grams;
@@ -217,6 +218,19 @@ class PlanAndFactTest {
         assertThat(cautions(desk.plans(new Mix(weighed, BowlReason.NEXT_AREA, null))))
                 .as("for nobody yet")
                 .isEmpty();
+    }
+
+    /** On since 10:00 and off by 10:55; a colour of 51 minutes that is put on at 10:05 is ready a minute later. */
+    @Test
+    void whatCannotBeRinsedTogetherIsNamedWithItsTimes() {
+        var slow = leaflet("slow", Kind.DEPOSIT_COLOUR)
+                .develops(FROM_LAST_ON, minutes(51), minutes(90))
+                .typedIn();
+        desk.plans(new Arrange(new SalonEvent.ProductEntered(slow), null));
+        var weighed = List.of(new Weighed(new ProductId(desk.last()), Grams.of(60)));
+        var decision = desk.plans(new Mix(weighed, BowlReason.NEXT_AREA, head.id()));
+        assertThat(((Decision.Accepted) decision).cautions().get(0).args())
+                .containsExactly("mild cream", Saturday.TEN.plus(minutes(55)), "slow", Saturday.TEN.plus(minutes(56)));
     }
 
     @ParameterizedTest
