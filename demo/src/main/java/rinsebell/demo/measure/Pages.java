@@ -31,6 +31,10 @@ import rinsebell.web.view.View;
  */
 public final class Pages {
     private static final int CONNECTIONS = 4;
+
+    /** A template of the same server that needs hardly anything of the floor. */
+    private static final String PLAINEST = "/device";
+
     private static final Duration WARM_UP = Duration.ofSeconds(6);
     private static final Duration MEASURED = Duration.ofSeconds(8);
 
@@ -86,11 +90,12 @@ public final class Pages {
         var plain = template.rate(MEASURED);
         var told = template.toldRate(MEASURED);
         var pages = pages(served, address, "", MEASURED);
+        var plainest = pages(served, PLAINEST, "", MEASURED);
         var gzip = pages(served, address, "Accept-Encoding: gzip\r\n", MEASURED);
         System.out.printf(
                 Locale.ROOT,
                 "%s: %d bytes, %d compressed; template alone %.0f/s, told and rendered %.0f/s; over HTTP "
-                        + "%.0f/s (%.2f of the template), compressed %.0f/s%n",
+                        + "%.0f/s (%.2f of the template, %.2f of a page that tells nothing, %.0f/s), compressed %.0f/s%n",
                 what,
                 bytes(served, address, ""),
                 bytes(served, address, "Accept-Encoding: gzip\r\n"),
@@ -98,6 +103,8 @@ public final class Pages {
                 told.perSecond(),
                 pages.perSecond(),
                 pages.perSecond() / plain.perSecond(),
+                pages.perSecond() / plainest.perSecond(),
+                plainest.perSecond(),
                 gzip.perSecond());
     }
 

@@ -273,6 +273,28 @@ class BenchIT {
         assertThat(browsing.faults()).isEmpty();
     }
 
+    /** A form does not go away while the server does not answer: its button says that it waits, and counts once. */
+    @Test
+    void aFormThatWaitsIsNotSentTwice() throws IOException {
+        var page = browsing.screen(Size.PHONE);
+        page.navigate(demo.url() + "/mixtures?products.0.product=" + number("Brimmow mild cream") + "&developer="
+                + number("Brimmow developer 20 vol") + "&grams=77");
+        var before = bowls();
+        var main = page.locator(".submit .press.main");
+        page.context().setOffline(true);
+        main.click();
+        assertThat(main).hasAttribute("data-waits", Pattern.compile("waits"));
+        // Past what would be one knuckle.
+        page.waitForFunction("at => performance.now() > at", page.evaluate("() => performance.now() + 1000"));
+        main.click();
+        assertThat(page.locator("#kept .waiting")).containsText("Mixed as shown");
+        page.waitForFunction("at => performance.now() > at", page.evaluate("() => performance.now() + 500"));
+        assertThat(page.locator("#kept .waiting").textContent()).containsOnlyOnce("Mixed as shown");
+        page.context().setOffline(false);
+        assertThat(page.locator("#answer")).containsText("Bowl mixed");
+        assertThat(bowls()).hasSize(before.size() + 1);
+    }
+
     private static Locator scale(Page page) {
         return page.locator(".scale strong");
     }

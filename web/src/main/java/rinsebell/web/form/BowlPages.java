@@ -41,11 +41,11 @@ final class BowlPages {
     }
 
     private static Form mix(PageAsk ask) {
-        return shelf(ask, new FormDraft(ask, "bowls"), List.of())
+        return shelf(ask, new FormDraft(ask, "bowls"), MixedBefore.asked(ask))
                 .group("")
                 .choice("reason", BowlReason.class, BowlReason.FIRST)
                 .list("visit", Choices.visits(ask), "")
-                .preview(Judging.preview(ask, BowlForms.MIX, LIST))
+                .preview(Judging.mixing(ask, LIST))
                 .whenAndWho()
                 .form(LIST, LIST);
     }
@@ -57,17 +57,23 @@ final class BowlPages {
 
     /** A box for the grams of each product: nothing is typed but numbers. */
     static FormDraft shelf(PageAsk ask, FormDraft draft, List<Portion> lies) {
-        var row = 0;
+        var rows = new ShelfRows(ask.typed());
         for (var kind : Kind.values()) {
             draft.group(ask.moment().say(kind));
-            for (var product : ask.salon().offered()) {
-                if (product.directions().kind() == kind) {
-                    portion(ask, draft, row, product, grams(lies, product));
-                    row++;
+            for (var product : ask.salon().products()) {
+                if (product.directions().kind() == kind && isShown(product, lies, rows)) {
+                    portion(ask, draft, rows.of(product), product, grams(lies, product));
                 }
             }
         }
         return draft;
+    }
+
+    /** What is not offered any more still lies where it lies. */
+    private static boolean isShown(Product product, List<Portion> lies, ShelfRows rows) {
+        return !product.withdrawn()
+                || rows.isTyped(product)
+                || lies.stream().anyMatch(portion -> portion.product().equals(product.id()));
     }
 
     private static void portion(PageAsk ask, FormDraft draft, int row, Product product, String grams) {
@@ -171,7 +177,7 @@ final class BowlPages {
 
     /** The same again, and the recipe to keep. */
     private static List<Press> again(PageAsk ask, Bowl bowl) {
-        var again = new ArrayList<>(SameAgain.presses(ask, SameAgain.Was.of(bowl), "bowl.again"));
+        var again = new ArrayList<>(MixedBefore.of(bowl).presses(ask, "bowl.again"));
         if (bowl.isRecipeKnown()) {
             again.add(Press.opens(
                     ask.say("form.recipes"),

@@ -83,6 +83,11 @@ final class Entries {
         errors.add(new FieldError(field, fault, Arrays.asList(args)));
     }
 
+    /** Whether something is wrong with this field, as far as was read. */
+    boolean isWrong(String field) {
+        return errors.stream().anyMatch(error -> error.field().equals(field));
+    }
+
     /** All that is wrong, once everything has been read. */
     List<FieldError> errors() {
         if (fields.everyNameCounts()) {
@@ -197,8 +202,16 @@ final class Entries {
 
     Optional<BigDecimal> decimal(String field, Bounds bounds) {
         return value(field)
-                .flatMap(text -> known(field, Typed.number(text), Fault.NOT_A_NUMBER))
-                .map(number -> within(field, number, bounds));
+                .flatMap(text -> known(field, Typed.number(text), Fault.NOT_A_NUMBER)
+                        .map(number -> within(field, number, bounds))
+                        .map(number -> unambiguous(field, text, number)));
+    }
+
+    private BigDecimal unambiguous(String field, String text, BigDecimal number) {
+        if (!fields.everyNameCounts() && Typed.isAmbiguous(text) && !isWrong(field)) {
+            fault(field, Fault.THOUSANDS);
+        }
+        return number;
     }
 
     private BigDecimal within(String field, BigDecimal number, Bounds bounds) {

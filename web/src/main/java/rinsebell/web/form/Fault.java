@@ -7,6 +7,8 @@ public enum Fault {
     NOT_A_FIELD,
     TWO_ANSWERS,
     NOT_A_NUMBER,
+    /** It could be meant as thousands, or as a decimal. */
+    THOUSANDS,
     NOT_WHOLE,
     /** Arguments: the smallest number allowed. */
     TOO_SMALL,
@@ -33,6 +35,11 @@ public enum Fault {
     OUT_OF_REACH,
     /** Its leaflet does not say how strong it is. */
     STRENGTH_NOT_KNOWN,
+    TAKES_NO_DEVELOPER,
+    /** A portion would be less than the scale can show. Arguments: the least number, and the scale's step in grams. */
+    TOO_LITTLE_TO_WEIGH,
+    /** The page showed other grams when it was pressed. */
+    SHOWN_OTHERWISE,
     /** Another has that name. Arguments: the name. */
     TAKEN,
     /** No product has that name. Arguments: the name. */

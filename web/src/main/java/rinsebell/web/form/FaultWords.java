@@ -1,5 +1,6 @@
 package rinsebell.web.form;
 
+import java.math.BigDecimal;
 import java.util.Locale;
 import rinsebell.web.Words;
 
@@ -11,8 +12,15 @@ public record FaultWords(Words words) {
                 key(error.code()), error.args().stream().map(this::told).toArray());
     }
 
+    /** A number as it can be typed again: without a sign between its thousands. */
     private Object told(Object arg) {
-        return arg instanceof FieldError inner ? say(inner) : arg;
+        if (arg instanceof FieldError inner) {
+            return say(inner);
+        }
+        if (arg instanceof FilePlace place) {
+            return place.told(words);
+        }
+        return arg instanceof BigDecimal number ? number.toPlainString() : arg instanceof Number ? arg.toString() : arg;
     }
 
     static String key(Fault fault) {

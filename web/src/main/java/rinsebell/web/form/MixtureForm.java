@@ -17,6 +17,7 @@ import rinsebell.floor.mix.Choice;
 import rinsebell.floor.mix.Pouring;
 import rinsebell.floor.mix.Recipe;
 import rinsebell.floor.mix.Rounded;
+import rinsebell.floor.mix.Target;
 import rinsebell.floor.product.Product;
 import rinsebell.floor.product.ProductId;
 import rinsebell.floor.rule.MixtureRules;
@@ -29,6 +30,9 @@ final class MixtureForm {
     static final String MIXTURES = "mixtures";
     static final String DEVELOPER = "developer";
     static final int MOST_PRODUCTS = 20;
+
+    /** What the page showed when it was pressed: a number that was typed last may not have been reckoned with yet. */
+    static final String SHOWN = "shown";
 
     private static final Entries.Bounds GRAMS = new Entries.Bounds(new BigDecimal("0.1"), BigDecimal.valueOf(2000), 2);
     private static final Entries.Bounds PER_60 = new Entries.Bounds(new BigDecimal("0.1"), BigDecimal.valueOf(600), 2);
@@ -63,8 +67,11 @@ final class MixtureForm {
     }
 
     private static Command mix(Entries entries) {
-        return reckoned(entries)
-                .map(one -> new Mix(one.weighed(), one.reason(), one.visit()))
+        var reckoned = reckoned(entries);
+        var shown = entries.value(SHOWN);
+        reckoned.filter(one -> shown.filter(other -> !other.equals(one.shown())).isPresent())
+                .ifPresent(one -> entries.fault("grams", Fault.SHOWN_OTHERWISE));
+        return reckoned.map(one -> new Mix(one.weighed(), one.reason(), one.visit()))
                 .orElse(new Mix(List.of(), BowlReason.FIRST, null));
     }
 
@@ -85,7 +92,27 @@ final class MixtureForm {
                                 step.grams(),
                                 poured.subList(0, recipe.shares().size())))
                         .map(pouring -> reckoned(entries, recipe, pouring, reason, visit)))
-                .filter(one -> isWithinABowl(entries, one.plan(), grams));
+                .filter(one -> isWithinABowl(entries, one.plan(), grams))
+                .filter(one -> canBeWeighed(entries, one, step.grams(), grams));
+    }
+
+    /** A portion of less than half a step would be rounded to more than twice of itself. */
+    private static boolean canBeWeighed(Entries entries, Reckoned one, Grams step, Grams known) {
+        var least = one.pouring().wanted().stream()
+                .map(Target::grams)
+                .min(Fraction::compareTo)
+                .orElseThrow();
+        var half = Fraction.of(step.amount()).dividedBy(Fraction.of(2));
+        if (least.compareTo(half) >= 0) {
+            return true;
+        }
+        var needed = half.dividedBy(least).times(Fraction.of(known.amount()));
+        entries.fault(
+                "grams",
+                Fault.TOO_LITTLE_TO_WEIGH,
+                needed.plus(Fraction.of(new BigDecimal("0.05"))).rounded(1),
+                step.amount());
+        return false;
     }
 
     /** What lies in the bowl of one portion may ask for more of the others than any bowl holds: then it was mistyped. */
@@ -131,8 +158,7 @@ final class MixtureForm {
     /** What is no weight does not lie in the bowl. */
     private static Optional<Grams> poured(Entries entries, String field) {
         var typed = entries.decimal(field, GRAMS).map(Grams::new);
-        return typed.filter(grams ->
-                entries.errors().stream().noneMatch(error -> error.field().equals(field)));
+        return typed.filter(grams -> !entries.isWrong(field));
     }
 
     private static boolean isTooLarge(Rounded plan) {
@@ -183,6 +209,11 @@ final class MixtureForm {
                 entries.text("mixture", Entries.LONGEST_LABEL).orElse(""),
                 DeveloperForm.developers(entries),
                 entries.decimal("extraPer60", EXTRA).map(Grams::new).orElse(Grams.NONE));
+        if (!choice.developers().isEmpty()
+                && choice.mostExtra(entries.floor().salon()).isEmpty()
+                && !named.isEmpty()) {
+            entries.fault(DEVELOPER, Fault.TAKES_NO_DEVELOPER);
+        }
         choice.mostExtra(entries.floor().salon())
                 .filter(most -> choice.extraPer60().compareTo(most) > 0)
                 .ifPresent(most -> entries.fault("extraPer60", Fault.TOO_LARGE, most.amount()));

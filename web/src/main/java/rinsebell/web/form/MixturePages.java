@@ -38,9 +38,9 @@ final class MixturePages {
     private final List<MixtureRole> roles;
 
     private MixturePages(PageAsk ask) {
-        this.ask = ask;
         this.chosen = chosen(ask);
         this.roles = MixtureRole.of(chosen.stream().map(Product::directions).toList());
+        this.ask = ask.with(ask.typed().orElse(proposed()));
     }
 
     static void enter(FormPages pages) {
@@ -128,6 +128,7 @@ final class MixturePages {
                 .choice("step", MixtureForm.Step.class, MixtureForm.Step.GRAM)
                 .group("")
                 .list("visit", Choices.visits(ask), "");
+        lying(draft);
         var telling = new MixtureTelling(ask);
         if (telling.hangsOnReason()) {
             draft.choice("reason", BowlReason.class, BowlReason.FIRST);
@@ -142,6 +143,40 @@ final class MixturePages {
         }
         var form = draft.whenAndWho().form(MIXTURES, MIXTURES + visit("?"));
         return new FormPage(ask.shell(form.title(), Nav.BOWLS), form);
+    }
+
+    /** What was weighed already still lies in the bowl when somebody comes back from the scale. */
+    private void lying(FormDraft draft) {
+        var weighed = IntStream.range(0, MixtureForm.MOST_PRODUCTS + 2)
+                .mapToObj(i -> "weighed." + i + ".grams")
+                .filter(name -> ask.typed()
+                        .first(name)
+                        .filter(grams -> !grams.isBlank())
+                        .isPresent())
+                .toList();
+        if (!weighed.isEmpty()) {
+            var names =
+                    MixtureForm.reckoned(new Entries(ask.target(), ask.typed())).map(this::names);
+            draft.group(ask.say("form.mixtures.lies"));
+            weighed.forEach(name -> draft.number(name, label(name, names.orElse(List.of())), ""));
+            draft.group("");
+        }
+    }
+
+    private String label(String name, List<String> products) {
+        var portion = Integer.parseInt(name.split("\\.")[1]);
+        return portion < products.size()
+                ? ask.say("form.grams", products.get(portion))
+                : ask.say("form.mixtures.grams");
+    }
+
+    private List<String> names(Reckoned one) {
+        return one.portions()
+                .mapToObj(i -> ask.salon()
+                        .product(one.product(i))
+                        .map(MixturePages::name)
+                        .orElse(""))
+                .toList();
     }
 
     private String names() {
@@ -166,6 +201,15 @@ final class MixturePages {
                 draft.number(row + ".per60", label, proposed(i));
             }
         }
+    }
+
+    /** What stands in the fields before anybody types is reckoned with as well. */
+    private Fields proposed() {
+        return Fields.of(IntStream.range(1, chosen.size())
+                .filter(i -> !proposed(i).isEmpty())
+                .boxed()
+                .flatMap(i -> Stream.of("products." + i + ".per60", proposed(i)))
+                .toArray(String[]::new));
     }
 
     /** As much as directions allow of what is added, as much as of the first of what is developed; else nobody knows. */

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rinsebell.floor.Reason;
+import rinsebell.floor.ReasonCode;
 import rinsebell.floor.bowl.Portion;
 import rinsebell.floor.command.Judgement;
 import rinsebell.floor.command.Weighed;
@@ -66,12 +67,13 @@ final class MixtureTelling {
     /** The same without the portions. */
     MixtureSheet lying() {
         var sheet = sheet();
-        return new MixtureSheet("", List.of(), sheet.lines(), sheet.verdicts());
+        return new MixtureSheet("", "", List.of(), sheet.lines(), sheet.verdicts());
     }
 
     private MixtureSheet missing() {
         var words = new FaultWords(ask.moment().words());
         return new MixtureSheet(
+                "",
                 wrong().isEmpty()
                         ? ask.say("mixture.later")
                         : wrong().stream().map(words::say).collect(Collectors.joining(" ")),
@@ -85,17 +87,14 @@ final class MixtureTelling {
         var rows = one.portions().mapToObj(i -> row(one, i)).toList();
         var composition = new CompositionTelling(ask, one.weighed());
         var error = error(one);
-        var lines = Stream.concat(Stream.of(composition.weight(), error), composition.strengths().stream())
+        var lines = Stream.of(Stream.of(composition.weight()), error.stream(), composition.strengths().stream())
+                .flatMap(line -> line)
                 .toList();
-        return new MixtureSheet(
-                ask.say("mixture.reckoned"),
-                rows,
-                lines,
-                List.of(verdict(Zone.OFF_SCALP, verdict.offScalp()), verdict(Zone.ON_SCALP, verdict.onScalp())));
+        return new MixtureSheet(one.shown(), ask.say("mixture.reckoned"), rows, lines, verdicts(ask, verdict));
     }
 
-    /** How well the bowl is what it should be: as the scale can show it, or as it lies. */
-    private String error(Reckoned one) {
+    /** How well the bowl is what it should be: as the scale can show it, or as it lies; empty where it is just that. */
+    private Optional<String> error(Reckoned one) {
         var errors = one.errors();
         var worst = one.portions()
                 .boxed()
@@ -103,7 +102,10 @@ final class MixtureTelling {
                 .orElseThrow();
         var off = errors.get(worst).times(Fraction.of(100));
         var key = one.isWeighed() ? off.signum() < 0 ? "mixture.under" : "mixture.over" : "mixture.error";
-        return ask.say(key, off.abs().plain(1), directions(one.product(worst)).name());
+        return Optional.of(off.abs().plain(1))
+                .filter(percent -> !percent.equals("0"))
+                .map(percent ->
+                        ask.say(key, percent, directions(one.product(worst)).name()));
     }
 
     private Judgement judged(Reckoned one) {
@@ -131,12 +133,22 @@ final class MixtureTelling {
                 ask.say("mixture.g", one.plan().grams().get(i).plain(2)));
     }
 
-    private MixtureSheet.Verdict verdict(Zone zone, List<Reason> reasons) {
-        var isRefused = reasons.stream().anyMatch(reason -> !reason.code().isCaution());
-        var how = isRefused ? "refused" : reasons.isEmpty() ? "free" : "careful";
+    static List<MixtureSheet.Verdict> verdicts(PageAsk ask, Judgement judgement) {
+        return List.of(
+                verdict(ask, Zone.OFF_SCALP, judgement.offScalp()), verdict(ask, Zone.ON_SCALP, judgement.onScalp()));
+    }
+
+    private static MixtureSheet.Verdict verdict(PageAsk ask, Zone zone, List<Reason> reasons) {
+        var against = reasons.stream()
+                .map(Reason::code)
+                .filter(code -> !code.isCaution())
+                .toList();
+        // What is not answered yet can be answered while it is mixed; it must be before anything goes on.
+        var isOpen = !against.isEmpty() && against.stream().allMatch(code -> code == ReasonCode.GATE_OPEN);
+        var how = isOpen ? "open" : !against.isEmpty() ? "refused" : reasons.isEmpty() ? "free" : "careful";
         return new MixtureSheet.Verdict(
                 ask.say("mixture." + how, ask.moment().say(zone)),
-                isRefused ? Urgency.HIGH : Urgency.CALM,
+                isOpen ? Urgency.MEDIUM : against.isEmpty() ? Urgency.CALM : Urgency.HIGH,
                 reasons.stream()
                         .map(reason -> ReasonTelling.told(reason, ask.moment()))
                         .toList());

@@ -7,9 +7,12 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import rinsebell.floor.command.KeepRecipes;
@@ -42,6 +45,7 @@ public final class RecipeFile {
 
     private final Entries entries;
     private final @Nullable ClientId client;
+    private final Set<String> names = new HashSet<>();
 
     private RecipeFile(Entries entries, @Nullable ClientId client) {
         this.entries = entries;
@@ -77,7 +81,7 @@ public final class RecipeFile {
     /** What is wrong in the file is wrong with the box in which it stands. */
     private static KeepRecipes inside(Entries entries, Entries inner, @Nullable ClientId client) {
         var recipes = new RecipeFile(inner, client).recipes();
-        inner.errors().forEach(error -> entries.fault(DOCUMENT, Fault.IN_FILE, error.field(), error));
+        inner.errors().forEach(error -> entries.fault(DOCUMENT, Fault.IN_FILE, new FilePlace(error.field()), error));
         return recipes;
     }
 
@@ -106,6 +110,7 @@ public final class RecipeFile {
             entries.fault("recipes", Fault.TOO_MANY, MOST_RECIPES);
         }
         entries.all("recipes");
+        entries.needed("recipes", Optional.of(true).filter(any -> isThere("recipes.0")), true);
         entries.text("$schema", LONGEST_ADDRESS);
         return new KeepRecipes(all);
     }
@@ -117,6 +122,9 @@ public final class RecipeFile {
     /** Empty when it is kept already, just so. */
     private Optional<KeepRecipes.Written> recipe(String row) {
         var name = entries.neededText(row + ".name", RecipeForms.LONGEST_NAME);
+        if (!names.add(name.toLowerCase(Locale.ROOT)) && !name.isEmpty()) {
+            entries.fault(row + ".name", Fault.TAKEN, name);
+        }
         var weighed = new ArrayList<Weighed>();
         for (var i = 0; i < MOST_PORTIONS && isThere(row + ".portions." + i); i++) {
             weighed.add(portion(row + ".portions." + i));
@@ -156,6 +164,6 @@ public final class RecipeFile {
         return recipe.newest().portions().stream()
                 .map(portion -> new Weighed(portion.product(), portion.grams()))
                 .collect(Collectors.toSet())
-                .equals(java.util.Set.copyOf(weighed));
+                .equals(Set.copyOf(weighed));
     }
 }

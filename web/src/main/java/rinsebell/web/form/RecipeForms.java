@@ -41,6 +41,10 @@ final class RecipeForms {
         var id = new RecipeId(entries.id());
         var client =
                 entries.floor().salon().recipe(id).flatMap(KeptRecipe::owner).orElse(null);
+        if (client != null && entries.card(client).isEmpty()) {
+            // Nobody's record would lead to the new name, so nothing would ever erase it.
+            entries.fault(NAME, Fault.NOT_KNOWN);
+        }
         var name = entries.neededText(NAME, LONGEST_NAME);
         named(entries, client, name)
                 .filter(one -> !one.id().equals(id))

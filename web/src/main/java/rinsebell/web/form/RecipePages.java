@@ -100,7 +100,9 @@ final class RecipePages {
 
     private View one(KeptRecipe recipe) {
         var whom = visit().map(Visit::id).orElse(null);
-        var again = SameAgain.presses(ask, new SameAgain.Was(recipe.newest().portions(), whom), "sheet.recipes.mix");
+        var before =
+                new MixedBefore("recipe=" + recipe.id().value(), recipe.newest().portions(), whom);
+        var again = isOffered(recipe) ? before.presses(ask, "sheet.recipes.mix") : List.<Press>of();
         var parts = List.of(
                 new Part(
                         again.isEmpty() ? ask.say("sheet.recipes.not_now") : "",
@@ -111,6 +113,14 @@ final class RecipePages {
         var owner = recipe.owner().map(this::label).orElse(ask.say("sheet.recipes.of_house"));
         var intro = owner + " · " + portions(recipe.newest());
         return new SheetPage(ask.shell(name(recipe), Nav.BOWLS), name(recipe), intro, parts, List.of());
+    }
+
+    private boolean isOffered(KeptRecipe recipe) {
+        return recipe.newest().portions().stream()
+                .allMatch(portion -> ask.salon()
+                        .product(portion.product())
+                        .filter(product -> !product.withdrawn())
+                        .isPresent());
     }
 
     private String label(ClientId client) {

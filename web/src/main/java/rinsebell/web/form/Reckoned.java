@@ -3,6 +3,7 @@ package rinsebell.web.form;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import rinsebell.floor.bowl.BowlReason;
@@ -43,6 +44,13 @@ record Reckoned(
     /** Whether something of each portion lies in the bowl. */
     boolean isWeighed() {
         return pouring.poured().stream().allMatch(Optional::isPresent);
+    }
+
+    /** The grams of all portions in one word, to compare with what a page showed. */
+    String shown() {
+        return weighed().stream()
+                .map(one -> one.grams().amount().toPlainString())
+                .collect(Collectors.joining(" "));
     }
 
     IntStream portions() {

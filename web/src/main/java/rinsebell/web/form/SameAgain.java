@@ -7,8 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import org.jspecify.annotations.Nullable;
-import rinsebell.floor.bowl.Bowl;
 import rinsebell.floor.bowl.Portion;
 import rinsebell.floor.mix.Composition;
 import rinsebell.floor.product.Directions;
@@ -18,13 +16,10 @@ import rinsebell.floor.product.MixtureRole;
 import rinsebell.floor.product.Product;
 import rinsebell.floor.salon.Salon;
 import rinsebell.floor.unit.Fraction;
-import rinsebell.floor.visit.VisitId;
-import rinsebell.web.view.Press;
 
 /** The bench, filled in with what a bowl was made of, or a recipe says: as today's directions have it. */
 final class SameAgain {
     private static final Fraction SIXTY = Fraction.of(60);
-    private static final List<String> SIZES = List.of("1", "0.5", "1.5");
 
     private final Salon salon;
     private final List<Part> developers = new ArrayList<>();
@@ -46,43 +41,16 @@ final class SameAgain {
     }
 
     /**
-     * What is to be mixed again.
-     *
-     * @param whom for; null for nobody yet
-     */
-    record Was(List<Portion> portions, @Nullable VisitId whom) {
-        Was {
-            portions = List.copyOf(portions);
-        }
-
-        static Was of(Bowl bowl) {
-            return new Was(bowl.portions(), bowl.forVisit());
-        }
-    }
-
-    /**
      * What would be typed.
      *
      * @param size of the bowl, of which 1 is as large
      * @return empty where something of it is not offered any more, or the bench cannot say it
      */
-    static Optional<Fields> of(Was was, Salon salon, BigDecimal size) {
+    static Optional<Fields> of(MixedBefore was, Salon salon, BigDecimal size) {
         return new SameAgain(salon).typed(was, Fraction.of(size));
     }
 
-    /**
-     * To the bench for it, as large as it was, smaller and larger; none where the bench cannot say it.
-     *
-     * @param words what they are called, by their size
-     */
-    static List<Press> presses(PageAsk ask, Was was, String words) {
-        return SIZES.stream()
-                .flatMap(size -> of(was, ask.salon(), new BigDecimal(size)).stream()
-                        .map(typed -> Press.opens(ask.say(words + "." + size), "", "/mixtures?" + typed.query())))
-                .toList();
-    }
-
-    private Optional<Fields> typed(Was was, Fraction size) {
+    private Optional<Fields> typed(MixedBefore was, Fraction size) {
         for (var portion : was.portions()) {
             var product = salon.product(portion.product()).filter(one -> !one.withdrawn());
             if (product.isEmpty()) {
@@ -99,8 +67,8 @@ final class SameAgain {
         var whole = Fraction.sum(was.portions().stream()
                 .map(portion -> Fraction.of(portion.grams().amount())));
         typed.put("grams", whole.times(size).plain(2));
-        if (was.whom != null) {
-            typed.put("visit", Choices.number(was.whom.value()));
+        if (was.whom() != null) {
+            typed.put("visit", Choices.number(was.whom().value()));
         }
         var all = new LinkedHashMap<String, List<String>>();
         typed.forEach((name, value) -> all.put(name, List.of(value)));

@@ -60,6 +60,14 @@ final class Typed {
         return (code >= 0x202A && code <= 0x202E) || (code >= 0x2066 && code <= 0x2069);
     }
 
+    /** Three figures behind a comma or a point may be meant as thousands: 1,500 is not taken for one and a half. */
+    private static final Pattern THOUSANDS = Pattern.compile("[+-]?\\d{1,3}[.,]\\d{3}");
+
+    /** Whether a number could be meant in two ways. */
+    static boolean isAmbiguous(String tidy) {
+        return THOUSANDS.matcher(tidy).matches();
+    }
+
     /** A decimal number with a point or a comma; no exponent, no thousands, no NaN. */
     static Optional<BigDecimal> number(String tidy) {
         if (tidy.length() > LONGEST_NUMBER || !NUMBER.matcher(tidy).matches()) {

@@ -49,7 +49,7 @@ final class WeighPages {
                 bowl.portions().mapToObj(this::portion).toList(),
                 telling.lying(),
                 bowl.isWeighed(),
-                address(BENCH, state().filter(one -> !one.name().startsWith("weighed."))));
+                address(BENCH, state()));
     }
 
     private Stream<Hidden> state() {

@@ -5,12 +5,13 @@ import java.util.List;
 /**
  * What is to be weighed, what is really in it, and what there is to say of it.
  *
+ * @param shown the grams in one word, to be sent along; empty where they are not known
  * @param title in a sentence; what is still missing, while something is
  * @param rows portion by portion; empty while they are not known
  * @param lines the total, how near the scale comes, and the strengths with how they were reckoned
  * @param verdicts off the scalp and on it
  */
-public record MixtureSheet(String title, List<Row> rows, List<String> lines, List<Verdict> verdicts)
+public record MixtureSheet(String shown, String title, List<Row> rows, List<String> lines, List<Verdict> verdicts)
         implements Form.Shown {
     /**
      * One portion.

@@ -53,6 +53,12 @@ public record WeighPage(
         return Optional.ofNullable(pour);
     }
 
+    /** What forbids the bowl stands above everything: nothing is poured before it is read. */
+    public boolean isRefused() {
+        return !sheet.verdicts().isEmpty()
+                && sheet.verdicts().stream().allMatch(verdict -> verdict.urgency() == Urgency.HIGH);
+    }
+
     @Override
     public String template() {
         return "form/weigh.jte";

@@ -34,9 +34,9 @@ export function payload(action, entries) {
 // What has been pressed and waits says so on its button: nobody should wonder, and press again.
 function mark(presses) {
   const waiting = new Map(presses.map((one) => [payload(one.action, one.body), one]));
-  for (const form of document.querySelectorAll("form[data-press='']")) {
+  for (const form of document.querySelectorAll("form[data-press]")) {
     const one = waiting.get(payload(form.action, new FormData(form)));
-    const button = form.querySelector("button");
+    const button = form.querySelector(".submit button") ?? form.querySelector("button");
     if (one) button.dataset.waits = words().pressed.replace("{0}", clockTime(one.pressed));
     else delete button?.dataset.waits;
   }

@@ -4,7 +4,7 @@
 import { clockTime, now } from "./clock.js";
 import { show } from "./feed.js";
 import { ask, close, dropErased, payload, showLess, showQuestions, showWaiting, words } from "./kept.js";
-import { add } from "./queue.js";
+import { add, all } from "./queue.js";
 import { age, send, sendAtOnce, start as startSending } from "./send.js";
 import { isKnown, utmost } from "./sync.js";
 import { PAGE } from "./turn.js";
@@ -123,12 +123,16 @@ function isSameKnuckle(form, said, at) {
   return Math.hypot(touch.x - before.x, touch.y - before.y) < KNUCKLE_PX && !URGENT.test(form.action);
 }
 
+/** What was typed and sent once is not sent again before it has its answer: a form does not go away by itself. */
+const isWaiting = async (said) => (await all("presses")).some((one) => payload(one.action, one.body) === said);
+
 async function press(form, submitter) {
   const body = new URLSearchParams(new FormData(form, submitter));
   body.delete("press");
   const said = payload(form.action, body);
   const at = performance.now();
   if (isSameKnuckle(form, said, at)) return;
+  if (form.dataset.press === "page" && (await isWaiting(said))) return;
   before = { ...touch, at, payload: said, answered: false };
   const id = freshId();
   body.set("press", id);

@@ -155,7 +155,7 @@ class MixtureFormTest {
         }
         assertThat(faults(read(asked("POWDER CLEAR:1", "DEV20")
                         .with("weighed.1.grams", "2000")
-                        .grams("60")
+                        .grams("121")
                         .fields())))
                 .isEqualTo(Map.of("weighed.1.grams", Fault.TOO_LARGE));
         assertThat(faults(read(asked("POWDER", "DEV20")

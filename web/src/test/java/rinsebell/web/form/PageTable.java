@@ -20,7 +20,15 @@ final class PageTable {
     private static final Assets ASSETS = Assets.under("assets");
     private static final FormPages FORMS = FormPages.all();
 
-    final PressTable table = new PressTable();
+    final PressTable table;
+
+    PageTable() {
+        this(new PressTable());
+    }
+
+    PageTable(PressTable table) {
+        this.table = table;
+    }
 
     Moment moment() {
         return moment(table.floor());

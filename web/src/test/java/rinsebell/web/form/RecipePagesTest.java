@@ -157,8 +157,8 @@ class RecipePagesTest {
         var file = "{\"kind\":\"rinsebell-recipes-1\",\"recipes\":[{\"name\":\"A\",\"portions\":"
                 + "[{\"product\":\"nothing\",\"grams\":0}]}]}";
         assertThat(pages.html("recipe-file", "", 0, Fields.of("press", PRESS, "document", file)))
-                .contains("At recipes.0.portions.0.product: Nothing named nothing stands on the shelf here.")
-                .contains("At recipes.0.portions.0.grams: At least 0.1, please.");
+                .contains("Recipe 1, portion 1, the product: Nothing named nothing stands on the shelf here.")
+                .contains("Recipe 1, portion 1, the grams: At least 0.1, please.");
     }
 
     @Test

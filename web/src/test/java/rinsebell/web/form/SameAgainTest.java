@@ -30,7 +30,7 @@ class SameAgainTest {
         "90 REMOVER,                                  1,   90"
     })
     void isReckonedFromWhatWasWeighed(String scoops, BigDecimal size, String weighed) {
-        var typed = SameAgain.of(SameAgain.Was.of(bowl(scoops)), table.floor().salon(), size)
+        var typed = SameAgain.of(MixedBefore.of(bowl(scoops)), table.floor().salon(), size)
                 .orElseThrow();
         var mix = (Mix) PressTable.command(table.read("mixtures", "", 0, typed));
         assertThat(mix.weighed().stream()
@@ -44,7 +44,7 @@ class SameAgainTest {
         var bowl = bowl("60 POWDER + 60 DEV20");
         var powder = table.story.product(Shelf.POWDER);
         table.story.tells(new rinsebell.floor.Stream.OfSalon(), new SalonEvent.ProductOffered(powder, false));
-        assertThat(SameAgain.of(SameAgain.Was.of(bowl), table.floor().salon(), BigDecimal.ONE))
+        assertThat(SameAgain.of(MixedBefore.of(bowl), table.floor().salon(), BigDecimal.ONE))
                 .isEmpty();
     }
 
@@ -55,5 +55,30 @@ class SameAgainTest {
                 .toArray(Scoop[]::new);
         var mixed = table.story.mixes(all);
         return table.floor().bowl(mixed).orElseThrow();
+    }
+
+    /**
+     * What today's directions would make another mixture of is not reckoned anew: less developer than they say, more than
+     * they allow, developer where nothing takes any, an accent before its base. It is typed in as it was, and judged.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "60 PERMANENT + 50 DEV20, false",
+        "60 PERMANENT + 70 DEV20, false",
+        "60 REMOVER + 60 DEV20,   false",
+        "60 PERMANENT + 60 DEV20, true",
+        "60 POWDER + 67 DEV20,    true",
+        "61 MILD_CREAM + 59 DEV20, false"
+    })
+    void anotherMixtureIsNotMadeOfIt(String scoops, boolean atTheBench) {
+        var bowl = bowl(scoops);
+        var pages = new PageTable(table);
+        var html = pages.html("bowls", "tag", bowl.id().value(), Fields.NONE);
+        assertThat(html.contains("href=\"/mixtures?")).isEqualTo(atTheBench);
+        assertThat(html.contains("href=\"/bowls/mix?bowl=" + bowl.id().value() + "&amp;size=0.5"))
+                .isNotEqualTo(atTheBench);
+        var half = pages.html("bowls", "", 0, Fields.of("bowl", "" + bowl.id().value(), "size", "0.5"));
+        var first = bowl.portions().get(0).grams().amount().multiply(new BigDecimal("0.5"));
+        assertThat(half).contains("value=\"" + first.stripTrailingZeros().toPlainString() + "\"");
     }
 }

@@ -25,6 +25,7 @@ import rinsebell.web.Codes;
 import rinsebell.web.board.DoneTelling;
 import rinsebell.web.board.Moment;
 import rinsebell.web.board.ReasonTelling;
+import rinsebell.web.form.FaultWords;
 import rinsebell.web.form.FieldError;
 import rinsebell.web.form.Fields;
 import rinsebell.web.view.Answer;
@@ -213,9 +214,7 @@ public final class Answers {
 
     /** What is wrong with a field, in a sentence. */
     public static String says(FieldError error, Moment moment) {
-        return moment.say(
-                "fault." + error.code().name().toLowerCase(Locale.ROOT),
-                error.args().toArray());
+        return new FaultWords(moment.words()).say(error);
     }
 
     /** Still being written. */

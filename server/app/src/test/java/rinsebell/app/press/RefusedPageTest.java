@@ -84,9 +84,9 @@ class RefusedPageTest {
                     .statusCode(200)
                     .extract()
                     .asString();
-            assertThat(page).contains("<html", "As a plan this is refused", "60 g in all", "value=\"60\"");
+            assertThat(page).contains("<html", ": refused", "60 g in all", "value=\"60\"");
             String part = asScript(salon, "/bowls/preview", typed);
-            assertThat(part).doesNotContain("<html").contains("As a plan this is refused");
+            assertThat(part).doesNotContain("<html").contains(": refused");
             typed.remove("portions.0.grams");
             assertThat(asScript(salon, "/bowls/preview", typed)).contains("as soon as enough is typed");
             String putOn = opened.examples().address("/visits/{id}/put-on") + "/preview";

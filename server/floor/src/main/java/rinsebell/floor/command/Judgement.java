@@ -1,7 +1,6 @@
 package rinsebell.floor.command;
 
 import java.time.Instant;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -60,10 +59,13 @@ public record Judgement(List<Reason> offScalp, List<Reason> onScalp, boolean han
     private record OnHead(Floor floor, Visit head, List<Portion> portions, Instant at, List<Reason> anyway) {
         Judgement judgement(BowlReason reason) {
             var onScalp = on(Zone.ON_SCALP, reason);
-            var hangs = Arrays.stream(BowlReason.values())
-                    .anyMatch(other ->
-                            other != reason && !on(Zone.ON_SCALP, other).equals(onScalp));
+            var hangs = !on(Zone.ON_SCALP, other(reason)).equals(onScalp);
             return new Judgement(on(Zone.OFF_SCALP, reason), onScalp, hangs);
+        }
+
+        /** Only another round is judged by rules of its own: to all other reasons the same is said. */
+        private static BowlReason other(BowlReason reason) {
+            return reason == BowlReason.ANOTHER_ROUND ? BowlReason.FIRST : BowlReason.ANOTHER_ROUND;
         }
 
         private List<Reason> on(Zone zone, BowlReason reason) {

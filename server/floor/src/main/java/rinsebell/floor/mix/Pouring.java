@@ -1,5 +1,6 @@
 package rinsebell.floor.mix;
 
+import java.util.ArrayDeque;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -33,10 +34,37 @@ public record Pouring(List<Target> wanted, Grams step, List<Optional<Grams>> pou
      */
     public Rounded plan(Predicate<List<Fraction>> fits) {
         var planned = Rounding.toStep(wanted, step, fits);
-        var size = portions().flatMap(i -> size(i, planned).stream()).max(Comparator.naturalOrder());
-        return size.filter(one -> !one.equals(Fraction.ONE))
+        return size(planned)
+                .filter(one -> !one.equals(Fraction.ONE))
                 .map(by -> resized(by, fits))
                 .orElse(planned);
+    }
+
+    /** A portion, and how large the bowl is by it. */
+    private record Sized(int portion, Fraction size) {}
+
+    /**
+     * How large the bowl is by the largest portion: but one that is above the next smaller size by less than a step is only
+     * as the scale could show it, and sets no size of its own.
+     */
+    private Optional<Fraction> size(Rounded planned) {
+        var largest = new ArrayDeque<>(portions()
+                .flatMap(i -> size(i, planned).map(size -> new Sized(i, size)).stream())
+                .sorted(Comparator.comparing(Sized::size).reversed())
+                .toList());
+        while (largest.size() > 1) {
+            var one = largest.remove();
+            if (!isRoundedUp(one.portion, largest.element().size)) {
+                return Optional.of(one.size);
+            }
+        }
+        return largest.stream().map(Sized::size).findFirst();
+    }
+
+    private boolean isRoundedUp(int i, Fraction size) {
+        var right = wanted.get(i).grams().times(size);
+        return exact(i).filter(lies -> lies.compareTo(right.plus(Fraction.of(step.amount()))) < 0)
+                .isPresent();
     }
 
     private Stream<Integer> portions() {

@@ -61,8 +61,9 @@ public final class Rounding {
         return fits.test(best.grams()) || rounding.free.size() > MOST_TRIED
                 ? best
                 : rounding.everyWay()
+                        .sorted(BEST)
                         .filter(way -> fits.test(way.grams()))
-                        .min(BEST)
+                        .findFirst()
                         .orElse(best);
     }
 

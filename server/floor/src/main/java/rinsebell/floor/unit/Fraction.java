@@ -19,9 +19,11 @@ public record Fraction(BigInteger over, BigInteger under) implements Comparable<
         if (under.signum() == 0) {
             throw new ArithmeticException("nothing is divided by nothing: " + over + "/0");
         }
-        var common = over.gcd(under).multiply(BigInteger.valueOf(under.signum()));
-        over = over.divide(common);
-        under = under.divide(common);
+        if (!under.equals(BigInteger.ONE)) {
+            var common = over.gcd(under).multiply(BigInteger.valueOf(under.signum()));
+            over = over.divide(common);
+            under = under.divide(common);
+        }
     }
 
     public static Fraction of(BigDecimal number) {

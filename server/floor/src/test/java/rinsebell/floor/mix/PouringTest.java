@@ -3,8 +3,16 @@ package rinsebell.floor.mix;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
+import java.math.BigInteger;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
+import java.util.List;
 import java.util.Optional;
+import java.util.Random;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import rinsebell.floor.unit.Fraction;
@@ -41,5 +49,54 @@ class PouringTest {
         assertThat(new Pouring(targets, Grams.of(1), lies).plan(any -> true).grams())
                 .as(why)
                 .isEqualTo(expected);
+    }
+
+    /**
+     * One portion too heavy, anywhere; then everything is poured just as the page says. Each of the others is asked for at
+     * most once more: what is only rounded up never makes the bowl larger. Seeded.
+     */
+    @Test
+    void whoPoursAsIsSaidIsNotSentBack() {
+        var dice = new Random(20261130);
+        for (var bowl = 0; bowl < 3_000; bowl++) {
+            var wanted = Stream.generate(() -> Target.of(new Fraction(
+                            BigInteger.valueOf(30 + dice.nextInt(900)), BigInteger.valueOf(10 + dice.nextInt(4)))))
+                    .limit(2 + dice.nextInt(4))
+                    .toList();
+            var step = List.of(Grams.of("0.1"), Grams.of("0.5"), Grams.of(1)).get(dice.nextInt(3));
+            assertThat(poursAfter(wanted, step, dice))
+                    .as("%s by %s", wanted, step)
+                    .isLessThan(wanted.size());
+        }
+    }
+
+    private static int poursAfter(List<Target> wanted, Grams step, Random dice) {
+        var lies = new ArrayList<Optional<Grams>>(Collections.nCopies(wanted.size(), Optional.empty()));
+        var heavy = dice.nextInt(wanted.size());
+        for (var i = 0; i <= heavy; i++) {
+            lies.set(i, Optional.of(planned(wanted, step, lies, i)));
+        }
+        var excess = step.amount().multiply(BigDecimal.valueOf(1 + dice.nextInt(12)));
+        lies.set(heavy, lies.get(heavy).map(one -> new Grams(one.amount().add(excess))));
+        var pours = 0;
+        for (var next = shortOf(wanted, step, lies); next >= 0; next = shortOf(wanted, step, lies)) {
+            lies.set(next, Optional.of(planned(wanted, step, lies, next)));
+            pours++;
+        }
+        return pours;
+    }
+
+    /** The first portion of which less lies there than is planned; -1 for none. */
+    private static int shortOf(List<Target> wanted, Grams step, List<Optional<Grams>> lies) {
+        return IntStream.range(0, wanted.size())
+                .filter(i ->
+                        planned(wanted, step, lies, i).compareTo(lies.get(i).orElse(Grams.NONE)) > 0)
+                .findFirst()
+                .orElse(-1);
+    }
+
+    private static Grams planned(List<Target> wanted, Grams step, List<Optional<Grams>> lies, int i) {
+        return new Grams(
+                new Pouring(wanted, step, lies).plan(any -> true).grams().get(i).rounded(4));
     }
 }
