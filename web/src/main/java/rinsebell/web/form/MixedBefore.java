@@ -37,12 +37,26 @@ record MixedBefore(
         return new MixedBefore("bowl=" + bowl.id().value(), bowl.portions(), bowl.forVisit());
     }
 
-    /** @param words what the presses are called, by their size */
+    /**
+     * None where nobody knows what was in it, or something of it is not offered any more.
+     *
+     * @param words what the presses are called, by their size
+     */
     List<Press> presses(PageAsk ask, String words) {
+        if (portions.isEmpty() || !portions.stream().allMatch(portion -> isOffered(ask, portion))) {
+            return List.of();
+        }
         var isAtTheBench = isSameAtTheBench(ask);
         return SIZES.stream()
                 .map(size -> Press.opens(ask.say(words + "." + size), "", address(ask, size, isAtTheBench)))
                 .toList();
+    }
+
+    private static boolean isOffered(PageAsk ask, Portion portion) {
+        return ask.salon()
+                .product(portion.product())
+                .filter(product -> !product.withdrawn())
+                .isPresent();
     }
 
     private String address(PageAsk ask, String size, boolean isAtTheBench) {

@@ -36,6 +36,7 @@ public final class RecipeFile {
     static final int MOST_RECIPES = 100;
     private static final int MOST_PORTIONS = 30;
     private static final int LONGEST_ADDRESS = 200;
+    private static final KeepRecipes NOTHING = new KeepRecipes(List.of());
 
     private static final ObjectMapper JSON = JsonMapper.builder()
             .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
@@ -75,8 +76,6 @@ public final class RecipeFile {
                     return NOTHING;
                 });
     }
-
-    private static final KeepRecipes NOTHING = new KeepRecipes(List.of());
 
     /** What is wrong in the file is wrong with the box in which it stands. */
     private static KeepRecipes inside(Entries entries, Entries inner, @Nullable ClientId client) {

@@ -102,7 +102,7 @@ final class RecipePages {
         var whom = visit().map(Visit::id).orElse(null);
         var before =
                 new MixedBefore("recipe=" + recipe.id().value(), recipe.newest().portions(), whom);
-        var again = isOffered(recipe) ? before.presses(ask, "sheet.recipes.mix") : List.<Press>of();
+        var again = before.presses(ask, "sheet.recipes.mix");
         var parts = List.of(
                 new Part(
                         again.isEmpty() ? ask.say("sheet.recipes.not_now") : "",
@@ -113,14 +113,6 @@ final class RecipePages {
         var owner = recipe.owner().map(this::label).orElse(ask.say("sheet.recipes.of_house"));
         var intro = owner + " · " + portions(recipe.newest());
         return new SheetPage(ask.shell(name(recipe), Nav.BOWLS), name(recipe), intro, parts, List.of());
-    }
-
-    private boolean isOffered(KeptRecipe recipe) {
-        return recipe.newest().portions().stream()
-                .allMatch(portion -> ask.salon()
-                        .product(portion.product())
-                        .filter(product -> !product.withdrawn())
-                        .isPresent());
     }
 
     private String label(ClientId client) {

@@ -57,6 +57,14 @@ class SameAgainTest {
         return table.floor().bowl(mixed).orElseThrow();
     }
 
+    /** Nobody knows what would be the same as what nobody knows. */
+    @Test
+    void whatIsNotKnownIsNotMixedAgain() {
+        var unknown = table.story.mixes();
+        assertThat(new PageTable(table).html("bowls", "tag", unknown.value(), Fields.NONE))
+                .doesNotContain("size=", "/recipes/new");
+    }
+
     /**
      * What today's directions would make another mixture of is not reckoned anew: less developer than they say, more than
      * they allow, developer where nothing takes any, an accent before its base. It is typed in as it was, and judged.
