@@ -24,6 +24,16 @@ public record MixtureSheet(String shown, String title, List<Row> rows, List<Stri
     /** What is said of the mixture in one zone. */
     public record Verdict(String title, Urgency urgency, List<Answer.Reason> reasons) {}
 
+    /** What speaks against it, and nothing else. */
+    public MixtureSheet verdictsAlone() {
+        return new MixtureSheet("", "", List.of(), List.of(), verdicts);
+    }
+
+    /** All but what speaks against it. */
+    public MixtureSheet withoutVerdicts() {
+        return new MixtureSheet(shown, title, rows, lines, List.of());
+    }
+
     @Override
     public String template() {
         return "part/mixture-sheet.jte";

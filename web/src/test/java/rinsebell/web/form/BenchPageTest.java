@@ -3,7 +3,6 @@ package rinsebell.web.form;
 import static org.assertj.core.api.Assertions.assertThat;
 import static rinsebell.web.form.PressTable.faults;
 
-import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -110,15 +109,7 @@ class BenchPageTest {
         var powder = table.story.product(Shelf.POWDER);
         table.story.tells(new rinsebell.floor.Stream.OfSalon(), new SalonEvent.ProductOffered(powder, false));
         var html = pages.html("bowls", "", 0, typed);
-        assertThat(boxes(html)).contains("powder, g: many", "clear, g: 5");
-    }
-
-    private static List<String> boxes(String html) {
-        return Pattern.compile("<label for=\"portions[^>]*>([^<]*)</label>\\s*<input[^>]* value=\"([^\"]+)\"")
-                .matcher(html)
-                .results()
-                .map(found -> found.group(1) + ": " + found.group(2))
-                .toList();
+        assertThat(PageTable.boxes(html)).contains("powder, g: many", "clear, g: 5");
     }
 
     private Fields bowl(String grams) {

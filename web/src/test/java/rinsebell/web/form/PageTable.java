@@ -2,6 +2,7 @@ package rinsebell.web.form;
 
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import rinsebell.floor.Floor;
 import rinsebell.floor.testing.Saturday;
 import rinsebell.web.Assets;
@@ -50,6 +51,15 @@ final class PageTable {
                 "http://salon.test",
                 table.clients);
         return FORMS.find(name.resource(), name.press()).orElseThrow().page(ask);
+    }
+
+    /** Every box in which grams stand, with its label. */
+    static List<String> boxes(String html) {
+        return Pattern.compile("<label for=\"portions[^>]*>([^<]*)</label>\\s*<input[^>]* value=\"([^\"]+)\"")
+                .matcher(html)
+                .results()
+                .map(found -> found.group(1) + ": " + found.group(2))
+                .toList();
     }
 
     String html(View view) {

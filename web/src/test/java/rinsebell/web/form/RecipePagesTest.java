@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static rinsebell.floor.testing.Scoop.g;
 
 import java.util.List;
-import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -26,7 +25,7 @@ class RecipePagesTest {
     @Test
     void aBowlIsKeptAsItWasWeighed() {
         var html = pages.html("recipes", "", 0, Fields.of("bowl", String.valueOf(table.bowl.value())));
-        assertThat(weighed(html)).containsExactly("mild cream, g: 60", "developer 20, g: 60");
+        assertThat(PageTable.boxes(html)).containsExactly("mild cream, g: 60", "developer 20, g: 60");
     }
 
     @Test
@@ -44,16 +43,7 @@ class RecipePagesTest {
                 PRESS);
         // 60 powder to 45 developer, common practice, no source: 70 g are 40 and 30.
         var opened = pages.view(table.floor(), new Presses.Name("recipes", ""), 0, typed, List.of());
-        assertThat(weighed(pages.html(opened))).containsExactly("powder, g: 40", "developer 30, g: 30");
-    }
-
-    /** Every box in which grams stand, with its label. */
-    private static List<String> weighed(String html) {
-        return Pattern.compile("<label for=\"portions[^>]*>([^<]*)</label>\\s*<input[^>]* value=\"([^\"]+)\"")
-                .matcher(html)
-                .results()
-                .map(found -> found.group(1) + ": " + found.group(2))
-                .toList();
+        assertThat(PageTable.boxes(pages.html(opened))).containsExactly("powder, g: 40", "developer 30, g: 30");
     }
 
     @Test
