@@ -154,7 +154,7 @@ class BenchIT {
         page.getByText("This lies in the bowl").click();
         assertThat(page.locator(".pour")).containsText("50 g lie in the bowl: 10 g more");
         assertThat(page.locator(".verdict.high").first()).containsText("Too much developer");
-        assertThat(page.locator(".preview")).containsText("9.1 % too much of Brimmow developer 20 vol");
+        assertThat(page.locator(".preview").last()).containsText("9.1 % too much of Brimmow developer 20 vol");
         page.locator(".nudged input").fill("0");
         page.getByText("This lies in the bowl").click();
         assertThat(page.locator(".pour .problem")).containsText("At least 0.1");
