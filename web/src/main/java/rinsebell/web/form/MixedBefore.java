@@ -2,7 +2,6 @@ package rinsebell.web.form;
 
 import java.math.BigDecimal;
 import java.util.List;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import rinsebell.floor.bowl.Bowl;
 import rinsebell.floor.bowl.BowlId;
@@ -97,19 +96,12 @@ record MixedBefore(
 
     private static List<Portion> written(PageAsk ask) {
         var floor = ask.moment().floor();
-        var bowl = number(ask, "bowl").map(BowlId::new).flatMap(floor::bowl).map(Bowl::portions);
-        var recipe = number(ask, "recipe")
+        var bowl = ask.number("bowl").map(BowlId::new).flatMap(floor::bowl).map(Bowl::portions);
+        var recipe = ask.number("recipe")
                 .map(RecipeId::new)
                 .flatMap(floor.salon()::recipe)
                 .map(known -> known.newest().portions());
         return bowl.or(() -> recipe).orElse(List.of());
-    }
-
-    private static Optional<Long> number(PageAsk ask, String field) {
-        return ask.typed()
-                .first(field)
-                .flatMap(text -> Typed.number(Typed.tidy(text)))
-                .map(Number::longValue);
     }
 
     private static Portion sized(Portion portion, BigDecimal by) {

@@ -98,9 +98,7 @@ final class MixturePages {
 
     /** What was mixed for them before is likelier than anything else. */
     private Stream<Part> kept() {
-        var visit = Typed.number(Typed.tidy(ask.value("visit", "")))
-                .map(number -> new VisitId(number.longValue()))
-                .flatMap(ask.moment().floor()::visit);
+        var visit = ask.number("visit").map(VisitId::new).flatMap(ask.moment().floor()::visit);
         var whom = visit.map(Visit::id).orElse(null);
         var client = visit.flatMap(known -> Optional.ofNullable(known.stay().client()));
         var theirs = client.map(id -> RecipePages.rows(ask, id, whom)).orElse(List.of());

@@ -97,6 +97,13 @@ public record PageAsk(
         return typed.first("press").isPresent() || !errors.isEmpty();
     }
 
+    /** The number of something that the address names. */
+    Optional<Long> number(String field) {
+        return typed.first(field)
+                .flatMap(text -> Typed.number(Typed.tidy(text)))
+                .map(Number::longValue);
+    }
+
     /** What a field shows. */
     String value(String field, String unlessTyped) {
         return typed.first(field).orElse(isBack() ? "" : unlessTyped);

@@ -184,10 +184,7 @@ final class RecipePages {
     }
 
     private Optional<ClientCard> owner() {
-        var chosen = ask.typed()
-                .first(RecipeForms.CLIENT)
-                .flatMap(RecipePages::number)
-                .map(ClientId::new);
+        var chosen = ask.number(RecipeForms.CLIENT).map(ClientId::new);
         return chosen.or(this::whoseBowl).flatMap(ask.clients()::card);
     }
 
@@ -197,21 +194,12 @@ final class RecipePages {
 
     private Optional<Visit> visit() {
         var whom = bowl().flatMap(bowl -> Optional.ofNullable(bowl.forVisit()));
-        return whom.or(() ->
-                        ask.typed().first("visit").flatMap(RecipePages::number).map(VisitId::new))
+        return whom.or(() -> ask.number("visit").map(VisitId::new))
                 .flatMap(ask.moment().floor()::visit);
     }
 
     private Optional<Bowl> bowl() {
-        return ask.typed()
-                .first("bowl")
-                .flatMap(RecipePages::number)
-                .map(BowlId::new)
-                .flatMap(ask.moment().floor()::bowl);
-    }
-
-    private static Optional<Long> number(String typed) {
-        return Typed.number(Typed.tidy(typed)).map(Number::longValue);
+        return ask.number("bowl").map(BowlId::new).flatMap(ask.moment().floor()::bowl);
     }
 
     /** What a bowl was made of, or what the bench came to. */
