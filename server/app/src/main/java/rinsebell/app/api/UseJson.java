@@ -3,7 +3,6 @@ package rinsebell.app.api;
 import java.math.BigDecimal;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import rinsebell.app.use.UseDays;
 import rinsebell.floor.report.Cost;
 import rinsebell.floor.report.UseReport;
 import rinsebell.floor.report.UseSum;
@@ -28,8 +27,7 @@ record UseJson(
         List<VisitJson> visits,
         List<DayJson> days) {
 
-    static UseJson of(UseDays.Told told) {
-        var report = told.report();
+    static UseJson of(UseReport report, List<UseReport> days) {
         return new UseJson(
                 report.day().toString(),
                 report.bowls().size(),
@@ -38,7 +36,7 @@ record UseJson(
                 SumJson.of(report.total()),
                 report.byProduct().stream().map(ProductJson::of).toList(),
                 report.byVisit().stream().map(VisitJson::of).toList(),
-                told.days().stream().map(DayJson::of).toList());
+                days.stream().map(DayJson::of).toList());
     }
 
     record ProductJson(long product, SumJson sum) {

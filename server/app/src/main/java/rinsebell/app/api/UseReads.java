@@ -1,6 +1,7 @@
 package rinsebell.app.api;
 
 import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
 import rinsebell.app.door.Routes;
 import rinsebell.app.lead.LeadRoutes;
 import rinsebell.app.page.LiveFloor;
@@ -18,6 +19,11 @@ public final class UseReads implements Routes {
 
     @Override
     public void addTo(RoutesConfig routes) {
-        routes.get("/api/use", ctx -> ctx.json(UseJson.of(days.of(LeadRoutes.day(ctx, live.moment())))));
+        routes.get("/api/use", this::read);
+    }
+
+    private void read(Context ctx) {
+        var day = LeadRoutes.day(ctx, live.moment());
+        ctx.json(UseJson.of(days.of(day).report(), days.until(day)));
     }
 }

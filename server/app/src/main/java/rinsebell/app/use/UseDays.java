@@ -22,10 +22,9 @@ public final class UseDays {
     /**
      * A day's use and the floor that it was told on.
      *
-     * @param days several that end with it
      * @param texts labels and names
      */
-    public record Told(UseReport report, List<UseReport> days, Floor floor, Map<TextId, String> texts) {}
+    public record Told(UseReport report, Floor floor, Map<TextId, String> texts) {}
 
     /** @param shelf the salon as it is now, with all prices that were ever typed in */
     public UseDays(Days days, Supplier<Salon> shelf) {
@@ -40,13 +39,23 @@ public final class UseDays {
      */
     public Told of(LocalDate day) {
         var told = days.of(day);
+        return new Told(UseReport.of(day, told.floor(), shelf.get()), told.floor(), told.texts());
+    }
+
+    /**
+     * Several days that end with this one.
+     *
+     * @param day not after today
+     * @throws rinsebell.db.DatabaseAway if that can't be told just now
+     * @throws rinsebell.app.door.ProblemException reports-busy when it would take too long until it is told
+     */
+    public List<UseReport> until(LocalDate day) {
         var salon = shelf.get();
         var first = day.minusDays(DAYS - 1L);
         var bowls = days.withoutHeads(first, day);
-        var all = IntStream.range(0, DAYS)
+        return IntStream.range(0, DAYS)
                 .mapToObj(first::plusDays)
                 .map(one -> UseReport.of(one, bowls, salon))
                 .toList();
-        return new Told(UseReport.of(day, told.floor(), salon), all, told.floor(), told.texts());
     }
 }

@@ -30,9 +30,10 @@ public final class UseRoutes implements Routes {
 
     private void show(Context ctx) {
         var moment = live.moment();
-        var told = days.of(LeadRoutes.day(ctx, moment));
+        var day = LeadRoutes.day(ctx, moment);
+        var told = days.of(day);
         var shell = new LivePages(moment, PageRoutes.look(ctx), null).still(moment.say("use.title"), Nav.DAY);
-        ctx.html(live.page(new UseTelling(then(told, moment), told.report(), told.days()).page(shell), moment));
+        ctx.html(live.page(new UseTelling(then(told, moment), told.report(), days.until(day)).page(shell), moment));
     }
 
     private void download(Context ctx) {
