@@ -43,6 +43,17 @@ class KeptIT extends SamplePages {
 
     private void visit(String path) {
         page.navigate(server.url(path));
+        untilKept(path);
+    }
+
+    /** As after a visit; the page says at once what it says by itself when it has settled. */
+    private void keep(String path) {
+        page.navigate(server.url(path));
+        page.evaluate("async () => (await navigator.serviceWorker.ready).active.postMessage('keep')");
+        untilKept(path);
+    }
+
+    private void untilKept(String path) {
         page.waitForCondition(() -> (boolean) page.evaluate(KEPT, "/" + path));
     }
 
@@ -67,7 +78,7 @@ class KeptIT extends SamplePages {
 
     @Test
     void itsClocksGoByTheLastTimeThatTheServerTold() {
-        visit("desk");
+        keep("desk");
         page.waitForFunction("() => localStorage.getItem('rinsebell-clock')");
         page.evaluate("() => { const told = JSON.parse(localStorage.getItem('rinsebell-clock'));"
                 + " localStorage.setItem('rinsebell-clock', JSON.stringify({ ...told, date: told.date - 600000 })); }");
@@ -90,7 +101,7 @@ class KeptIT extends SamplePages {
 
     @Test
     void whatIsPressedOnAKeptScreenWaitsForTheServer() {
-        visit("basins");
+        keep("basins");
         server.down = true;
         page.reload();
         page.locator("main form[data-press] button").first().click();
@@ -106,9 +117,9 @@ class KeptIT extends SamplePages {
     /** Of two kept screens one can't be asked for anew when something was erased: its copy is gone all the same. */
     @Test
     void whatWasErasedGoesFromTheDeviceWithTheNextPage() {
-        visit("basins");
-        visit("pocket");
-        visit("desk");
+        keep("basins");
+        keep("pocket");
+        keep("desk");
         server.failing.add("/basins");
         server.erasings++;
         page.navigate(server.url("floor"));
@@ -119,9 +130,9 @@ class KeptIT extends SamplePages {
     @Test
     void whatWasErasedGoesFromTheDeviceWithTheNextBeat() {
         server.feed = beat();
-        visit("basins");
-        visit("pocket");
-        visit("desk");
+        keep("basins");
+        keep("pocket");
+        keep("desk");
         server.failing.add("/basins");
         server.failing.add("/clock");
         server.erasings++;
@@ -146,8 +157,8 @@ class KeptIT extends SamplePages {
     /** A server that is away tells nothing, and what is kept stays. */
     @Test
     void nothingGoesWhileNobodyIsHeard() {
-        visit("basins");
-        visit("desk");
+        keep("basins");
+        keep("desk");
         server.erasings++;
         server.down = true;
         page.reload();
@@ -158,8 +169,8 @@ class KeptIT extends SamplePages {
     /** What else answers at the server's address is neither shown nor kept, and takes nothing away. */
     @Test
     void aStrangerIsNobody() {
-        visit("basins");
-        visit("desk");
+        keep("basins");
+        keep("desk");
         server.isAnothers = true;
         page.reload();
         assertThat(link()).startsWith("as of 14:22");
@@ -176,8 +187,8 @@ class KeptIT extends SamplePages {
     /** After an update the files of before are gone, and what is kept asks for the new ones. */
     @Test
     void newFilesTakeThePlaceOfTheOld() {
-        visit("basins");
-        visit("desk");
+        keep("basins");
+        keep("desk");
         var before = server.asset("main.js");
         server.update();
         page.reload();

@@ -16,6 +16,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicInteger;
 import rinsebell.web.view.KeptPage;
+import rinsebell.web.view.View;
 
 /**
  * Serves the sample pages under the policy that the house sends, takes presses and tells the time. There is no feed.
@@ -30,10 +31,19 @@ final class SampleServer implements AutoCloseable {
     private static final String SIGN_IN =
             "<!doctype html><html lang=\"en\"><title>Sign in</title><main><h1>Sign in to this network</h1></main></html>";
 
+    static {
+        // Head and body of an answer go out as two packets, and the second would wait for the browser's word on the
+        // first.
+        System.setProperty("sun.net.httpserver.nodelay", "true");
+    }
+
     private final HttpServer server;
     private final ExecutorService threads = Executors.newCachedThreadPool();
     private volatile Assets assets = Assets.under("/assets");
     private final Pages pages = new Pages();
+
+    /** Made once: they are records, and a page asks for thirty files. */
+    private final Map<String, View> samples = Preview.samples();
 
     /** Bodies of the presses that came, in their order. */
     final List<String> presses = new CopyOnWriteArrayList<>();
@@ -117,7 +127,7 @@ final class SampleServer implements AutoCloseable {
         }
         OURS.forEach(exchange.getResponseHeaders()::set);
         exchange.getResponseHeaders().set("Rinsebell-Erased", String.valueOf(erasings));
-        var page = path.equals("/kept") ? new KeptPage() : Preview.samples().get(path.substring(1));
+        var page = path.equals("/kept") ? new KeptPage() : samples.get(path.substring(1));
         if (down) {
             exchange.close();
         } else if (failing.contains(path)) {
@@ -166,7 +176,7 @@ final class SampleServer implements AutoCloseable {
         send(exchange, status, "text/html; charset=utf-8", html(answer).getBytes(StandardCharsets.UTF_8));
     }
 
-    private String html(rinsebell.web.view.View view) {
+    private String html(View view) {
         var screen = Samples.screen(assets);
         var own = new Screen(screen.words(), assets, screen.time(), screen.now(), screen.stamp(), "press-of-the-page");
         return pages.render(view, own);
