@@ -14,14 +14,20 @@ import java.util.Map;
 /** The demo as a person starts it: a process of its own, with a port and a data folder that it keeps over a kill. */
 final class RunningDemo implements AutoCloseable {
     private static final String READY = "ready on ";
+    private static final String JAR = Path.of("target", "rinsebell-demo.jar").toString();
+    private static final List<String> DEMO = List.of("-jar", JAR);
+    private static final List<String> SALON = List.of("-cp", JAR, "rinsebell.app.Main");
 
+    private final List<String> program;
     private final Path data;
     private final int port;
     private final List<String> more;
     private final Map<String, String> environment;
     private Process process;
 
-    private RunningDemo(Path data, int port, List<String> more, Map<String, String> environment) throws IOException {
+    private RunningDemo(List<String> program, Path data, int port, List<String> more, Map<String, String> environment)
+            throws IOException {
+        this.program = program;
         this.data = data;
         this.port = port;
         this.more = more;
@@ -40,17 +46,28 @@ final class RunningDemo implements AutoCloseable {
 
     /** The same, with more in its environment. */
     static RunningDemo under(Map<String, String> environment, Path data, String... more) throws IOException {
+        return started(DEMO, environment, data, more);
+    }
+
+    /** The same program without the demo's day: a folder that holds nothing is a salon of which nothing is known. */
+    static RunningDemo withNothing(Path data) throws IOException {
+        return started(SALON, Map.of(), data);
+    }
+
+    private static RunningDemo started(List<String> program, Map<String, String> environment, Path data, String... more)
+            throws IOException {
         try (var free = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
             var port = free.getLocalPort();
             free.close();
-            return new RunningDemo(data, port, List.of(more), environment);
+            return new RunningDemo(program, data, port, List.of(more), environment);
         }
     }
 
     private Process start() throws IOException {
         var java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
-        var jar = Path.of("target", "rinsebell-demo.jar").toString();
-        var command = new ArrayList<>(List.of(java, "-XX:+UseSerialGC", "-Xms32m", "-Xmx256m", "-jar", jar));
+        var command = new ArrayList<>(List.of(java, "-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1"));
+        command.addAll(List.of("-Xms32m", "-Xmx256m"));
+        command.addAll(program);
         command.addAll(List.of("--port", String.valueOf(port), "--data", data.toString()));
         command.addAll(more);
         var builder = new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.INHERIT);
