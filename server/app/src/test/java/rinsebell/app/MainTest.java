@@ -200,6 +200,8 @@ class MainTest {
         List<String> command = new ArrayList<>(before);
         command.addAll(List.of(
                 ProcessHandle.current().info().command().orElseThrow(),
+                "-XX:TieredStopAtLevel=1",
+                "-XX:+UseSerialGC",
                 "-cp",
                 System.getProperty("java.class.path"),
                 Main.class.getName()));
