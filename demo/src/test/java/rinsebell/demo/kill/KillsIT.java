@@ -7,11 +7,11 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 
 /**
- * 20 kills -9 of the real program in the middle of presses over HTTP. A run that failed is tried again with
- * {@code -Drinsebell.seed=}number.
+ * Ten kills -9 of the real program in the middle of presses over HTTP. A run that failed is tried again with
+ * {@code -Drinsebell.seed=}number; as many as there is time for are made by {@link Kills}.
  */
 class KillsIT {
-    private static final int KILLS = 20;
+    private static final int KILLS = 10;
     private static final Path JAR = Path.of("target", "rinsebell-demo.jar").toAbsolutePath();
 
     @Test
