@@ -71,9 +71,8 @@ final class Replay {
 
     private Duration shiftedSince(Fact fact) {
         return bySeq.values().stream()
-                .filter(other -> other.seq() > fact.seq() && stands(other))
-                .map(Fact::event)
-                .map(event -> event instanceof ClockShifted shift ? shift.by() : Duration.ZERO)
+                .filter(other -> other.event() instanceof ClockShifted && other.seq() > fact.seq() && stands(other))
+                .map(other -> ((ClockShifted) other.event()).by())
                 .reduce(Duration.ZERO, Duration::plus);
     }
 
