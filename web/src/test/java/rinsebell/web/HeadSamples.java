@@ -26,6 +26,7 @@ import rinsebell.web.view.Ribbon.MarkKind;
 import rinsebell.web.view.Ribbon.NotePlace;
 import rinsebell.web.view.Rule;
 import rinsebell.web.view.Rule.Kind;
+import rinsebell.web.view.Troubles;
 import rinsebell.web.view.Urgency;
 
 /** The sample salon's heads, one by one: chair pages, basins, desk and pocket. */
@@ -216,6 +217,9 @@ final class HeadSamples {
         return new BasinsPage(
                 shell("Basins", Nav.BASINS, Look.LIGHT, "basins"),
                 Samples.axis(),
+                new Troubles(List.of(
+                        "Chairs 3 and 6 must both be rinsed by 14:44 and share basin A: take chair 3 at 14:33, it"
+                                + " is ready from 14:30.")),
                 new HeadList("basin-next", "Whom to rinse next", cards, "Nobody needs a basin yet."),
                 Samples.basins());
     }
@@ -268,6 +272,7 @@ final class HeadSamples {
     static DeskPage desk() {
         return new DeskPage(
                 shell("Desk", Nav.DESK, Look.LIGHT, "desk"),
+                new Troubles(List.of()),
                 new DeskBoard(
                         List.of(
                                 new DeskBoard.Row(

@@ -1,6 +1,10 @@
 package rinsebell.db.codec;
 
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import rinsebell.floor.bowl.Announced;
 import rinsebell.floor.bowl.BowlId;
 import rinsebell.floor.bowl.BowlReason;
 import rinsebell.floor.bowl.DayEvent.BasinClosed;
@@ -17,9 +21,13 @@ import rinsebell.floor.bowl.DayEvent.Outage;
 import rinsebell.floor.bowl.DayEvent.RecipeFilled;
 import rinsebell.floor.bowl.DayEvent.ThrownAway;
 import rinsebell.floor.bowl.DayEvent.TimeMissed;
+import rinsebell.floor.bowl.DayEvent.TurnPinned;
+import rinsebell.floor.bowl.DayEvent.TurnUnpinned;
+import rinsebell.floor.bowl.DayEvent.TurnsAnnounced;
 import rinsebell.floor.bowl.Left;
 import rinsebell.floor.salon.StaffId;
 import rinsebell.floor.unit.Grams;
+import rinsebell.floor.visit.VisitId;
 
 /** What the salon's day holds besides the heads. */
 final class DayEventKinds {
@@ -83,6 +91,30 @@ final class DayEventKinds {
                     (event, out) -> out.whole("basin", event.basin()),
                     in -> new BasinOpened(in.whole("basin"))),
             EventKind.first(
+                    "turn-pinned",
+                    TurnPinned.class,
+                    (event, out) -> out.number("visit", event.visit().value())
+                            .whole("basin", event.basin())
+                            .number("before", Ids.of(event.before())),
+                    in -> new TurnPinned(
+                            new VisitId(in.number("visit")),
+                            in.maybeWhole("basin").orElse(null),
+                            Ids.visit(in, "before"))),
+            EventKind.first(
+                    "turn-unpinned",
+                    TurnUnpinned.class,
+                    (event, out) -> out.number("visit", event.visit().value()),
+                    in -> new TurnUnpinned(new VisitId(in.number("visit")))),
+            EventKind.first(
+                    "turns-announced",
+                    TurnsAnnounced.class,
+                    (event, out) -> out.number("floor", event.floor())
+                            .objects("turns", new TreeMap<>(event.turns()).entrySet(), DayEventKinds::writeTurn),
+                    in -> new TurnsAnnounced(
+                            in.number("floor"),
+                            in.objects("turns", DayEventKinds::readTurn).stream()
+                                    .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue)))),
+            EventKind.first(
                     "outage",
                     Outage.class,
                     (event, out) -> out.instant("from_ms", event.from()).instant("until_ms", event.until()),
@@ -104,6 +136,16 @@ final class DayEventKinds {
 
     private static BowlId bowl(Reading in) {
         return new BowlId(in.number("bowl"));
+    }
+
+    private static void writeTurn(Map.Entry<Long, Announced> turn, Writing out) {
+        out.number("on", turn.getKey())
+                .whole("basin", turn.getValue().basin())
+                .instant("water_ms", turn.getValue().water());
+    }
+
+    private static Map.Entry<Long, Announced> readTurn(Reading in) {
+        return Map.entry(in.number("on"), new Announced(in.whole("basin"), in.instant("water_ms")));
     }
 
     private static void writeLeft(Left left, Writing out) {

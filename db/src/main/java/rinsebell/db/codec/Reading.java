@@ -6,6 +6,7 @@ import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -90,6 +91,10 @@ final class Reading {
         return parsed(name, Duration::parse);
     }
 
+    LocalTime localTime(String name) {
+        return required(name, parsed(name, LocalTime::parse));
+    }
+
     Optional<LocalDate> maybeDate(String name) {
         return parsed(name, LocalDate::parse);
     }
@@ -113,6 +118,10 @@ final class Reading {
 
     List<Long> numbers(String name) {
         return elements(name, JsonNode::canConvertToLong, JsonNode::longValue);
+    }
+
+    List<Integer> wholes(String name) {
+        return elements(name, JsonNode::canConvertToInt, JsonNode::intValue);
     }
 
     List<BigDecimal> decimals(String name) {

@@ -1,6 +1,11 @@
 package rinsebell.db.codec;
 
+import java.time.DayOfWeek;
+import java.time.Duration;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import rinsebell.floor.product.ProductId;
 import rinsebell.floor.product.Tub;
 import rinsebell.floor.salon.RecipeId;
@@ -13,10 +18,16 @@ import rinsebell.floor.salon.SalonEvent.ProductOffered;
 import rinsebell.floor.salon.SalonEvent.RecipeDropped;
 import rinsebell.floor.salon.SalonEvent.RecipeKept;
 import rinsebell.floor.salon.SalonEvent.RecipeRevised;
+import rinsebell.floor.salon.SalonEvent.ServiceTimesSet;
+import rinsebell.floor.salon.SalonEvent.ShiftsSet;
 import rinsebell.floor.salon.SalonEvent.StaffChanged;
 import rinsebell.floor.salon.SalonEvent.StaffEntered;
+import rinsebell.floor.salon.SalonEvent.TimesLearned;
 import rinsebell.floor.salon.SalonEvent.TubPriced;
+import rinsebell.floor.salon.Service;
+import rinsebell.floor.salon.Shift;
 import rinsebell.floor.salon.StaffId;
+import rinsebell.floor.salon.Stretch;
 import rinsebell.floor.unit.Grams;
 
 /** The set-up. */
@@ -69,6 +80,32 @@ final class SalonEventKinds {
                             new ProductId(in.number("product")),
                             new Tub(new Grams(in.decimal("grams")), in.decimal("price")))),
             EventKind.first(
+                    "shifts-set",
+                    ShiftsSet.class,
+                    (event, out) -> out.number("staff", event.staff().value())
+                            .objects("shifts", event.shifts(), SalonEventKinds::writeShift),
+                    in -> new ShiftsSet(
+                            new StaffId(in.number("staff")), in.objects("shifts", SalonEventKinds::readShift))),
+            EventKind.first(
+                    "service-times-set",
+                    ServiceTimesSet.class,
+                    (event, out) -> out.objects(
+                            "times",
+                            new TreeMap<>(event.times()).entrySet(),
+                            (time, into) ->
+                                    into.constant("service", time.getKey()).duration("takes", time.getValue())),
+                    in -> new ServiceTimesSet(in.objects("times", SalonEventKinds::readTime).stream()
+                            .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue)))),
+            EventKind.first(
+                    "times-learned",
+                    TimesLearned.class,
+                    (event, out) -> out.objects(
+                            "times",
+                            new TreeMap<>(event.times()).entrySet(),
+                            (time, into) -> into.constant("of", time.getKey()).wholes("measured", time.getValue())),
+                    in -> new TimesLearned(in.objects("times", SalonEventKinds::readLearned).stream()
+                            .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue)))),
+            EventKind.first(
                     "policy-set",
                     PolicySet.class,
                     (event, out) -> out.object("policy", event.policy(), PolicyJson::write),
@@ -93,4 +130,22 @@ final class SalonEventKinds {
                     in -> new RecipeDropped(new RecipeId(in.number("recipe")), in.flag("dropped"))));
 
     private SalonEventKinds() {}
+
+    private static void writeShift(Shift shift, Writing out) {
+        out.constant("day", shift.day())
+                .text("from", shift.from().toString())
+                .text("until", shift.until().toString());
+    }
+
+    private static Shift readShift(Reading in) {
+        return new Shift(in.constant("day", DayOfWeek.class), in.localTime("from"), in.localTime("until"));
+    }
+
+    private static Map.Entry<Service, Duration> readTime(Reading in) {
+        return Map.entry(in.constant("service", Service.class), in.duration("takes"));
+    }
+
+    private static Map.Entry<Stretch, List<Integer>> readLearned(Reading in) {
+        return Map.entry(in.constant("of", Stretch.class), in.wholes("measured"));
+    }
 }

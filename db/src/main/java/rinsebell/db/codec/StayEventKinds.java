@@ -2,6 +2,7 @@ package rinsebell.db.codec;
 
 import java.util.List;
 import rinsebell.floor.salon.Place;
+import rinsebell.floor.salon.Service;
 import rinsebell.floor.visit.StayEvent.Arrived;
 import rinsebell.floor.visit.StayEvent.ClientLinked;
 import rinsebell.floor.visit.StayEvent.GateAnswered;
@@ -9,6 +10,9 @@ import rinsebell.floor.visit.StayEvent.HandedOver;
 import rinsebell.floor.visit.StayEvent.Left;
 import rinsebell.floor.visit.StayEvent.Moved;
 import rinsebell.floor.visit.StayEvent.Relabelled;
+import rinsebell.floor.visit.StayEvent.ServiceBegan;
+import rinsebell.floor.visit.StayEvent.ServiceEnded;
+import rinsebell.floor.visit.StayEvent.ServicesListed;
 
 /** Where a client is, and with whom. */
 final class StayEventKinds {
@@ -48,6 +52,21 @@ final class StayEventKinds {
                     (event, out) ->
                             out.number("stylist", Ids.of(event.stylist())).number("helper", Ids.of(event.helper())),
                     in -> new HandedOver(Ids.staff(in, "stylist"), Ids.staff(in, "helper"))),
+            EventKind.first(
+                    "services-listed",
+                    ServicesListed.class,
+                    (event, out) -> out.inOrder("services", event.services()),
+                    in -> new ServicesListed(in.maybeConstants("services", Service.class))),
+            EventKind.first(
+                    "service-began",
+                    ServiceBegan.class,
+                    (event, out) -> out.constant("service", event.service()),
+                    in -> new ServiceBegan(in.constant("service", Service.class))),
+            EventKind.first(
+                    "service-ended",
+                    ServiceEnded.class,
+                    (event, out) -> out.constant("service", event.service()),
+                    in -> new ServiceEnded(in.constant("service", Service.class))),
             EventKind.bare("left", Left.class, Left::new));
 
     private StayEventKinds() {}

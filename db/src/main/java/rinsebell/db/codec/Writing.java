@@ -86,10 +86,24 @@ final class Writing {
         return this;
     }
 
+    /** In their order. */
+    Writing wholes(String name, Collection<Integer> values) {
+        var array = object.putArray(name);
+        values.forEach(array::add);
+        return this;
+    }
+
     /** Sorted, since a set comes in any order. */
     Writing decimals(String name, Collection<BigDecimal> values) {
         var array = object.putArray(name);
         values.stream().sorted().map(BigDecimal::toPlainString).forEach(array::add);
+        return this;
+    }
+
+    /** In their order. */
+    Writing inOrder(String name, Collection<? extends Enum<?>> values) {
+        var array = object.putArray(name);
+        values.forEach(value -> array.add(value.name()));
         return this;
     }
 

@@ -4,9 +4,11 @@ import static java.time.Duration.ofMinutes;
 import static java.time.Duration.ofSeconds;
 
 import java.math.BigDecimal;
+import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
@@ -21,6 +23,7 @@ import rinsebell.floor.bell.BellKey;
 import rinsebell.floor.bell.BellKind;
 import rinsebell.floor.bell.Priority;
 import rinsebell.floor.bell.Stage;
+import rinsebell.floor.bowl.Announced;
 import rinsebell.floor.bowl.BowlId;
 import rinsebell.floor.bowl.BowlReason;
 import rinsebell.floor.bowl.DayEvent;
@@ -38,7 +41,10 @@ import rinsebell.floor.salon.Policy;
 import rinsebell.floor.salon.RecipeId;
 import rinsebell.floor.salon.Role;
 import rinsebell.floor.salon.SalonEvent;
+import rinsebell.floor.salon.Service;
+import rinsebell.floor.salon.Shift;
 import rinsebell.floor.salon.StaffId;
+import rinsebell.floor.salon.Stretch;
 import rinsebell.floor.unit.Grams;
 import rinsebell.floor.visit.ApplicationId;
 import rinsebell.floor.visit.Area;
@@ -97,7 +103,15 @@ public final class EventSamples {
                     new Policy.SkinTestRule(Duration.ofHours(48), 30),
                     Map.of(),
                     1)),
-            new SalonEvent.TubPriced(new ProductId(5), new Tub(Grams.of("450"), new BigDecimal("27.5"))));
+            new SalonEvent.TubPriced(new ProductId(5), new Tub(Grams.of("450"), new BigDecimal("27.5"))),
+            new SalonEvent.ShiftsSet(
+                    new StaffId(3),
+                    List.of(
+                            new Shift(DayOfWeek.SATURDAY, LocalTime.of(9, 0), LocalTime.of(13, 0)),
+                            new Shift(DayOfWeek.SATURDAY, LocalTime.of(13, 30), LocalTime.of(18, 0)))),
+            new SalonEvent.ShiftsSet(new StaffId(4), List.of()),
+            new SalonEvent.ServiceTimesSet(Map.of(Service.CUT, ofMinutes(35), Service.BLOW_DRY, ofMinutes(20))),
+            new SalonEvent.TimesLearned(Map.of(Stretch.RINSING, List.of(540, 431), Stretch.DEVELOPING, List.of(812))));
 
     private static final List<Event> DAY = List.of(
             new DayEvent.Mixed(RECIPE, BowlReason.ANOTHER_ROUND, new VisitId(11)),
@@ -117,7 +131,13 @@ public final class EventSamples {
             new DayEvent.DayEnded(),
             new DayEvent.ThrownAway(BOWL, new Left.Estimated(Left.Quarters.NOTHING)),
             new DayEvent.ThrownAway(BOWL, new Left.Weighed(Grams.of("12.5"))),
-            new DayEvent.LeftTold(BOWL, new Left.Estimated(Left.Quarters.THREE_QUARTERS)));
+            new DayEvent.LeftTold(BOWL, new Left.Estimated(Left.Quarters.THREE_QUARTERS)),
+            new DayEvent.TurnPinned(new VisitId(11), 2, new VisitId(12)),
+            new DayEvent.TurnPinned(new VisitId(11), null, new VisitId(12)),
+            new DayEvent.TurnPinned(new VisitId(11), 1, null),
+            new DayEvent.TurnUnpinned(new VisitId(11)),
+            new DayEvent.TurnsAnnounced(
+                    40, Map.of(21L, new Announced(1, TEN), 25L, new Announced(2, TEN.plusSeconds(480)))));
 
     private static final List<Event> STAY = List.of(
             new StayEvent.Arrived(Place.chair(3), new StaffId(3), new StaffId(4), new ClientId(9)),
@@ -136,7 +156,11 @@ public final class EventSamples {
             new StayEvent.Moved(Place.basin(2)),
             new StayEvent.HandedOver(new StaffId(5), new StaffId(6)),
             new StayEvent.HandedOver(null, null),
-            new StayEvent.Left());
+            new StayEvent.Left(),
+            new StayEvent.ServicesListed(List.of(Service.BOWL, Service.TONER, Service.CUT, Service.BLOW_DRY)),
+            new StayEvent.ServicesListed(List.of()),
+            new StayEvent.ServiceBegan(Service.CUT),
+            new StayEvent.ServiceEnded(Service.CUT));
 
     private static final List<Event> WORK = List.of(
             new WorkEvent.PutOn(BOWL, Area.FOILS_LEFT, Zone.OFF_SCALP, Cover.FOIL, ofMinutes(35)),

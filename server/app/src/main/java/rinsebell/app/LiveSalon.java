@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
+import java.util.UUID;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import rinsebell.app.api.ClientReads;
@@ -17,6 +18,8 @@ import rinsebell.app.api.UseReads;
 import rinsebell.app.asset.AssetRoutes;
 import rinsebell.app.desk.BellWatch;
 import rinsebell.app.desk.FloorDesk;
+import rinsebell.app.desk.PlanWatch;
+import rinsebell.app.desk.Press;
 import rinsebell.app.desk.PressMemory;
 import rinsebell.app.desk.Snapshot;
 import rinsebell.app.door.Routes;
@@ -50,9 +53,13 @@ import rinsebell.app.use.UseDays;
 import rinsebell.app.use.UseRoutes;
 import rinsebell.db.Clients;
 import rinsebell.db.Rebuild;
+import rinsebell.floor.Asked;
 import rinsebell.floor.Fact;
 import rinsebell.floor.Ledger;
 import rinsebell.floor.TextId;
+import rinsebell.floor.command.Announce;
+import rinsebell.planner.BasinPlanner;
+import rinsebell.planner.Budget;
 import rinsebell.web.board.Moment;
 import rinsebell.web.board.ReasonTelling;
 
@@ -68,6 +75,7 @@ final class LiveSalon implements AutoCloseable {
     private final Feed feed;
     private final FeedRoutes feedRoutes;
     private final BellWatch watch;
+    private final PlanWatch plans;
     private final FloorDesk desk;
     private final SoundLog sounds;
     private final Pressing pressing;
@@ -128,6 +136,12 @@ final class LiveSalon implements AutoCloseable {
                         facts -> followClock(facts, clock, marker, feed),
                         this::show,
                         LiveSalon::stopAtOnce));
+        plans = new PlanWatch(
+                () -> live.snapshot().floor(),
+                clock::now,
+                new BasinPlanner(Budget.QUICK, new MachineTime()::monotonicNanos),
+                told -> announce(told, clock));
+        plans.moved();
         pressing = new Pressing(desk, clock, kept.clients());
         sounds = new SoundLog(kept.days().soundings()::add, clock::now);
         sounds.begin();
@@ -183,6 +197,12 @@ final class LiveSalon implements AutoCloseable {
         feed.publish();
     }
 
+    /** A press like any other, but nobody waits for its answer. Its id has a space, which no other has. */
+    private void announce(Announce told, SalonClock clock) {
+        var id = "turns for " + told.floor() + " " + UUID.randomUUID();
+        var unused = desk.press(new Press(id, "", id, told, Asked.at(clock.now())));
+    }
+
     /** Devices that are there hear at once that what they kept may show it. */
     private void forget(Set<TextId> texts) {
         desk.forget(texts);
@@ -194,6 +214,7 @@ final class LiveSalon implements AutoCloseable {
         live.show(next);
         feed.publish();
         watch.moved();
+        plans.moved();
     }
 
     /** Nobody knows what is on disk, so nothing more may be said: not even what an orderly stop would still send. */
@@ -222,6 +243,7 @@ final class LiveSalon implements AutoCloseable {
     public void close() {
         listenersShown.close();
         watch.close();
+        plans.close();
         desk.close();
         sounds.close();
     }

@@ -1,6 +1,7 @@
 package rinsebell.floor;
 
 import rinsebell.floor.command.Acknowledge;
+import rinsebell.floor.command.Announce;
 import rinsebell.floor.command.Arrange;
 import rinsebell.floor.command.CatchUp;
 import rinsebell.floor.command.DivideBowl;
@@ -40,6 +41,7 @@ public sealed interface Command
                 WithdrawFact,
                 Acknowledge,
                 Shelve,
+                Announce,
                 EndDay {
     /**
      * What the floor answers. Pure: the same floor and the same question give the same answer.

@@ -16,6 +16,8 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import rinsebell.floor.basin.Outlook;
 import rinsebell.floor.bell.Bell;
 import rinsebell.floor.bell.Peal;
 import rinsebell.floor.bell.Seen;
@@ -46,6 +48,7 @@ public final class Floor {
     private final Day day;
     private final Map<VisitId, Visit> visits;
     private volatile Rung rung;
+    private volatile @Nullable Outlook outlook;
 
     /**
      * @param peal of this floor or, until somebody asks for its bells, of one before it
@@ -306,6 +309,19 @@ public final class Floor {
             rung = known;
         }
         return known.peal.bells();
+    }
+
+    /**
+     * What is coming at the basins, seen from an instant. Kept for as long as it is asked for the same minute: every board
+     * of one moment tells the same plan.
+     */
+    public Outlook outlook(Instant now) {
+        var known = outlook;
+        if (known == null || !known.isOf(now)) {
+            known = Outlook.of(this, now);
+            outlook = known;
+        }
+        return known;
     }
 
     /** What somebody has seen of bells. */

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
-import rinsebell.floor.basin.Dispatch;
 import rinsebell.floor.basin.Turn;
 import rinsebell.floor.bell.BellKind;
 import rinsebell.floor.salon.Place;
@@ -23,9 +22,11 @@ import rinsebell.web.view.Urgency;
 public final class BasinBoard {
     private final Moment moment;
     private final BasinRows rows;
+    private final TurnTelling turns;
 
     public BasinBoard(Moment moment) {
         this.moment = moment;
+        this.turns = new TurnTelling(moment);
         this.rows = new BasinRows(moment);
     }
 
@@ -33,6 +34,7 @@ public final class BasinBoard {
         var all = new ArrayList<Fragment>();
         all.add(strip());
         all.add(axis());
+        all.add(turns.troubles());
         all.add(next());
         all.addAll(basins());
         return all;
@@ -50,11 +52,11 @@ public final class BasinBoard {
         return rows.all();
     }
 
-    /** Who burns comes first, then what rings; then the turns of the dispatch rule, and who has something on at a basin, by the clock. */
+    /** Who burns comes first, then what rings; then the turns of the plan, and who has something on at a basin, by the clock. */
     public HeadList next() {
         var ranked = new ArrayList<Ranked>();
         atBasins().forEach(ranked::add);
-        for (var turn : Dispatch.of(moment.floor())) {
+        for (var turn : turns.next()) {
             moment.floor().visit(turn.visit()).ifPresent(visit -> ranked.add(ranked(visit, card(turn, visit))));
         }
         var cards = new ArrayList<>(ranked.stream().sorted().map(Ranked::card).toList());
@@ -92,8 +94,7 @@ public final class BasinBoard {
 
     private HeadCard card(Turn turn, Visit visit) {
         var head = new HeadTelling(moment, visit, false);
-        var basin = rows.basin(turn).map(Place.Basin::letter).orElse("–");
-        return card(head, due(head, turn, basin));
+        return card(head, due(head, turn));
     }
 
     private HeadCard card(HeadTelling head, Due due) {
@@ -101,22 +102,14 @@ public final class BasinBoard {
     }
 
     /** The turn at the basin; a rinse that rings comes before it. Looks at hair and scalp are the stylist's. */
-    private Due due(HeadTelling head, Turn turn, String basin) {
+    private Due due(HeadTelling head, Turn turn) {
         return head.rinse()
                 .filter(due -> due.urgency() == Urgency.MEDIUM || due.urgency() == Urgency.HIGH)
-                .map(due ->
-                        new Due(moment.say("basins.ringing", due.what(), basin), due.at(), due.urgency(), aside(turn)))
-                .orElseGet(() -> new Due(
-                        moment.say("basins.to", basin, moment.clock(turn.startBy())),
-                        turn.startBy(),
-                        Urgency.CALM,
-                        aside(turn)));
-    }
-
-    private String aside(Turn turn) {
-        var by = moment.clock(turn.rinseBy());
-        return turn.earliest().isBefore(turn.rinseBy()) && turn.earliest().isAfter(turn.knownSince())
-                ? moment.say("basins.aside.ready", moment.clock(turn.earliest()), by)
-                : moment.say("basins.aside", by);
+                .map(due -> new Due(
+                        moment.say("basins.ringing", due.what(), turns.letter(turn)),
+                        due.at(),
+                        due.urgency(),
+                        turns.aside(turn)))
+                .orElseGet(() -> turns.due(turn));
     }
 }

@@ -3,39 +3,33 @@ package rinsebell.web.board;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import rinsebell.floor.basin.Dispatch;
+import rinsebell.floor.basin.Outlook;
 import rinsebell.floor.basin.Turn;
-import rinsebell.floor.clock.HeadTiming;
+import rinsebell.floor.basin.Work;
 import rinsebell.floor.salon.Place;
-import rinsebell.floor.unit.Instants;
 import rinsebell.floor.visit.Visit;
-import rinsebell.floor.visit.VisitId;
 import rinsebell.web.view.BasinRow;
 import rinsebell.web.view.Ribbon;
 import rinsebell.web.view.Ribbon.Bar;
 import rinsebell.web.view.Ribbon.BarKind;
 import rinsebell.web.view.Ribbon.Lane;
+import rinsebell.web.view.Ribbon.Mark;
+import rinsebell.web.view.Ribbon.MarkKind;
 import rinsebell.web.view.Urgency;
 
-/** The basins on the chairs' axis: who is there, and the turns that the dispatch rule keeps for the next. */
+/** The basins on the chairs' axis: who is there, and the turns that are kept for the next. */
 final class BasinRows {
     private final Moment moment;
-    private final List<Turn> turns;
+    private final Outlook outlook;
     private final Duration rinsing;
-    private final Map<VisitId, Place.Basin> kept;
 
     BasinRows(Moment moment) {
         this.moment = moment;
-        this.turns = Dispatch.of(moment.floor());
+        this.outlook = moment.floor().outlook(moment.now());
         this.rinsing = moment.floor().salon().policy().working().rinsing();
-        this.kept = kept();
     }
 
     List<BasinRow> all() {
@@ -44,58 +38,15 @@ final class BasinRows {
                 .toList();
     }
 
-    private List<Place.Basin> open() {
-        return IntStream.rangeClosed(1, moment.floor().salon().rooms().basins())
-                .filter(number -> !moment.floor().day().closedBasins().containsKey(number))
-                .mapToObj(Place.Basin::new)
-                .toList();
-    }
-
-    /** Each head in its order goes to the basin that is free first. */
-    private Map<VisitId, Place.Basin> kept() {
-        var free = new LinkedHashMap<Place.Basin, Instant>();
-        open().forEach(basin -> free.put(basin, freeFrom(basin)));
-        var kept = new HashMap<VisitId, Place.Basin>();
-        for (var turn : free.isEmpty() ? List.<Turn>of() : turns) {
-            var basin = free.entrySet().stream()
-                    .min(Map.Entry.comparingByValue())
-                    .orElseThrow()
-                    .getKey();
-            kept.put(turn.visit(), basin);
-            free.merge(basin, turn.startBy(), Instants::later);
-            free.computeIfPresent(basin, (same, from) -> from.plus(rinsing));
-        }
-        return kept;
-    }
-
-    /** A basin at which somebody is serves nobody else before it is empty; one that is empty has been free for ever. */
-    private Instant freeFrom(Place.Basin basin) {
-        return moment.floor().at(basin).stream()
-                .map(visit -> HeadTiming.of(moment.floor(), visit)
-                        .rinseBy()
-                        .map(limit -> limit.at())
-                        .orElse(visit.stay().placeSince())
-                        .plus(rinsing))
-                .max(Comparator.naturalOrder())
-                .orElse(Instant.EPOCH);
-    }
-
-    /** The turns of one basin. */
-    private List<Turn> turnsAt(Place.Basin basin) {
-        return turns.stream()
-                .filter(turn -> basin(turn).filter(basin::equals).isPresent())
-                .toList();
-    }
-
-    /** The basin that is kept for a turn; empty when every basin is out of order. */
-    Optional<Place.Basin> basin(Turn turn) {
-        return Optional.ofNullable(kept.get(turn.visit()));
-    }
-
     /** Where a head that is not at a basin yet can be rinsed this minute. */
     Optional<Place.Basin> freeFor(Visit visit) {
-        return Optional.ofNullable(kept.get(visit.id()))
+        return outlook.turn(visit.id())
+                .map(turn -> new Place.Basin(turn.basin()))
                 .filter(basin -> moment.floor().at(basin).isEmpty());
+    }
+
+    private boolean isClosed(Place.Basin basin) {
+        return moment.floor().day().closedBasins().containsKey(basin.number());
     }
 
     private BasinRow row(Place.Basin basin) {
@@ -107,9 +58,9 @@ final class BasinRows {
     private List<Lane> lanes(Place.Basin basin) {
         var lanes = new ArrayList<List<Bar>>();
         moment.floor().at(basin).forEach(visit -> lay(there(visit), lanes));
-        turnsAt(basin).forEach(turn -> lay(List.of(kept(turn)), lanes));
+        outlook.plan().at(basin.number()).forEach(turn -> lay(bars(turn), lanes));
         return IntStream.range(0, lanes.size())
-                .mapToObj(i -> new Lane(i, lanes.size(), lanes.get(i), List.of(), List.of()))
+                .mapToObj(i -> new Lane(i, lanes.size(), lanes.get(i), marks(basin, lanes.get(i)), List.of()))
                 .toList();
     }
 
@@ -122,25 +73,26 @@ final class BasinRows {
 
     /** Whoever stays longer than a rinse takes is drawn until now, and nobody knows for how long. */
     private static boolean overlap(Bar one, Bar other) {
-        return one.kind() != BarKind.LINGERING
-                && other.kind() != BarKind.LINGERING
-                && one.from() < other.until()
-                && other.from() < one.until();
+        return takesRoom(one) && takesRoom(other) && one.from() < other.until() && other.from() < one.until();
+    }
+
+    private static boolean takesRoom(Bar bar) {
+        return bar.kind() != BarKind.LINGERING && bar.kind() != BarKind.WINDOW && bar.kind() != BarKind.BEFORE;
     }
 
     private String state(Place.Basin basin) {
-        if (!open().contains(basin)) {
+        if (isClosed(basin)) {
             return moment.say("basin.closed");
         }
         return moment.floor().at(basin).stream()
                 .findFirst()
                 .map(visit -> moment.say("basin.has", moment.label(visit)))
-                .or(() -> turnsAt(basin).stream().findFirst().map(this::next))
+                .or(() -> outlook.plan().at(basin.number()).stream().findFirst().map(this::next))
                 .orElse(moment.say("free"));
     }
 
     private String next(Turn turn) {
-        return moment.say("basin.next", label(turn), moment.clock(turn.startBy()));
+        return moment.say("basin.next", label(turn), moment.clock(turn.water()));
     }
 
     private List<Bar> there(Visit visit) {
@@ -151,8 +103,40 @@ final class BasinRows {
                 bar(BarKind.AT_BASIN, from, until, moment.label(visit)));
     }
 
-    private Bar kept(Turn turn) {
-        return bar(BarKind.KEPT, turn.startBy(), turn.startBy().plus(rinsing), label(turn));
+    /** The work before the basin, the stay, and within it the time in which a toner works. */
+    private List<Bar> bars(Turn turn) {
+        var all = new ArrayList<Bar>();
+        var kind = turn.isLate() ? BarKind.TOO_LATE : BarKind.KEPT;
+        if (turn.begin().isBefore(turn.water())) {
+            all.add(bar(BarKind.BEFORE, turn.begin(), turn.water(), ""));
+        }
+        all.add(bar(kind, turn.water(), turn.end(), label(turn)));
+        all.add(bar(BarKind.WINDOW, turn.job().earliest(), turn.job().latest(), ""));
+        var at = turn.water();
+        for (var part : turn.job().work().parts()) {
+            var until = at.plus(part.takes());
+            if (part.what() == Work.What.TONER_WORKS) {
+                all.add(bar(BarKind.TONER, at, until, ""));
+            }
+            at = until;
+        }
+        return all;
+    }
+
+    /** By when the water of each must be on. */
+    private List<Mark> marks(Place.Basin basin, List<Bar> lane) {
+        return outlook.plan().at(basin.number()).stream()
+                .filter(turn -> lane.stream().anyMatch(bar -> isOf(bar, turn)))
+                .map(turn -> new Mark(
+                        MarkKind.LATEST,
+                        moment.second(turn.job().latest()),
+                        turn.isLate() ? Urgency.MEDIUM : Urgency.CALM))
+                .toList();
+    }
+
+    private boolean isOf(Bar bar, Turn turn) {
+        return (bar.kind() == BarKind.KEPT || bar.kind() == BarKind.TOO_LATE)
+                && bar.from() == moment.second(turn.water());
     }
 
     /** The chair; whoever waits on the bench goes by their own label. */

@@ -9,8 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
-import rinsebell.floor.basin.Dispatch;
-import rinsebell.floor.basin.Turn;
 import rinsebell.floor.clock.HeadTiming;
 import rinsebell.floor.salon.Place;
 import rinsebell.floor.unit.Instants;
@@ -28,7 +26,7 @@ public final class DeskBoardTelling {
     }
 
     public List<Fragment> fragments() {
-        return List.of(strip(), board());
+        return List.of(strip(), new TurnTelling(moment).troubles(), board());
     }
 
     public BellStrip strip() {
@@ -64,7 +62,7 @@ public final class DeskBoardTelling {
                 .min(Map.Entry.comparingByValue())
                 .ifPresent(next -> all.add(moment.say(
                         "desk.walkin.next", next.getKey().toString(), moment.clock(rounded(next.getValue())))));
-        if (Dispatch.of(moment.floor()).stream().anyMatch(Turn::isClash)) {
+        if (!moment.floor().outlook(moment.now()).plan().isSafe()) {
             all.add(moment.say("desk.walkin.clash"));
         }
         return all;

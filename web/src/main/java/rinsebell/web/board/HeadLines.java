@@ -5,8 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import rinsebell.floor.basin.Dispatch;
-import rinsebell.floor.basin.Turn;
 import rinsebell.floor.clock.Limit;
 import rinsebell.floor.clock.Timing;
 import rinsebell.floor.product.Develops;
@@ -33,10 +31,7 @@ final class HeadLines {
         foilsOut(lines);
         new HeatTelling(head).line().ifPresent(lines::add);
         head.timing.timings().forEach(timing -> application(timing, many, lines));
-        Dispatch.of(moment.floor()).stream()
-                .filter(turn -> turn.visit().equals(head.visit.id()) && turn.isBroughtForward())
-                .map(Turn::startBy)
-                .forEach(at -> lines.add(new Line(moment.say("line.basin"), moment.clock(at), at, Urgency.CALM)));
+        lines.addAll(new TurnTelling(moment).lines(head.visit));
         head.visit
                 .lastScalpCheck()
                 .ifPresent(check -> lines.add(

@@ -56,6 +56,7 @@ public record LivePages(
                         Boards.BASINS,
                         board.strip()),
                 board.axis(),
+                new TurnTelling(moment).troubles(),
                 board.next(),
                 board.basins());
     }
@@ -64,6 +65,7 @@ public record LivePages(
         var board = new DeskBoardTelling(moment);
         return new DeskPage(
                 shell(moment.say("nav.desk"), Nav.DESK, Look.LIGHT, Codes.of(Crowd.DESK), Boards.DESK, board.strip()),
+                new TurnTelling(moment).troubles(),
                 board.board());
     }
 

@@ -19,6 +19,7 @@ import rinsebell.floor.visit.LookEvent;
 import rinsebell.floor.visit.OnApplication;
 import rinsebell.floor.visit.StayEvent;
 import rinsebell.floor.visit.Visit;
+import rinsebell.floor.visit.VisitId;
 import rinsebell.floor.visit.WorkEvent;
 import rinsebell.web.board.FindingTelling;
 import rinsebell.web.board.LeftTelling;
@@ -88,6 +89,15 @@ final class FactDetail {
         }
         if (event instanceof StayEvent.HandedOver handed) {
             return Stream.of(moment.name(handed.stylist()), helps(moment.name(handed.helper())));
+        }
+        if (event instanceof StayEvent.ServicesListed listed) {
+            return listed.services().stream().map(moment::say);
+        }
+        if (event instanceof StayEvent.ServiceBegan began) {
+            return Stream.of(moment.say(began.service()));
+        }
+        if (event instanceof StayEvent.ServiceEnded ended) {
+            return Stream.of(moment.say(ended.service()));
         }
         return event instanceof StayEvent.GateAnswered gate ? gate(gate.answers()) : Stream.empty();
     }
@@ -177,7 +187,25 @@ final class FactDetail {
         return room(event);
     }
 
+    private Stream<String> pinned(DayEvent.TurnPinned pin) {
+        var basin = Stream.ofNullable(pin.basin()).map(number -> moment.place(Place.basin(number)));
+        var before = Stream.ofNullable(pin.before())
+                .flatMap(other -> moment.floor().visit(other).stream())
+                .map(other -> moment.say("fact.before", moment.label(other)));
+        return Stream.of(who(pin.visit()), basin, before).flatMap(part -> part);
+    }
+
+    private Stream<String> who(VisitId visit) {
+        return moment.floor().visit(visit).map(moment::label).stream();
+    }
+
     private Stream<String> room(DayEvent event) {
+        if (event instanceof DayEvent.TurnPinned pin) {
+            return pinned(pin);
+        }
+        if (event instanceof DayEvent.TurnUnpinned free) {
+            return who(free.visit());
+        }
         if (event instanceof DayEvent.BasinClosed closed) {
             return Stream.of(moment.place(Place.basin(closed.basin())));
         }

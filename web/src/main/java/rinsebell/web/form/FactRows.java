@@ -9,6 +9,7 @@ import rinsebell.floor.Event;
 import rinsebell.floor.Fact;
 import rinsebell.floor.Floor;
 import rinsebell.floor.TextId;
+import rinsebell.floor.bowl.DayEvent;
 import rinsebell.floor.visit.StayEvent;
 import rinsebell.floor.visit.VisitId;
 import rinsebell.web.form.SheetPage.Row;
@@ -26,13 +27,18 @@ final class FactRows {
 
     List<Row> of(Stream<rinsebell.floor.Stream> streams) {
         return streams.flatMap(stream -> floor.facts(stream).stream())
-                .filter(fact -> !(fact.event() instanceof Correction))
+                .filter(fact -> isOfPeople(fact.event()))
                 .map(fact -> floor.standing(fact.seq()).orElse(fact))
                 .sorted(Comparator.comparing(Fact::happened)
                         .thenComparingLong(Fact::seq)
                         .reversed())
                 .map(this::row)
                 .toList();
+    }
+
+    /** What the program tells itself is no line of a log. */
+    private static boolean isOfPeople(Event event) {
+        return !(event instanceof Correction) && !(event instanceof DayEvent.TurnsAnnounced);
     }
 
     private Row row(Fact fact) {

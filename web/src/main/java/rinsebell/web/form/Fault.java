@@ -21,6 +21,8 @@ public enum Fault {
     UNPRINTABLE,
     NOT_A_CHOICE,
     NOT_A_TIME,
+    /** No hours of a day, such as 9:00-13:00. */
+    NOT_HOURS,
     NOT_A_DATE,
     /** A day after today. */
     STILL_TO_COME,

@@ -21,6 +21,8 @@ final class SalonForms {
         presses.enter("salon", Presses.PLAIN, PressForm.asking(SalonForms::salon));
         presses.enter("staff", Presses.PLAIN, PressForm.asking(SalonForms::staff));
         presses.enter("staff", Presses.CHANGE, PressForm.asking(SalonForms::change));
+        presses.enter("staff", "hours", PressForm.asking(HoursForm::hours));
+        presses.enter("times", Presses.PLAIN, PressForm.asking(ServiceForm::times));
         presses.enter(
                 "policy",
                 Presses.PLAIN,

@@ -1,5 +1,6 @@
 package rinsebell.web.form;
 
+import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.ZoneId;
 import java.util.List;
@@ -28,6 +29,8 @@ final class SalonPages {
         pages.enter("salon", Presses.PLAIN, SalonPages::setup);
         pages.enter("staff", Presses.PLAIN, SalonPages::staff);
         pages.enter("staff", Presses.CHANGE, Nav.SETUP, SalonPages::change);
+        pages.enter("staff", "hours", Nav.SETUP, SalonPages::hours);
+        pages.enter("times", Presses.PLAIN, Nav.SETUP, SalonPages::times);
         pages.enter("policy", Presses.PLAIN, Nav.SETUP, SalonPages::policy);
     }
 
@@ -39,6 +42,7 @@ final class SalonPages {
                         Press.opens(ask.say("sheet.staff"), "", "/staff"),
                         Press.opens(ask.say("sheet.products"), "", "/products"),
                         Press.opens(ask.say("form.policy"), "", "/policy"),
+                        Press.opens(ask.say("form.times"), "", "/times"),
                         Press.opens(ask.say("sheet.clients"), "", "/clients"))
                 : List.<Press>of();
         var intro = ask.salon().isSetUp() ? "" : ask.say("form.salon.first");
@@ -97,12 +101,13 @@ final class SalonPages {
                 away ? "/day/back" : "/day/break",
                 new Press.Hidden("staff", Choices.number(id)));
         var change = Press.opens(ask.say("form.staff.change"), "", "/staff/" + id);
+        var hours = Press.opens(ask.say("form.staff.hours"), "", "/staff/" + id + "/hours");
         return new Row(
                 "",
                 ask.moment().name(member.id()),
                 ask.moment().say(member.role()),
                 !member.working(),
-                member.working() ? List.of(change, rest) : List.of(change));
+                member.working() ? List.of(change, hours, rest) : List.of(change));
     }
 
     private static Form change(PageAsk ask) {
@@ -115,6 +120,24 @@ final class SalonPages {
                         ask.say("field.working"),
                         member.map(StaffMember::working).orElse(true))
                 .form("/staff/" + ask.id(), "/staff");
+    }
+
+    private static Form hours(PageAsk ask) {
+        var shifts = ask.salon().basinHours().of(new StaffId(ask.id()));
+        var draft = new FormDraft(ask, "staff.hours");
+        for (var day : DayOfWeek.values()) {
+            draft.text(HoursForm.field(day), HoursForm.written(shifts, day));
+        }
+        return draft.form("/staff/" + ask.id() + "/hours", "/staff");
+    }
+
+    private static Form times(PageAsk ask) {
+        var times = ask.salon().times();
+        var draft = new FormDraft(ask, "times");
+        ServiceForm.timed()
+                .forEach(service -> draft.number(
+                        ServiceForm.field(service), ask.moment().say(service), minutes(times.of(service))));
+        return draft.form("/times", SETUP);
     }
 
     private static Form policy(PageAsk ask) {

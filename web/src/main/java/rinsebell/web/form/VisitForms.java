@@ -3,9 +3,12 @@ package rinsebell.web.form;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import rinsebell.floor.Command;
+import rinsebell.floor.bowl.DayEvent;
 import rinsebell.floor.client.ClientCard;
+import rinsebell.floor.command.OnDay;
 import rinsebell.floor.command.Report;
 import rinsebell.floor.command.Welcome;
+import rinsebell.floor.salon.Place;
 import rinsebell.floor.visit.ClientId;
 import rinsebell.floor.visit.Gate;
 import rinsebell.floor.visit.StayEvent;
@@ -24,6 +27,14 @@ final class VisitForms {
         presses.enter(VISITS, "hand-over", reporting(VisitForms::handOver));
         presses.enter(VISITS, "label", PressForm.asking(VisitForms::label));
         presses.enter(VISITS, "client", reporting(entries -> new StayEvent.ClientLinked(client(entries))));
+        presses.enter(VISITS, "services", reporting(ServiceForm::listed));
+        presses.enter(
+                VISITS,
+                "service-begin",
+                reporting(entries -> new StayEvent.ServiceBegan(ServiceForm.service(entries))));
+        presses.enter(
+                VISITS, "service-end", reporting(entries -> new StayEvent.ServiceEnded(ServiceForm.service(entries))));
+        presses.enter(VISITS, "turn", PressForm.asking(VisitForms::turn));
         presses.enter(VISITS, "leave", reporting(entries -> new StayEvent.Left()));
     }
 
@@ -95,6 +106,17 @@ final class VisitForms {
     private static Command label(Entries entries) {
         var label = entries.neededText("label", Entries.LONGEST_LABEL);
         return Report.of(EntryHeads.visit(entries), new StayEvent.Relabelled()).with(label);
+    }
+
+    /** Nothing chosen is nothing pinned. */
+    private static Command turn(Entries entries) {
+        var visit = EntryHeads.visit(entries);
+        var basin = EntryPlaces.basin(entries, "basin").map(Place.Basin::number).orElse(null);
+        var before = EntryHeads.visitOrNull(entries, "before");
+        return new OnDay(
+                basin == null && before == null
+                        ? new DayEvent.TurnUnpinned(visit)
+                        : new DayEvent.TurnPinned(visit, basin, before));
     }
 
     private static @Nullable ClientId client(Entries entries) {

@@ -1,15 +1,21 @@
 package rinsebell.web.form;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import rinsebell.floor.bowl.Pin;
 import rinsebell.floor.client.ClientCard;
+import rinsebell.floor.salon.Place;
+import rinsebell.floor.salon.Service;
 import rinsebell.floor.salon.StaffId;
 import rinsebell.floor.visit.ClientId;
 import rinsebell.floor.visit.Gate;
 import rinsebell.floor.visit.Visit;
+import rinsebell.floor.visit.VisitId;
+import rinsebell.web.Codes;
 import rinsebell.web.view.Form;
 import rinsebell.web.view.Nav;
 import rinsebell.web.view.Press;
@@ -33,6 +39,10 @@ final class VisitPages {
             "gate",
             "move",
             "hand-over",
+            "turn",
+            "services",
+            "service-begin",
+            "service-end",
             "label",
             "client",
             "leave");
@@ -44,6 +54,10 @@ final class VisitPages {
         pages.enter(VisitForms.VISITS, "gate", Nav.FLOOR, VisitPages::gate);
         pages.enter(VisitForms.VISITS, "move", Nav.FLOOR, VisitPages::move);
         pages.enter(VisitForms.VISITS, "hand-over", Nav.FLOOR, VisitPages::handOver);
+        pages.enter(VisitForms.VISITS, "turn", Nav.FLOOR, VisitPages::turn);
+        pages.enter(VisitForms.VISITS, "services", Nav.FLOOR, VisitPages::services);
+        Stream.of("service-begin", "service-end")
+                .forEach(press -> pages.enter(VisitForms.VISITS, press, Nav.FLOOR, ask -> service(ask, press)));
         pages.enter(VisitForms.VISITS, "label", Nav.FLOOR, VisitPages::label);
         pages.enter(
                 VisitForms.VISITS,
@@ -150,6 +164,61 @@ final class VisitPages {
                         staff(ask.visit().map(visit -> visit.stay().helper())))
                 .whenAndWho()
                 .form(at(ask, "hand-over"), back(ask));
+    }
+
+    /** Which basin, and before whom; what is left open is the plan's. */
+    private static Form turn(PageAsk ask) {
+        var pin = Optional.ofNullable(ask.moment().floor().day().pins().get(new VisitId(ask.id())));
+        var basins = Stream.concat(
+                        Stream.of(new FormDraft.Choice("", ask.say("choice.any_basin"))),
+                        Choices.basins(ask).stream().filter(one -> !one.value().isEmpty()))
+                .toList();
+        var others = Choices.visits(ask).stream()
+                .filter(one -> !one.value().equals(Choices.number(ask.id())))
+                .toList();
+        return draft(ask, "turn")
+                .tiles(
+                        "basin",
+                        basins,
+                        pin.flatMap(Pin::at)
+                                .map(number -> new Place.Basin(number).letter())
+                                .orElse(""))
+                .list(
+                        "before",
+                        others,
+                        pin.map(Pin::before)
+                                .map(other -> Choices.number(other.value()))
+                                .orElse(""))
+                .who()
+                .form(at(ask, "turn"), back(ask));
+    }
+
+    private static Form services(PageAsk ask) {
+        var listed = ask.visit().map(visit -> visit.services().listed()).orElse(List.of());
+        return draft(ask, "services")
+                .some(
+                        "services",
+                        services(ask, Arrays.asList(Service.values())),
+                        listed.stream().map(Codes::of).toList())
+                .form(at(ask, "services"), back(ask));
+    }
+
+    private static Form service(PageAsk ask, String press) {
+        var now = ask.visit()
+                .flatMap(visit -> visit.services().now())
+                .map(one -> Codes.of(one.service()))
+                .orElse("");
+        return draft(ask, press)
+                .tiles("service", services(ask, ServiceForm.TOLD), now)
+                .whenAndWho()
+                .form(at(ask, press), back(ask));
+    }
+
+    private static List<FormDraft.Choice> services(PageAsk ask, List<Service> some) {
+        return some.stream()
+                .map(service ->
+                        new FormDraft.Choice(Codes.of(service), ask.moment().say(service)))
+                .toList();
     }
 
     private static String staff(Optional<StaffId> known) {

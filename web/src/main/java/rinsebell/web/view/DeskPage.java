@@ -1,7 +1,7 @@
 package rinsebell.web.view;
 
 /** The front desk's screen. */
-public record DeskPage(Shell shell, DeskBoard board) implements View {
+public record DeskPage(Shell shell, Troubles troubles, DeskBoard board) implements View {
     @Override
     public String template() {
         return "desk.jte";

@@ -64,6 +64,14 @@ public record Ribbon(
         HEAT,
         /** A basin kept for a head. */
         KEPT,
+        /** The same, past the head's rinse-by. */
+        TOO_LATE,
+        /** What is done before the basin: foils out, and the walk. */
+        BEFORE,
+        /** A toner that works at the basin. */
+        TONER,
+        /** From when a head may come to the basin until its water must be on. */
+        WINDOW,
         /** A head at a basin. */
         AT_BASIN,
         /** Still at a basin beyond the usual time, as far as it has gone. */
@@ -75,7 +83,9 @@ public record Ribbon(
         NEXT_CHECK,
         READY_FROM,
         RINSE_BY,
-        RINSED
+        RINSED,
+        /** By when the water of a head that is to come must be on. */
+        LATEST
     }
 
     /** @param text what stands in the bar; may be empty */

@@ -262,7 +262,7 @@ class BoardsTest {
         story.at("10:20");
         head.scalpIs(ScalpCheck.Finding.PINK);
         var card = new BasinBoard(moment("10:21")).next().cards().get(0);
-        assertThat(card.due().what()).isEqualTo("to basin A by 10:55");
+        assertThat(card.due().what()).isEqualTo("to basin A at 10:55");
         assertThat(card.due().instant()).hasValue(at("10:55"));
         assertThat(card.forbidden())
                 .containsExactly("keep it off the scalp", "foils out first", "scalp is pink: go gently, tell L. 2");
@@ -278,7 +278,7 @@ class BoardsTest {
         var bowl = story.mixes(g(60, POWDER), g(60, DEV20));
         next.puts(bowl, offScalp(Area.LENGTHS));
         var cards = new BasinBoard(moment("10:20")).next().cards();
-        assertThat(cards).extracting(card -> card.due().what()).containsExactly("rinse by", "to basin B by 11:09");
+        assertThat(cards).extracting(card -> card.due().what()).containsExactly("rinse by", "to basin B at 11:09");
         assertThat(cards.get(1).presses().get(0).fields()).containsExactly(new Press.Hidden("basin", "B"));
     }
 
@@ -301,7 +301,7 @@ class BoardsTest {
     void aLateLookDoesNotRingAtTheBasin() {
         foils();
         assertThat(new BasinBoard(moment("10:31")).next().cards().get(0).due().what())
-                .isEqualTo("to basin A by 10:55");
+                .isEqualTo("to basin A at 10:55");
         assertThat(new BasinBoard(moment("10:55")).next().cards().get(0).due().what())
                 .isEqualTo("rinse now · basin A");
     }

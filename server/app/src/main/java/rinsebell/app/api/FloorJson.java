@@ -2,9 +2,11 @@ package rinsebell.app.api;
 
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import rinsebell.db.Rebuild;
-import rinsebell.floor.basin.Dispatch;
+import rinsebell.floor.basin.Job;
+import rinsebell.floor.basin.Outlook;
 import rinsebell.floor.basin.Turn;
 import rinsebell.floor.bowl.Day;
 import rinsebell.floor.salon.Place;
@@ -40,15 +42,45 @@ record FloorJson(
 
     record BasinJson(String basin, boolean closed, List<Long> visits) {}
 
-    /** @param clash whether no basin can be kept free for it in time */
-    record TurnJson(long visit, String earliest, String startBy, String rinseBy, boolean clash) {
-        static TurnJson of(Turn turn) {
+    /**
+     * @param basin absent where no basin can be kept for it
+     * @param begin when the work before the basin begins
+     * @param water when water is to be on
+     * @param mustStart when it must be on, so that those behind it are in time
+     * @param clash whether no basin can be kept free for it in time
+     */
+    record TurnJson(
+            long visit,
+            @Nullable String basin,
+            String earliest,
+            @Nullable String begin,
+            @Nullable String water,
+            @Nullable String mustStart,
+            String rinseBy,
+            boolean clash) {
+        static List<TurnJson> all(Outlook outlook) {
+            return Stream.concat(
+                            outlook.plan().turns().stream().map(turn -> of(turn, outlook)),
+                            outlook.plan().without().stream().map(TurnJson::of))
+                    .toList();
+        }
+
+        private static TurnJson of(Turn turn, Outlook outlook) {
             return new TurnJson(
                     turn.visit().value(),
-                    Json.instant(turn.earliest()),
-                    Json.instant(turn.startBy()),
-                    Json.instant(turn.rinseBy()),
-                    turn.isClash());
+                    Codes.of(Place.basin(turn.basin())),
+                    Json.instant(turn.job().earliest()),
+                    Json.instant(turn.begin()),
+                    Json.instant(turn.water()),
+                    Json.instant(outlook.mustStart(turn)),
+                    Json.instant(turn.job().latest()),
+                    turn.isLate());
+        }
+
+        private static TurnJson of(Job without) {
+            var earliest = Json.instant(without.earliest());
+            var rinseBy = Json.instant(without.latest());
+            return new TurnJson(without.visit().value(), null, earliest, null, null, null, rinseBy, true);
         }
     }
 
@@ -72,7 +104,7 @@ record FloorJson(
                 IntStream.rangeClosed(1, floor.salon().rooms().basins())
                         .mapToObj(number -> basin(number, moment))
                         .toList(),
-                Dispatch.of(floor).stream().map(TurnJson::of).toList(),
+                TurnJson.all(floor.outlook(moment.now())),
                 floor.day().onBreak().stream().map(StaffId::value).sorted().toList(),
                 floor.day().gaps().stream().map(GapJson::of).toList(),
                 BellJson.all(moment));

@@ -2,8 +2,11 @@ package rinsebell.floor.bowl;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import rinsebell.floor.Event;
 import rinsebell.floor.Fact;
@@ -12,6 +15,7 @@ import rinsebell.floor.Reason;
 import rinsebell.floor.ReasonCode;
 import rinsebell.floor.salon.Place;
 import rinsebell.floor.salon.StaffId;
+import rinsebell.floor.visit.Visit;
 import rinsebell.floor.visit.VisitId;
 
 /** Something of a salon day that is not on one head. */
@@ -150,6 +154,75 @@ public sealed interface DayEvent extends Event {
         @Override
         public Day applyTo(Day day, Fact fact) {
             return day.basinOpened(basin);
+        }
+    }
+
+    /**
+     * Somebody decided about a head's next turn at a basin; what was decided about it before counts no more.
+     *
+     * @param basin at which, from 1; null for any
+     * @param before the head that it goes before; null for none
+     */
+    record TurnPinned(
+            VisitId visit,
+            @Nullable Integer basin,
+            @Nullable VisitId before) implements DayEvent {
+        @Override
+        public List<Reason> objections(Floor floor) {
+            var known = isHere(floor, visit) && (before == null || (!before.equals(visit) && isHere(floor, before)));
+            var all = new ArrayList<>(Reason.unless(known, ReasonCode.NOT_KNOWN));
+            if (basin != null) {
+                var place = Place.basin(basin);
+                all.addAll(Reason.unless(floor.salon().rooms().has(place), ReasonCode.NO_SUCH_PLACE, place));
+            }
+            return all;
+        }
+
+        private static boolean isHere(Floor floor, VisitId visit) {
+            return floor.visit(visit).filter(Visit::isOpen).isPresent();
+        }
+
+        @Override
+        public Day applyTo(Day day, Fact fact) {
+            return day.pinned(visit, new Pin(basin, before, fact.happened()));
+        }
+
+        @Override
+        public Set<Long> hangsOn() {
+            return before == null ? Set.of(visit.value()) : Set.of(visit.value(), before.value());
+        }
+    }
+
+    /** Nothing is decided any more about a head's next turn at a basin. */
+    record TurnUnpinned(VisitId visit) implements DayEvent {
+        @Override
+        public Day applyTo(Day day, Fact fact) {
+            return day.pinned(visit, null);
+        }
+    }
+
+    /**
+     * The turns at the basins that people were told; what they were told before counts no more.
+     *
+     * @param floor the number of the newest fact that the plan was made for
+     * @param turns by the number of the fact that put the first of each on
+     */
+    record TurnsAnnounced(long floor, Map<Long, Announced> turns) implements DayEvent {
+        public TurnsAnnounced {
+            turns = Map.copyOf(turns);
+        }
+
+        @Override
+        public Day applyTo(Day day, Fact fact) {
+            return day.announced(turns);
+        }
+
+        @Override
+        public Event moved(Duration by) {
+            var next = new TreeMap<Long, Announced>();
+            turns.forEach((anchor, told) ->
+                    next.put(anchor, new Announced(told.basin(), told.water().plus(by))));
+            return new TurnsAnnounced(floor, next);
         }
     }
 

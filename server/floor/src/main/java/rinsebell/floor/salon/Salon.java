@@ -29,6 +29,8 @@ import rinsebell.floor.visit.ClientId;
  * @param productsById every product, in the order in which they were entered
  * @param recipesById every recipe that was kept, in the order in which they were entered
  * @param policy the house's own numbers
+ * @param basinHours who is at the basins when
+ * @param times how long things take here
  */
 public record Salon(
         @Nullable House house,
@@ -36,9 +38,12 @@ public record Salon(
         Map<StaffId, StaffMember> staffById,
         Map<ProductId, Product> productsById,
         Map<RecipeId, KeptRecipe> recipesById,
-        Policy policy) {
+        Policy policy,
+        BasinHours basinHours,
+        Times times) {
     /** Nothing set up yet. */
-    public static final Salon EMPTY = new Salon(null, null, Map.of(), Map.of(), Map.of(), Policy.DEFAULT);
+    public static final Salon EMPTY =
+            new Salon(null, null, Map.of(), Map.of(), Map.of(), Policy.DEFAULT, BasinHours.UNSAID, Times.NONE);
 
     /** A salon day ends in the small hours, so that a late evening belongs to one day. */
     private static final Duration DAY_TURNS = Duration.ofHours(4);
@@ -111,13 +116,14 @@ public record Salon(
     }
 
     Salon withHouse(House next, long seq) {
-        return new Salon(next, new TextId(seq), staffById, productsById, recipesById, policy);
+        return new Salon(next, new TextId(seq), staffById, productsById, recipesById, policy, basinHours, times);
     }
 
     Salon withStaff(StaffId id, Role role, long nameSeq, boolean working) {
         var next = new LinkedHashMap<>(staffById);
         next.put(id, new StaffMember(id, role, new TextId(nameSeq), working));
-        return new Salon(house, name, Collections.unmodifiableMap(next), productsById, recipesById, policy);
+        return new Salon(
+                house, name, Collections.unmodifiableMap(next), productsById, recipesById, policy, basinHours, times);
     }
 
     Salon withProduct(ProductId id, Directions directions) {
@@ -138,7 +144,7 @@ public record Salon(
     }
 
     Salon withPolicy(Policy next) {
-        return new Salon(house, name, staffById, productsById, recipesById, next);
+        return new Salon(house, name, staffById, productsById, recipesById, next, basinHours, times);
     }
 
     private Salon change(ProductId id, UnaryOperator<Product> change) {
@@ -148,7 +154,8 @@ public record Salon(
     private Salon withProduct(Product product) {
         var next = new LinkedHashMap<>(productsById);
         next.put(product.id(), product);
-        return new Salon(house, name, staffById, Collections.unmodifiableMap(next), recipesById, policy);
+        return new Salon(
+                house, name, staffById, Collections.unmodifiableMap(next), recipesById, policy, basinHours, times);
     }
 
     Salon withRecipe(RecipeId id, @Nullable ClientId client, KeptRecipe.Version first) {
@@ -166,6 +173,16 @@ public record Salon(
     private Salon withRecipe(KeptRecipe recipe) {
         var next = new LinkedHashMap<>(recipesById);
         next.put(recipe.id(), recipe);
-        return new Salon(house, name, staffById, productsById, Collections.unmodifiableMap(next), policy);
+        return new Salon(
+                house, name, staffById, productsById, Collections.unmodifiableMap(next), policy, basinHours, times);
+    }
+
+    Salon withShifts(StaffId id, List<Shift> shifts, Instant at) {
+        var next = basinHours.with(id, shifts, at);
+        return new Salon(house, name, staffById, productsById, recipesById, policy, next, times);
+    }
+
+    Salon withTimes(Times next) {
+        return new Salon(house, name, staffById, productsById, recipesById, policy, basinHours, next);
     }
 }

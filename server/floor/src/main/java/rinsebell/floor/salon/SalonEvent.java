@@ -1,7 +1,9 @@
 package rinsebell.floor.salon;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -141,6 +143,56 @@ public sealed interface SalonEvent extends Event {
         @Override
         public Set<Long> hangsOn() {
             return Set.of(product.value());
+        }
+    }
+
+    /**
+     * When somebody is at the basins, week by week; what was said before counts no more.
+     *
+     * @param shifts none for never
+     */
+    record ShiftsSet(StaffId staff, List<Shift> shifts) implements SalonEvent {
+        public ShiftsSet {
+            shifts = List.copyOf(shifts);
+        }
+
+        @Override
+        public Salon applyTo(Salon salon, Fact fact) {
+            return salon.staffMember(staff).isEmpty() ? salon : salon.withShifts(staff, shifts, fact.happened());
+        }
+
+        @Override
+        public List<Reason> objections(Floor floor, Instant now) {
+            return Reason.unless(floor.salon().staffMember(staff).isPresent(), ReasonCode.NOT_KNOWN);
+        }
+
+        @Override
+        public Set<Long> hangsOn() {
+            return Set.of(staff.value());
+        }
+    }
+
+    /** How long services take here; one that is not named takes what is usual. */
+    record ServiceTimesSet(Map<Service, Duration> times) implements SalonEvent {
+        public ServiceTimesSet {
+            times = Map.copyOf(times);
+        }
+
+        @Override
+        public Salon applyTo(Salon salon, Fact fact) {
+            return salon.withTimes(salon.times().saying(times));
+        }
+    }
+
+    /** How long things took on a day that is over, in the unit of each {@link Stretch}. */
+    record TimesLearned(Map<Stretch, List<Integer>> times) implements SalonEvent {
+        public TimesLearned {
+            times = Map.copyOf(times);
+        }
+
+        @Override
+        public Salon applyTo(Salon salon, Fact fact) {
+            return salon.withTimes(salon.times().learning(times));
         }
     }
 

@@ -10,6 +10,7 @@ import rinsebell.floor.Reason;
 import rinsebell.floor.ReasonCode;
 import rinsebell.floor.TextId;
 import rinsebell.floor.salon.Place;
+import rinsebell.floor.salon.Service;
 import rinsebell.floor.salon.StaffId;
 
 /** Where a client is, and with whom. */
@@ -89,6 +90,34 @@ public sealed interface StayEvent extends VisitEvent {
                     .flatMap(Optional::stream)
                     .allMatch(id -> situation.floor().salon().staffMember(id).isPresent());
             return Reason.unless(known, ReasonCode.NOT_KNOWN);
+        }
+    }
+
+    /** What this client came for, in this order; what was said before counts no more. */
+    record ServicesListed(List<Service> services) implements StayEvent {
+        public ServicesListed {
+            services = List.copyOf(services);
+        }
+
+        @Override
+        public void applyTo(VisitFold fold, Fact fact) {
+            fold.services(services -> services.listing(this.services));
+        }
+    }
+
+    /** A service that is no bowl was begun. */
+    record ServiceBegan(Service service) implements StayEvent {
+        @Override
+        public void applyTo(VisitFold fold, Fact fact) {
+            fold.services(services -> services.begun(service, fact.happened()));
+        }
+    }
+
+    /** A service that is no bowl is over. */
+    record ServiceEnded(Service service) implements StayEvent {
+        @Override
+        public void applyTo(VisitFold fold, Fact fact) {
+            fold.services(services -> services.ended(service, fact.happened()));
         }
     }
 

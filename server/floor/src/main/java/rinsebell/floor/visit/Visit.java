@@ -19,6 +19,7 @@ import rinsebell.floor.salon.Place;
  * @param scalpChecks looks at the scalp, oldest first
  * @param complaints discomfort, oldest first
  * @param round what was said after rinsing
+ * @param services what they came for
  */
 public record Visit(
         VisitId id,
@@ -28,7 +29,8 @@ public record Visit(
         List<HeatSpan> heats,
         List<ScalpCheck> scalpChecks,
         List<Complaint> complaints,
-        Round round) {
+        Round round,
+        Services services) {
     public Visit {
         applications = List.copyOf(applications);
         heats = List.copyOf(heats);
@@ -52,7 +54,8 @@ public record Visit(
 
     /** A visit of which only the stay is known. */
     public static Visit beginning(VisitId id, Stay stay) {
-        return new Visit(id, stay, Gate.UNANSWERED, List.of(), List.of(), List.of(), List.of(), Round.NONE);
+        return new Visit(
+                id, stay, Gate.UNANSWERED, List.of(), List.of(), List.of(), List.of(), Round.NONE, Services.NONE);
     }
 
     public TextId label() {

@@ -25,6 +25,7 @@ public final class VisitFold {
     private final List<ScalpCheck> scalpChecks = new ArrayList<>();
     private final List<Complaint> complaints = new ArrayList<>();
     private Visit.Round round = Visit.Round.NONE;
+    private Services services = Services.NONE;
 
     private VisitFold(VisitId id) {
         this.id = id;
@@ -56,7 +57,8 @@ public final class VisitFold {
 
     private Optional<Visit> visit() {
         return Optional.ofNullable(stay)
-                .map(known -> new Visit(id, known, gate, applications, heats, scalpChecks, complaints, round));
+                .map(known ->
+                        new Visit(id, known, gate, applications, heats, scalpChecks, complaints, round, services));
     }
 
     void arrive(Stay arrival) {
@@ -67,6 +69,10 @@ public final class VisitFold {
         if (stay != null) {
             stay = change.apply(stay);
         }
+    }
+
+    void services(UnaryOperator<Services> change) {
+        services = change.apply(services);
     }
 
     void answer(Gate answers) {

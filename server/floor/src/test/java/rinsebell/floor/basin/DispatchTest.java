@@ -12,6 +12,9 @@ import static rinsebell.floor.testing.Scoop.g;
 import static rinsebell.floor.testing.Where.offScalp;
 
 import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -38,6 +41,17 @@ class DispatchTest {
         story.at("10:00");
         head.lastOn(head.puts(story.mixes(g(60, powder.typedIn())), offScalp(Area.LENGTHS)));
         return head;
+    }
+
+    private Plan plan() {
+        return new Dispatch().plan(Stations.ofFacts(story.floor()));
+    }
+
+    private static List<Instant> mustStart(Plan plan) {
+        var must = plan.mustStart();
+        return plan.turns().stream()
+                .map(turn -> Objects.requireNonNull(must.get(turn.job().anchor())))
+                .toList();
     }
 
     private void oneBasinOnly() {
@@ -70,12 +84,13 @@ class DispatchTest {
     void whoMayGoEarlierIsBroughtForward() {
         oneBasinOnly();
         var first = mayFromMustBy("10:30", "10:40");
-        mayFromMustBy("10:40", "10:45");
+        var second = mayFromMustBy("10:40", "10:45");
         assertQuiet(story.floor(), BASINS_CLASH);
-        var turn = Dispatch.of(story.floor()).get(0);
-        assertThat(turn.visit()).isEqualTo(first.id());
-        assertThat(turn.startBy()).isEqualTo(at("10:37"));
-        assertThat(turn.isBroughtForward()).isTrue();
+        var plan = plan();
+        assertThat(plan.turns()).extracting(Turn::visit).containsExactly(first.id(), second.id());
+        assertThat(plan.turns()).extracting(Turn::water).containsExactly(at("10:37"), at("10:45"));
+        assertThat(plan.turns()).extracting(Turn::isBroughtForward).containsExactly(true, false);
+        assertThat(mustStart(plan)).containsExactly(at("10:37"), at("10:45"));
     }
 
     @Test
@@ -84,16 +99,14 @@ class DispatchTest {
         mayFromMustBy("10:10", "10:40");
         mayFromMustBy("10:10", "10:41");
         mayFromMustBy("10:10", "10:42");
-        assertThat(Dispatch.of(story.floor()))
-                .extracting(Turn::startBy)
-                .containsExactly(at("10:26"), at("10:34"), at("10:42"));
+        assertThat(mustStart(plan())).containsExactly(at("10:26"), at("10:34"), at("10:42"));
     }
 
     @Test
     void theEarliestRinseByGoesFirstWhoeverCameFirst() {
         var later = mayFromMustBy("10:30", "10:50");
         var sooner = mayFromMustBy("10:30", "10:40");
-        assertThat(Dispatch.of(story.floor())).extracting(Turn::visit).containsExactly(sooner.id(), later.id());
+        assertThat(plan().turns()).extracting(Turn::visit).containsExactly(sooner.id(), later.id());
     }
 
     @Test
@@ -103,7 +116,7 @@ class DispatchTest {
         mayFromMustBy("10:40", "10:40");
         story.at("10:32").tells(first, new StayEvent.Moved(Place.basin(1)));
         assertQuiet(story.floor(), BASINS_CLASH);
-        assertThat(Dispatch.of(story.floor())).hasSize(1);
+        assertThat(plan().turns()).hasSize(1);
     }
 
     // The basin is taken from 10:00 until 10:08.

@@ -8,6 +8,7 @@ import rinsebell.floor.Floor;
 import rinsebell.floor.command.Report;
 import rinsebell.floor.command.Welcome;
 import rinsebell.floor.salon.Place;
+import rinsebell.floor.salon.Service;
 import rinsebell.floor.salon.StaffId;
 import rinsebell.floor.salon.StaffMember;
 import rinsebell.floor.testing.Gates;
@@ -57,6 +58,14 @@ final class Clients {
 
     Optional<Command> handOver(Floor floor) {
         return report(floor, new StayEvent.HandedOver(staff(floor), staff(floor)));
+    }
+
+    Optional<Command> services(Floor floor) {
+        return switch (dice.below(3)) {
+            case 0 -> report(floor, new StayEvent.ServicesListed(List.of(dice.of(Service.values()), Service.TONER)));
+            case 1 -> report(floor, new StayEvent.ServiceBegan(Service.CUT));
+            default -> report(floor, new StayEvent.ServiceEnded(Service.CUT));
+        };
     }
 
     Optional<Command> relabel(Floor floor) {

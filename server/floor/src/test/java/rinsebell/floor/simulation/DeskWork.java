@@ -1,10 +1,14 @@
 package rinsebell.floor.simulation;
 
 import java.math.BigDecimal;
+import java.time.DayOfWeek;
 import java.time.Instant;
+import java.time.LocalTime;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import rinsebell.floor.BellShelved;
 import rinsebell.floor.Command;
 import rinsebell.floor.Fact;
@@ -12,8 +16,10 @@ import rinsebell.floor.Floor;
 import rinsebell.floor.bell.Bell;
 import rinsebell.floor.bell.BellKey;
 import rinsebell.floor.bell.BellKind;
+import rinsebell.floor.bowl.Announced;
 import rinsebell.floor.bowl.DayEvent;
 import rinsebell.floor.command.Acknowledge;
+import rinsebell.floor.command.Announce;
 import rinsebell.floor.command.Arrange;
 import rinsebell.floor.command.KeepRecipes;
 import rinsebell.floor.command.OnDay;
@@ -29,11 +35,14 @@ import rinsebell.floor.salon.KeptRecipe;
 import rinsebell.floor.salon.Policy;
 import rinsebell.floor.salon.Role;
 import rinsebell.floor.salon.SalonEvent;
+import rinsebell.floor.salon.Service;
+import rinsebell.floor.salon.Shift;
 import rinsebell.floor.salon.StaffMember;
 import rinsebell.floor.testing.Saturday;
 import rinsebell.floor.unit.Grams;
 import rinsebell.floor.visit.ClientId;
 import rinsebell.floor.visit.StayEvent;
+import rinsebell.floor.visit.Visit;
 import rinsebell.floor.visit.VisitId;
 
 /** The day around the heads: breaks, basins, the set-up; bells that are seen; what was wrong and is put right. */
@@ -48,6 +57,29 @@ final class DeskWork {
         var basin = 1 + dice.below(3);
         return Optional.of(
                 new OnDay(dice.onceIn(2) ? new DayEvent.BasinClosed(basin) : new DayEvent.BasinOpened(basin)));
+    }
+
+    /** A pin, the end of one, or turns that are told as they are planned, sometimes for an older floor. */
+    Optional<Command> turn(Floor floor, Instant now) {
+        if (dice.onceIn(3)) {
+            var told = floor.outlook(now).plan().turns().stream()
+                    .collect(Collectors.toMap(
+                            turn -> turn.job().anchor(), turn -> new Announced(turn.basin(), turn.water())));
+            return Optional.of(new Announce(floor.lastSeq() - dice.below(2), told));
+        }
+        return dice.any(floor.visits())
+                .map(Visit::id)
+                .map(visit -> new OnDay(
+                        dice.onceIn(3)
+                                ? new DayEvent.TurnUnpinned(visit)
+                                : new DayEvent.TurnPinned(
+                                        visit,
+                                        dice.onceIn(2) ? 1 + dice.below(3) : null,
+                                        dice.onceIn(2)
+                                                ? dice.any(floor.openVisits())
+                                                        .map(Visit::id)
+                                                        .orElse(null)
+                                                : null)));
     }
 
     Optional<Command> onBreak(Floor floor) {
@@ -119,6 +151,9 @@ final class DeskWork {
         if (dice.onceIn(6)) {
             return recipe(floor);
         }
+        if (dice.onceIn(6)) {
+            return times(floor).map(change -> new Arrange(change, null));
+        }
         var event = switch (dice.below(6)) {
             case 0 -> Optional.<SalonEvent>of(new SalonEvent.PolicySet(policy()));
             case 1 -> Optional.<SalonEvent>of(new SalonEvent.HouseSet(rooms()));
@@ -127,6 +162,17 @@ final class DeskWork {
             default -> dice.any(floor.salon().products()).map(this::revised);
         };
         return event.map(change -> new Arrange(change, "a name"));
+    }
+
+    private Optional<SalonEvent> times(Floor floor) {
+        if (dice.onceIn(3)) {
+            return Optional.of(new SalonEvent.ServiceTimesSet(
+                    Map.of(dice.of(Service.values()), Saturday.minutes(1 + dice.below(60)))));
+        }
+        var from = LocalTime.of(8 + dice.below(6), 0);
+        var shift = new Shift(DayOfWeek.SATURDAY, from, from.plusHours(1 + dice.below(9)));
+        return dice.any(floor.salon().staff())
+                .map(one -> new SalonEvent.ShiftsSet(one.id(), dice.onceIn(4) ? List.of() : List.of(shift)));
     }
 
     /** Rooms of other sizes; now and then too few for those who sit there. */

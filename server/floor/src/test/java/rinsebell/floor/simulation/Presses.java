@@ -44,6 +44,7 @@ final class Presses {
         add(3, clients::gate);
         add(3, clients::move);
         add(1, clients::handOver);
+        add(1, clients::services);
         add(1, clients::relabel);
         add(1, clients::link);
         add(2, clients::leave);
@@ -78,6 +79,7 @@ final class Presses {
     private void around(DeskWork house) {
         add(1, house::basin);
         add(1, house::onBreak);
+        add(1, house::turn);
         add(4, house::withdraw);
         add(1, house::arrange);
         add(1, house::nonsense);

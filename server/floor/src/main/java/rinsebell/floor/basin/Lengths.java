@@ -1,0 +1,75 @@
+package rinsebell.floor.basin;
+
+import java.time.Duration;
+import java.util.Optional;
+import rinsebell.floor.Floor;
+import rinsebell.floor.bowl.Bowl;
+import rinsebell.floor.bowl.BowlReason;
+import rinsebell.floor.report.Quantile;
+import rinsebell.floor.salon.Salon;
+import rinsebell.floor.salon.Service;
+import rinsebell.floor.salon.Stretch;
+import rinsebell.floor.visit.Application;
+import rinsebell.floor.visit.Visit;
+
+/** How long things at the basins take: the middle of what was measured here, or a house number where too little was. */
+final class Lengths {
+    /** Putting a toner on; common practice, no source. */
+    private static final Duration TONER_ON = Duration.ofMinutes(5);
+
+    private static final double MIDDLE = 0.5;
+    private static final double THOUSANDTHS = 1_000;
+
+    private final Salon salon;
+
+    Lengths(Salon salon) {
+        this.salon = salon;
+    }
+
+    Duration rinsing(boolean foils) {
+        return of(
+                foils ? Stretch.RINSING_FOILS : Stretch.RINSING,
+                salon.policy().working().rinsing());
+    }
+
+    Duration toner() {
+        return of(Stretch.TONER, salon.times().of(Service.TONER));
+    }
+
+    /** Which part of the time that is allowed heads usually stay on here; empty while that is not known. */
+    Optional<Double> developing() {
+        return middle(Stretch.DEVELOPING).map(thousandths -> thousandths / THOUSANDTHS);
+    }
+
+    private Duration of(Stretch stretch, Duration house) {
+        return middle(stretch)
+                .map(seconds -> Duration.ofSeconds(Math.round(seconds)))
+                .orElse(house);
+    }
+
+    private Optional<Double> middle(Stretch stretch) {
+        var known = salon.times().known(stretch).stream()
+                .mapToDouble(number -> number)
+                .toArray();
+        return known.length == 0 ? Optional.empty() : Optional.of(Quantile.of(known, MIDDLE));
+    }
+
+    /** One stay, with the toner that follows the rinse at the basin where one is to come. */
+    Work work(Duration before, boolean foils, boolean toner) {
+        if (!toner) {
+            return Work.rinse(before, rinsing(foils));
+        }
+        var on = TONER_ON.compareTo(toner()) < 0 ? TONER_ON : toner();
+        return Work.withToner(before, rinsing(foils), on, toner().minus(on));
+    }
+
+    /** Whether a toner was listed and none is or was on. */
+    static boolean isTonerToCome(Floor floor, Visit visit) {
+        return visit.services().toCome().contains(Service.TONER)
+                && visit.applications().stream()
+                        .map(Application::bowl)
+                        .flatMap(id -> floor.bowl(id).stream())
+                        .map(Bowl::reason)
+                        .noneMatch(BowlReason.TONE::equals);
+    }
+}
