@@ -38,7 +38,7 @@ public final class BasinPlanner implements Planner {
         var dispatched = new Dispatch().plan(station);
         if (dispatched.turns().isEmpty() || !canReckon(station)) {
             var score = Score.of(station, dispatched);
-            return new Solved(dispatched, score, dispatched.turns().isEmpty() ? score.over() : 0, List.of());
+            return new Solved(dispatched, score, dispatched.turns().isEmpty() ? score.over() : 0, true, List.of());
         }
         return new Solving(station, dispatched).solved();
     }
@@ -75,7 +75,7 @@ public final class BasinPlanner implements Planner {
             var best = search.plan();
             var sound = Verifier.faults(station, best).isEmpty();
             var plan = sound ? best : dispatched;
-            return new Solved(plan, Score.of(station, plan), bound, took);
+            return new Solved(plan, Score.of(station, plan), bound, sound, took);
         }
 
         private long first() {

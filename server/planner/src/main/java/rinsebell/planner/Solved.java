@@ -11,9 +11,11 @@ import rinsebell.floor.basin.Score;
  * @param plan never worse than the dispatch rule's
  * @param score of the plan
  * @param bound no plan has a smaller first figure, in whole seconds
+ * @param sound whether what the solver found can be carried out; where it can't, which is a mistake of the solver's, the
+ *     plan is the dispatch rule's
  * @param took how long was sought for each figure, in their order
  */
-public record Solved(Plan plan, Score score, long bound, List<Duration> took) {
+public record Solved(Plan plan, Score score, long bound, boolean sound, List<Duration> took) {
     public Solved {
         took = List.copyOf(took);
     }

@@ -46,6 +46,7 @@ class BruteForceTest {
     private static Solved solved(Station station, Budget budget, long seed) {
         var solved = new BasinPlanner(budget, System::nanoTime).solve(station);
         var dispatched = Score.of(station, new Dispatch().plan(station));
+        assertThat(solved.sound()).as("seed %d", seed).isTrue();
         assertThat(Verifier.faults(station, solved.plan())).as("seed %d", seed).isEmpty();
         assertThat(solved.score()).as("seed %d", seed).isLessThanOrEqualTo(dispatched);
         assertThat(solved.score()).as("seed %d", seed).isEqualTo(Score.of(station, solved.plan()));
