@@ -98,7 +98,8 @@ public final class BasinBoard {
     }
 
     private HeadCard card(HeadTelling head, Due due) {
-        return HeadCards.of(head, due, new BasinCautions(head).all(), List.of(new HeadPresses(head, rows).rinse()));
+        var presses = List.of(new HeadPresses(head, rows).rinse(), turns.pin(head.visit));
+        return HeadCards.of(head, due, new BasinCautions(head).all(), presses);
     }
 
     /** The turn at the basin; a rinse that rings comes before it. Looks at hair and scalp are the stylist's. */

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import rinsebell.floor.basin.Basin;
 import rinsebell.floor.basin.Outlook;
 import rinsebell.floor.basin.Turn;
 import rinsebell.floor.basin.Work;
@@ -22,6 +23,9 @@ import rinsebell.web.view.Urgency;
 
 /** The basins on the chairs' axis: who is there, and the turns that are kept for the next. */
 final class BasinRows {
+    /** Whoever is taken to be done as soon as that is drawn as still there, for nobody knows how long. */
+    private static final Duration LINGERS = Duration.ofMinutes(3);
+
     private final Moment moment;
     private final Outlook outlook;
     private final Duration rinsing;
@@ -97,7 +101,13 @@ final class BasinRows {
 
     private List<Bar> there(Visit visit) {
         var from = visit.stay().placeSince();
-        var until = from.plus(rinsing);
+        var usual = from.plus(rinsing);
+        var until = outlook.station().basins().stream()
+                .filter(basin -> visit.place().equals(new Place.Basin(basin.number())))
+                .map(Basin::freeFrom)
+                .filter(free -> free.isAfter(moment.now().plus(LINGERS)))
+                .findFirst()
+                .orElse(usual);
         return List.of(
                 bar(BarKind.LINGERING, until, until.plus(RibbonDrawing.OPEN_END), ""),
                 bar(BarKind.AT_BASIN, from, until, moment.label(visit)));

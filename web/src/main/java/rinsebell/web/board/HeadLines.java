@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import rinsebell.floor.basin.SafeStart;
 import rinsebell.floor.clock.Limit;
 import rinsebell.floor.clock.Timing;
 import rinsebell.floor.product.Develops;
@@ -32,11 +33,23 @@ final class HeadLines {
         new HeatTelling(head).line().ifPresent(lines::add);
         head.timing.timings().forEach(timing -> application(timing, many, lines));
         lines.addAll(new TurnTelling(moment).lines(head.visit));
+        waitingBowl().ifPresent(lines::add);
         head.visit
                 .lastScalpCheck()
                 .ifPresent(check -> lines.add(
                         new Line(moment.say("line.scalp", moment.clock(check.at())), moment.say(check.finding()))));
         return lines;
+    }
+
+    /** Whether there is a basin for the bowl that stands ready for this head, if it goes on now. */
+    private Optional<Line> waitingBowl() {
+        return moment.floor().waitingBowls().stream()
+                .filter(bowl -> head.visit.id().equals(bowl.forVisit()) && bowl.isRecipeKnown())
+                .findFirst()
+                .map(bowl -> SafeStart.ofPuttingOn(moment.floor(), head.visit.id(), bowl, moment.now()))
+                .map(safe -> SafeStartTelling.say(moment, safe))
+                .filter(said -> !said.isEmpty())
+                .map(said -> new Line(moment.say("line.waiting_bowl"), said));
     }
 
     /** What was seen last and does not let what is on stay on: it stands before all else. */

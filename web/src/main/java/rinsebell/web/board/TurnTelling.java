@@ -3,15 +3,18 @@ package rinsebell.web.board;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import rinsebell.floor.basin.Job;
 import rinsebell.floor.basin.Outlook;
 import rinsebell.floor.basin.Outlook.Squeeze;
 import rinsebell.floor.basin.Turn;
+import rinsebell.floor.bowl.Pin;
 import rinsebell.floor.salon.Place;
 import rinsebell.floor.visit.Visit;
 import rinsebell.web.view.Due;
 import rinsebell.web.view.Line;
+import rinsebell.web.view.Press;
 import rinsebell.web.view.Troubles;
 import rinsebell.web.view.Urgency;
 
@@ -39,6 +42,23 @@ final class TurnTelling {
     Due due(Turn turn) {
         var what = moment.say("basins.to", letter(turn), moment.clock(turn.water()));
         return new Due(what, turn.water(), turn.isLate() ? Urgency.MEDIUM : Urgency.CALM, aside(turn));
+    }
+
+    /** Opens what a person can decide about a turn, and says what is decided. */
+    Press pin(Visit visit) {
+        var pin = Optional.ofNullable(moment.floor().day().pins().get(visit.id()));
+        var basin = pin.flatMap(Pin::at)
+                .map(number -> moment.place(Place.basin(number)))
+                .orElse("");
+        var before = pin.map(Pin::before)
+                .flatMap(moment.floor()::visit)
+                .map(other -> moment.say("fact.before", moment.whereabouts(other)))
+                .orElse("");
+        var said = Moment.joined(" · ", basin, before);
+        return Press.opens(
+                moment.say(said.isEmpty() ? "press.pin" : "press.pinned"),
+                said,
+                "/visits/" + visit.id().value() + "/turn");
     }
 
     /** When to begin, by when for the sake of the others, by when for its own, and how long it takes. */

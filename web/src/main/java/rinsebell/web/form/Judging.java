@@ -4,10 +4,12 @@ import java.util.List;
 import java.util.stream.Stream;
 import rinsebell.floor.Decision;
 import rinsebell.floor.Reason;
+import rinsebell.floor.basin.SafeStart;
 import rinsebell.floor.command.Judgement;
 import rinsebell.floor.command.Mix;
 import rinsebell.floor.command.Weighed;
 import rinsebell.web.board.ReasonTelling;
+import rinsebell.web.board.SafeStartTelling;
 import rinsebell.web.view.Answer;
 import rinsebell.web.view.Form;
 import rinsebell.web.view.Judged;
@@ -38,7 +40,12 @@ record Judging(PageAsk ask, PressForm form) {
                 Weighed.portions(mix.weighed(), ask.salon()),
                 mix.reason(),
                 ask.moment().now());
-        var lines = Stream.concat(Stream.of(told.weight()), told.strengths().stream())
+        var moment = ask.moment();
+        var portions = Weighed.portions(mix.weighed(), ask.salon());
+        var safe = SafeStartTelling.say(
+                moment, SafeStart.ofMixing(moment.floor(), mix.forVisit(), portions, moment.now()));
+        var lines = Stream.concat(Stream.of(safe, told.weight()), told.strengths().stream())
+                .filter(line -> !line.isEmpty())
                 .toList();
         return new MixtureSheet("", "", List.of(), lines, MixtureTelling.verdicts(ask, judgement));
     }

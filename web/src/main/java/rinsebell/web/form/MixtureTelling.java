@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rinsebell.floor.Reason;
 import rinsebell.floor.ReasonCode;
+import rinsebell.floor.basin.SafeStart;
 import rinsebell.floor.bowl.Portion;
 import rinsebell.floor.command.Judgement;
 import rinsebell.floor.command.Weighed;
@@ -16,6 +17,7 @@ import rinsebell.floor.product.ProductId;
 import rinsebell.floor.product.Zone;
 import rinsebell.floor.unit.Fraction;
 import rinsebell.web.board.ReasonTelling;
+import rinsebell.web.board.SafeStartTelling;
 import rinsebell.web.view.MixtureSheet;
 import rinsebell.web.view.Urgency;
 
@@ -87,10 +89,22 @@ final class MixtureTelling {
         var rows = one.portions().mapToObj(i -> row(one, i)).toList();
         var composition = new CompositionTelling(ask, one.weighed());
         var error = error(one);
-        var lines = Stream.of(Stream.of(composition.weight()), error.stream(), composition.strengths().stream())
+        var lines = Stream.of(
+                        Stream.of(safe(one)),
+                        Stream.of(composition.weight()),
+                        error.stream(),
+                        composition.strengths().stream())
                 .flatMap(line -> line)
+                .filter(line -> !line.isEmpty())
                 .toList();
         return new MixtureSheet(one.shown(), ask.say("mixture.reckoned"), rows, lines, verdicts(ask, verdict));
+    }
+
+    /** Whether there is a basin for it if it goes on now. */
+    private String safe(Reckoned one) {
+        var moment = ask.moment();
+        return SafeStartTelling.say(
+                moment, SafeStart.ofMixing(moment.floor(), one.visit(), portions(one), moment.now()));
     }
 
     /** How well the bowl is what it should be: as the scale can show it, or as it lies; empty where it is just that. */
