@@ -14,6 +14,7 @@ module rinsebell.floor {
     exports rinsebell.floor.report;
     exports rinsebell.floor.rule;
     exports rinsebell.floor.salon;
+    exports rinsebell.floor.turnaround;
     exports rinsebell.floor.unit;
     exports rinsebell.floor.visit;
 }

@@ -29,6 +29,7 @@ import rinsebell.floor.bowl.DayEvent;
 import rinsebell.floor.salon.Place;
 import rinsebell.floor.salon.Salon;
 import rinsebell.floor.salon.SalonEvent;
+import rinsebell.floor.turnaround.Turnaround;
 import rinsebell.floor.visit.Application;
 import rinsebell.floor.visit.Visit;
 import rinsebell.floor.visit.VisitFold;
@@ -49,6 +50,7 @@ public final class Floor {
     private final Map<VisitId, Visit> visits;
     private volatile Rung rung;
     private volatile @Nullable Outlook outlook;
+    private volatile @Nullable Turnaround turnaround;
 
     /**
      * @param peal of this floor or, until somebody asks for its bells, of one before it
@@ -320,6 +322,16 @@ public final class Floor {
         if (known == null || !known.isOf(now)) {
             known = Outlook.of(this, now);
             outlook = known;
+        }
+        return known;
+    }
+
+    /** When chairs come free, seen from an instant; kept as {@link #outlook} is. */
+    public Turnaround turnaround(Instant now) {
+        var known = turnaround;
+        if (known == null || !known.isOf(now)) {
+            known = Turnaround.of(this, now);
+            turnaround = known;
         }
         return known;
     }

@@ -5,24 +5,33 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.stream.IntStream;
-import rinsebell.floor.clock.HeadTiming;
 import rinsebell.floor.salon.Place;
-import rinsebell.floor.unit.Instants;
+import rinsebell.floor.salon.Service;
+import rinsebell.floor.turnaround.Range;
+import rinsebell.floor.turnaround.Turnaround;
 import rinsebell.floor.visit.Visit;
 import rinsebell.web.view.BellStrip;
 import rinsebell.web.view.DeskBoard;
 import rinsebell.web.view.Fragment;
 
-/** The desk screen: each chair's earliest and latest end by its directions. */
+/** The desk screen: when each chair is likely free and by when almost surely, and what to tell whoever asks. */
 public final class DeskBoardTelling {
+    /** What people mostly ask for at a desk. */
+    private static final List<List<Service>> WISHES = List.of(
+            List.of(Service.CUT, Service.BLOW_DRY),
+            List.of(Service.BOWL, Service.BLOW_DRY),
+            List.of(Service.BOWL, Service.CUT, Service.BLOW_DRY));
+
     private final Moment moment;
 
     public DeskBoardTelling(Moment moment) {
         this.moment = moment;
+    }
+
+    private Turnaround turnaround() {
+        return moment.floor().turnaround(moment.now());
     }
 
     public List<Fragment> fragments() {
@@ -37,17 +46,30 @@ public final class DeskBoardTelling {
         var rows = IntStream.rangeClosed(1, moment.floor().salon().rooms().chairs())
                 .mapToObj(this::row)
                 .toList();
-        var waiting = moment.floor().at(Place.BENCH).stream()
-                .map(visit -> new DeskBoard.Waiting(
-                        moment.label(visit),
-                        new HeadTelling(moment, visit, false).stage(),
-                        moment.say("desk.since", moment.clock(visit.stay().placeSince())),
-                        "/visits/" + visit.id().value()))
-                .toList();
+        var waiting = moment.floor().at(Place.BENCH).stream().map(this::waiting).toList();
         return new DeskBoard(rows, waiting, walkIns(rows));
     }
 
-    /** Whether a walk-in fits: chairs that are free, the next to be, and whether the basins can take one more. */
+    private DeskBoard.Waiting waiting(Visit visit) {
+        return new DeskBoard.Waiting(
+                moment.label(visit),
+                new HeadTelling(moment, visit, false).stage(),
+                times(visit),
+                "/visits/" + visit.id().value());
+    }
+
+    /** When a chair is free for them, or when they are done. */
+    private String times(Visit visit) {
+        return turnaround().waits().stream()
+                .filter(one -> one.visit().filter(visit.id()::equals).isPresent())
+                .findFirst()
+                .map(one -> moment.say("desk.waits", span(one.begins()), span(one.done())))
+                .or(() -> turnaround().end(visit.id()).map(end -> moment.say("desk.ends", span(end))))
+                .orElseGet(
+                        () -> moment.say("desk.since", moment.clock(visit.stay().placeSince())));
+    }
+
+    /** What can be told to somebody who comes in now. */
     private List<String> walkIns(List<DeskBoard.Row> rows) {
         var all = new ArrayList<String>();
         var free = rows.stream()
@@ -58,33 +80,30 @@ public final class DeskBoardTelling {
                 free.isEmpty()
                         ? moment.say("desk.walkin.none")
                         : moment.say("desk.walkin.now", free.size(), moment.listed("list.and", free)));
-        ends().entrySet().stream()
-                .min(Map.Entry.comparingByValue())
-                .ifPresent(next -> all.add(moment.say(
-                        "desk.walkin.next", next.getKey().toString(), moment.clock(rounded(next.getValue())))));
+        WISHES.forEach(wish -> all.add(wish(wish)));
+        all.add(moment.say("desk.walkin.gate"));
         if (!moment.floor().outlook(moment.now()).plan().isSafe()) {
             all.add(moment.say("desk.walkin.clash"));
         }
         return all;
     }
 
-    /** The earliest end at each taken chair whose directions tell one. */
-    private Map<Integer, Instant> ends() {
-        var ends = new TreeMap<Integer, Instant>();
-        for (var visit : moment.floor().openVisits()) {
-            var chair = visit.stay().chair();
-            if (chair != null && !(visit.place() instanceof Place.Bench)) {
-                earliest(visit).ifPresent(at -> ends.merge(chair.number(), at, Instants::later));
-            }
-        }
-        return ends;
+    private String wish(List<Service> wish) {
+        var waits = Turnaround.of(moment.floor(), moment.now(), wish).waits();
+        var comes = waits.get(waits.size() - 1);
+        return moment.say(
+                "desk.walkin.wish",
+                moment.listed("list.and", wish.stream().map(moment::say).toList()),
+                moment.clock(rounded(comes.begins().likely())),
+                String.valueOf(comes.chair()),
+                span(comes.done()));
     }
 
-    private Optional<Instant> earliest(Visit visit) {
-        var rinsing = moment.floor().salon().policy().working().rinsing();
-        return HeadTiming.of(moment.floor(), visit)
-                .readyFrom()
-                .map(at -> Instants.later(at, moment.now()).plus(rinsing));
+    /** Such as "16:25 to 16:45". */
+    private String span(Range range) {
+        var likely = moment.clock(rounded(range.likely()));
+        var latest = moment.clock(rounded(range.latest()));
+        return likely.equals(latest) ? likely : moment.say("desk.span", likely, latest);
     }
 
     private DeskBoard.Row row(int number) {
@@ -107,28 +126,25 @@ public final class DeskBoardTelling {
     }
 
     private DeskBoard.Row taken(int number, Visit visit) {
-        var timing = HeadTiming.of(moment.floor(), visit);
-        var rinsing = moment.floor().salon().policy().working().rinsing();
-        var latest = timing.rinseBy()
-                .map(limit -> Instants.later(limit.at(), moment.now()).plus(rinsing));
+        var end = turnaround().end(visit.id());
         return new DeskBoard.Row(
                 String.valueOf(number),
                 moment.label(visit),
                 moment.staff(visit),
                 new HeadTelling(moment, visit, false).stage(),
-                clock(earliest(visit)),
-                clock(latest),
-                tell(latest),
+                end.map(Range::likely).map(this::rounded).map(moment::clock).orElse(""),
+                end.map(Range::latest).map(this::rounded).map(moment::clock).orElse(""),
+                tell(visit, end),
                 "/visits/" + visit.id().value());
     }
 
-    private String clock(Optional<Instant> at) {
-        return at.map(this::rounded).map(moment::clock).orElse("");
-    }
-
-    private String tell(Optional<Instant> latest) {
-        return latest.map(this::rounded)
-                .map(at -> moment.say("desk.until", moment.clock(at)))
+    /** Of somebody with whom nothing was begun and for whom nothing is listed nobody can say anything. */
+    private String tell(Visit visit, Optional<Range> end) {
+        var isKnown = !visit.services().listed().isEmpty()
+                || !visit.applications().isEmpty()
+                || !visit.services().done().isEmpty();
+        return end.filter(range -> isKnown)
+                .map(range -> moment.say("desk.until", span(range)))
                 .orElse(moment.say("desk.unknown"));
     }
 

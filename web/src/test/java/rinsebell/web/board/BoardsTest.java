@@ -384,8 +384,8 @@ class BoardsTest {
     void theDeskRoundsUpToFiveMinutes() {
         foils();
         var desk = new DeskBoardTelling(moment("10:16")).board();
-        assertThat(desk.rows().get(0).earliest()).isEqualTo("10:30");
-        assertThat(desk.rows().get(0).latest()).isEqualTo("11:05");
+        assertThat(desk.rows().get(0).earliest()).isEqualTo("11:05");
+        assertThat(desk.rows().get(0).latest()).isEqualTo("11:15");
         assertThat(desk.walkIns().get(0)).isEqualTo("Chairs 2, 3, 4, 5, 6, 7 and 8 are free now.");
     }
 

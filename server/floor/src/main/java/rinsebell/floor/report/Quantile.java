@@ -20,6 +20,11 @@ public final class Quantile {
         }
         var sorted = sample.clone();
         Arrays.sort(sorted);
+        return ofSorted(sorted, part);
+    }
+
+    /** The same of a sample that is in the order of size already, and not empty. */
+    public static double ofSorted(double[] sorted, double part) {
         var place = Math.max(1, Math.min(sorted.length, (sorted.length + THIRD) * part + THIRD));
         var below = (int) Math.floor(place);
         var above = Math.min(sorted.length, below + 1);

@@ -1,0 +1,299 @@
+package rinsebell.floor.turnaround;
+
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import rinsebell.floor.Floor;
+import rinsebell.floor.basin.Basin;
+import rinsebell.floor.salon.Service;
+import rinsebell.floor.salon.Stretch;
+import rinsebell.floor.visit.VisitId;
+
+/**
+ * When each chair comes free, and when whoever waits is done: a few hundred runs of the rest of the day, each with lengths
+ * drawn from what the salon has measured or from house numbers. Heads go to the basins as they are done, each to the basin
+ * that is free first. The same floor at the same minute gives the same.
+ */
+public final class Turnaround {
+    /** Between two looks at the same floor nothing jumps, and a board is told within some milliseconds. */
+    private static final int RUNS = 400;
+
+    private final Instant now;
+    private final Map<VisitId, Range> ends;
+    private final Map<Integer, Range> chairs;
+    private final List<Waits> waits;
+
+    /**
+     * Somebody who waits for a chair.
+     *
+     * @param visit who; empty for somebody who might come
+     * @param begins when their chair is free
+     * @param done when they are
+     * @param chair the one that most likely comes free for them; 0 where the salon's chairs are never free
+     */
+    public record Waits(Optional<VisitId> visit, Range begins, Range done, int chair) {}
+
+    private Turnaround(Instant now, Map<VisitId, Range> ends, Map<Integer, Range> chairs, List<Waits> waits) {
+        this.now = now;
+        this.ends = ends;
+        this.chairs = chairs;
+        this.waits = waits;
+    }
+
+    /** Of everybody who is here. */
+    public static Turnaround of(Floor floor, Instant now) {
+        return of(floor, now, List.of());
+    }
+
+    private static Instant minute(Instant at) {
+        return at.truncatedTo(ChronoUnit.MINUTES);
+    }
+
+    /** Of everybody who is here, and of somebody who would come behind them all and wants these services. */
+    public static Turnaround of(Floor floor, Instant now, List<Service> wanted) {
+        return new Runs(floor, minute(now), wanted).all();
+    }
+
+    /** Whether it is seen from the minute of an instant. */
+    public boolean isOf(Instant other) {
+        return now.equals(minute(other));
+    }
+
+    /** When a client leaves; empty for whoever waits. */
+    public Optional<Range> end(VisitId visit) {
+        return Optional.ofNullable(ends.get(visit));
+    }
+
+    /** When each taken chair is free, by number. */
+    public Map<Integer, Range> chairs() {
+        return chairs;
+    }
+
+    /** Whoever waits for a chair, in their order; who might come is the last. */
+    public List<Waits> waits() {
+        return waits;
+    }
+
+    private static final class Runs {
+        private final Floor floor;
+        private final Instant now;
+        private final List<Guest> begun;
+        private final List<Guest> waiting;
+        private final List<Optional<VisitId>> names;
+        private final List<Basin> basins;
+        private final Lengths lengths;
+        private final double[][] endsOf;
+        private final double[][] begins;
+        private final double[][] done;
+        private final int[][] seats;
+
+        Runs(Floor floor, Instant now, List<Service> wanted) {
+            this.floor = floor;
+            this.now = now;
+            var outlook = floor.outlook(now);
+            var guests = new Guests(floor, outlook);
+            this.begun = guests.begun();
+            this.waiting = new ArrayList<>();
+            this.names = new ArrayList<>();
+            guests.waiting().forEach(visit -> {
+                waiting.add(guests.guest(visit));
+                names.add(Optional.of(visit.id()));
+            });
+            if (!wanted.isEmpty()) {
+                waiting.add(new Guest(0, null, null, Optional.empty(), false, Optional.empty(), wanted));
+                names.add(Optional.empty());
+            }
+            this.basins = outlook.station().basins();
+            this.lengths = new Lengths(floor.salon());
+            this.endsOf = new double[begun.size()][RUNS];
+            this.begins = new double[waiting.size()][RUNS];
+            this.done = new double[waiting.size()][RUNS];
+            this.seats = new int[waiting.size()][RUNS];
+        }
+
+        Turnaround all() {
+            for (var run = 0; run < RUNS; run++) {
+                new Run(run).live();
+            }
+            var ends = new HashMap<VisitId, Range>();
+            var chairs = new TreeMap<Integer, Range>();
+            for (var i = 0; i < begun.size(); i++) {
+                var range = Range.of(endsOf[i]);
+                ends.put(new VisitId(begun.get(i).number()), range);
+                var chair = begun.get(i).chair();
+                if (chair != null) {
+                    chairs.merge(chair, range, Runs::later);
+                }
+            }
+            return new Turnaround(now, ends, chairs, waits());
+        }
+
+        private static Range later(Range one, Range other) {
+            return one.latest().isAfter(other.latest()) ? one : other;
+        }
+
+        private List<Waits> waits() {
+            var all = new ArrayList<Waits>();
+            for (var i = 0; i < waiting.size(); i++) {
+                all.add(new Waits(names.get(i), Range.of(begins[i]), Range.of(done[i]), mostOften(seats[i])));
+            }
+            return List.copyOf(all);
+        }
+
+        private static int mostOften(int[] chairs) {
+            return Arrays.stream(chairs)
+                    .boxed()
+                    .max(Comparator.comparingLong((Integer chair) -> Arrays.stream(chairs)
+                                    .filter(other -> other == chair)
+                                    .count())
+                            .thenComparing(Comparator.reverseOrder()))
+                    .orElse(0);
+        }
+
+        /** One way in which the rest of the day may go. */
+        private final class Run {
+            private final int run;
+            private final double[] basinFree;
+
+            Run(int run) {
+                this.run = run;
+                this.basinFree = basins.stream()
+                        .mapToDouble(basin -> Math.max(seconds(now), seconds(basin.freeFrom())))
+                        .toArray();
+            }
+
+            void live() {
+                var order = new ArrayList<Integer>();
+                var water = new double[begun.size()];
+                for (var i = 0; i < begun.size(); i++) {
+                    order.add(i);
+                    water[i] = water(begun.get(i));
+                }
+                order.sort(Comparator.comparingDouble(i -> water[i]));
+                for (var i : order) {
+                    endsOf[i][run] = end(begun.get(i), water[i]);
+                }
+                seatWaiting();
+            }
+
+            /** When what is on had best be rinsed. */
+            private double water(Guest guest) {
+                return guest.hair().map(hair -> water(guest, hair)).orElse(seconds(now));
+            }
+
+            private double water(Guest guest, Guest.Hair hair) {
+                var open = seconds(hair.firstOn())
+                        + lengths.developing(draw(guest, Stretch.DEVELOPING))
+                                * (seconds(hair.latest()) - seconds(hair.firstOn()));
+                var at = hair.decided() == null
+                        ? open
+                        : Math.max(seconds(hair.decided()), Math.min(open, seconds(hair.latest())));
+                return Math.max(seconds(now), Math.max(seconds(hair.earliest()), at));
+            }
+
+            private double end(Guest guest, double water) {
+                var at = seconds(now);
+                if (guest.basinUntil() != null) {
+                    at = Math.max(at, seconds(guest.basinUntil()));
+                } else if (guest.hair().isPresent()) {
+                    var foils = guest.hair().get().foils();
+                    at = atBasin(water, rinsing(guest, foils, guest.toner()));
+                }
+                return services(guest, at);
+            }
+
+            private double rinsing(Guest guest, boolean foils, boolean toner) {
+                var rinse = lengths.rinsing(foils, draw(guest, foils ? Stretch.RINSING_FOILS : Stretch.RINSING));
+                return toner ? 2 * rinse + lengths.of(Stretch.TONER, draw(guest, Stretch.TONER)) : rinse;
+            }
+
+            /** At the basin that is free first; a salon without basins rinses where somebody sits. */
+            private double atBasin(double water, double takes) {
+                if (basinFree.length == 0) {
+                    return water + takes;
+                }
+                var first = 0;
+                for (var i = 1; i < basinFree.length; i++) {
+                    first = basinFree[i] < basinFree[first] ? i : first;
+                }
+                basinFree[first] = Math.max(water, basinFree[first]) + takes;
+                return basinFree[first];
+            }
+
+            private double services(Guest guest, double from) {
+                var at = from;
+                if (guest.going().isPresent()) {
+                    at = Math.max(at, over(guest, guest.going().get()));
+                }
+                var toner = guest.toCome().contains(Service.TONER);
+                for (var service : guest.toCome()) {
+                    at = service == Service.BOWL ? bowl(guest, at, toner) : at + length(guest, service);
+                }
+                return at + lengths.of(Stretch.SETTLING, draw(guest, Stretch.SETTLING));
+            }
+
+            /** What has gone on for longer than it would have taken is nearly over. */
+            private double over(Guest guest, Guest.Going going) {
+                var stretch = Lengths.stretch(going.service());
+                var since = seconds(going.since());
+                return lengths.over(stretch, since, seconds(now), draw(guest, stretch));
+            }
+
+            private double length(Guest guest, Service service) {
+                return service == Service.TONER
+                        ? 0
+                        : lengths.of(Lengths.stretch(service), draw(guest, Lengths.stretch(service)));
+            }
+
+            /** From the first of it on: nobody knows which directions it will have, so house numbers count. */
+            private double bowl(Guest guest, double from, boolean toner) {
+                var on = from + lengths.of(Stretch.APPLYING, draw(guest, Stretch.APPLYING));
+                var water =
+                        from + Math.max(on - from, lengths.developing(draw(guest, Stretch.DEVELOPING)) * Lengths.BOWL);
+                return atBasin(water, rinsing(guest, false, toner));
+            }
+
+            private double draw(Guest guest, Stretch stretch) {
+                return Draw.of(guest.number(), stretch, run);
+            }
+
+            private void seatWaiting() {
+                var free = chairsFree();
+                for (var i = 0; i < waiting.size(); i++) {
+                    var chair = free.entrySet().stream()
+                            .min(Map.Entry.comparingByValue())
+                            .orElse(Map.entry(0, seconds(now)));
+                    begins[i][run] = chair.getValue();
+                    done[i][run] = services(waiting.get(i), chair.getValue());
+                    seats[i][run] = chair.getKey();
+                    free.put(chair.getKey(), done[i][run]);
+                }
+            }
+
+            private Map<Integer, Double> chairsFree() {
+                var free = new TreeMap<Integer, Double>();
+                for (var chair = 1; chair <= floor.salon().rooms().chairs(); chair++) {
+                    free.put(chair, seconds(now));
+                }
+                for (var i = 0; i < begun.size(); i++) {
+                    var chair = begun.get(i).chair();
+                    if (chair != null) {
+                        free.merge(chair, endsOf[i][run], Math::max);
+                    }
+                }
+                return free;
+            }
+        }
+
+        private static double seconds(Instant at) {
+            return at.equals(Instant.MIN) ? Double.NEGATIVE_INFINITY : at.toEpochMilli() / 1_000.0;
+        }
+    }
+}

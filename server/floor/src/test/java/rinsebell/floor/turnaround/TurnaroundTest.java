@@ -1,0 +1,154 @@
+package rinsebell.floor.turnaround;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static rinsebell.floor.testing.Saturday.at;
+
+import java.time.Duration;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import rinsebell.floor.Stream;
+import rinsebell.floor.salon.House;
+import rinsebell.floor.salon.Place;
+import rinsebell.floor.salon.SalonEvent;
+import rinsebell.floor.salon.Service;
+import rinsebell.floor.salon.Stretch;
+import rinsebell.floor.testing.Head;
+import rinsebell.floor.testing.Saturday;
+import rinsebell.floor.testing.Story;
+import rinsebell.floor.visit.StayEvent;
+
+/** When chairs come free, where the lengths are such that the sums can be worked by hand. */
+class TurnaroundTest {
+    private final Story story = Story.begins().at("09:50");
+
+    /** Twenty of each are measured, and all of them took as long. */
+    private void always(Map<Stretch, Integer> seconds) {
+        var learned = new EnumMap<Stretch, List<Integer>>(Stretch.class);
+        seconds.forEach((stretch, takes) -> learned.put(stretch, Collections.nCopies(20, takes)));
+        story.tells(Stream.SALON, new SalonEvent.TimesLearned(learned));
+    }
+
+    private Head comesFor(Place place, Service... services) {
+        var head = story.arrives();
+        head.tells(new StayEvent.Moved(place));
+        head.tells(new StayEvent.ServicesListed(List.of(services)));
+        return head;
+    }
+
+    private Turnaround seen(String clock) {
+        return Turnaround.of(story.floor(), at(clock));
+    }
+
+    private static Range exactly(String clock) {
+        return new Range(at(clock), at(clock));
+    }
+
+    @Test
+    void whatIsStillToBeDoneIsAddedUp() {
+        always(Map.of(Stretch.CUT, 30 * 60, Stretch.BLOW_DRY, 20 * 60, Stretch.SETTLING, 5 * 60));
+        var head = comesFor(Place.chair(1), Service.CUT, Service.BLOW_DRY);
+        assertThat(seen("10:00").end(head.id())).hasValue(exactly("10:55"));
+        assertThat(seen("10:00").chairs()).isEqualTo(Map.of(1, exactly("10:55")));
+    }
+
+    /** Begun at 10:00 and over at 10:30: at 10:10 there are twenty minutes of it left. */
+    @Test
+    void whatGoesOnCountsFromItsBeginning() {
+        always(Map.of(Stretch.CUT, 30 * 60, Stretch.SETTLING, 5 * 60));
+        var head = comesFor(Place.chair(1), Service.CUT);
+        story.at("10:00");
+        head.tells(new StayEvent.ServiceBegan(Service.CUT));
+        assertThat(seen("10:10").end(head.id())).hasValue(exactly("10:35"));
+        assertThat(seen("10:45").end(head.id())).as("it takes longer than ever").hasValue(exactly("10:50"));
+        story.at("10:20");
+        head.tells(new StayEvent.ServiceEnded(Service.CUT));
+        assertThat(seen("10:20").end(head.id())).hasValue(exactly("10:25"));
+    }
+
+    @Test
+    void whoWaitsGetsTheChairThatIsFreeFirst() {
+        story.tells(Stream.SALON, new SalonEvent.HouseSet(new House(2, 2, 4, Saturday.ZONE, true)));
+        always(Map.of(Stretch.CUT, 30 * 60, Stretch.BLOW_DRY, 20 * 60, Stretch.SETTLING, 5 * 60));
+        comesFor(Place.chair(1), Service.CUT, Service.BLOW_DRY);
+        comesFor(Place.chair(2), Service.CUT);
+        var first = comesFor(Place.BENCH, Service.CUT);
+        var second = comesFor(Place.BENCH, Service.CUT);
+        var waits = Turnaround.of(story.floor(), at("10:00"), List.of(Service.BLOW_DRY))
+                .waits();
+        assertThat(waits)
+                .containsExactly(
+                        new Turnaround.Waits(java.util.Optional.of(first.id()), exactly("10:35"), exactly("11:10"), 2),
+                        new Turnaround.Waits(java.util.Optional.of(second.id()), exactly("10:55"), exactly("11:30"), 1),
+                        new Turnaround.Waits(java.util.Optional.empty(), exactly("11:10"), exactly("11:35"), 2));
+    }
+
+    /** Of a sample from 1 to 20 type 8 puts the middle at 10.5 and nine tenths at 18.6333 (Hyndman and Fan 1996). */
+    @Test
+    void whatWasMeasuredIsDrawnByItsQuantiles() {
+        var lasting = Lasting.of(IntStream.rangeClosed(1, 20).boxed().toList(), Duration.ZERO);
+        assertThat(lasting.at(0.5)).isCloseTo(10.5, within(1e-9));
+        assertThat(lasting.at(0.9)).isCloseTo(18.0 + 19.0 / 30, within(1e-9));
+    }
+
+    /** A triangle from 45 to 90 with its top at 60: a third of it lies below the top, and a quarter of that below 52.5. */
+    @Test
+    void aHouseNumberIsDrawnByATriangle() {
+        var lasting = Lasting.of(List.of(), Duration.ofSeconds(60));
+        assertThat(lasting.at(1.0 / 3)).isCloseTo(60, within(1e-9));
+        assertThat(lasting.at(1.0 / 12)).isCloseTo(52.5, within(1e-9));
+        assertThat(lasting.at(1)).isCloseTo(90, within(1e-9));
+    }
+
+    /** Below twenty the house number counts, from twenty on what was measured. */
+    @Test
+    void twentyAreEnough() {
+        var head = comesFor(Place.chair(1), Service.CUT);
+        learns(19);
+        assertThat(spread(head)).isGreaterThan(Duration.ofMinutes(5));
+        learns(1);
+        assertThat(spread(head)).isLessThan(Duration.ofMinutes(3));
+    }
+
+    private void learns(int count) {
+        story.tells(
+                Stream.SALON, new SalonEvent.TimesLearned(Map.of(Stretch.CUT, Collections.nCopies(count, 30 * 60))));
+    }
+
+    private Duration spread(Head head) {
+        var end = seen("10:00").end(head.id()).orElseThrow();
+        return Duration.between(end.likely(), end.latest());
+    }
+
+    /** Nobody's time jumps because somebody else has come. */
+    @Test
+    void oneMoreClientChangesNobodyElsesTime() {
+        var head = comesFor(Place.chair(1), Service.CUT, Service.BLOW_DRY);
+        var before = seen("10:00").end(head.id());
+        comesFor(Place.chair(2), Service.CUT);
+        assertThat(seen("10:00").end(head.id())).isEqualTo(before);
+    }
+
+    /** Draws spread evenly: of ten thousand about a tenth lies in each tenth (chi-squared, 9 degrees, 0.1 %: 27.88). */
+    @Test
+    void drawsAreEven() {
+        var counts = new int[10];
+        for (var run = 0; run < 10_000; run++) {
+            counts[(int) (10 * Draw.of(41, Stretch.CUT, run))]++;
+        }
+        var chi = IntStream.of(counts)
+                .mapToDouble(count -> Math.pow(count - 1_000, 2) / 1_000)
+                .sum();
+        assertThat(chi).isLessThan(27.88);
+    }
+
+    @Test
+    void twoLooksSayTheSame() {
+        comesFor(Place.chair(1), Service.CUT, Service.BLOW_DRY);
+        assertThat(seen("10:00").chairs()).isEqualTo(seen("10:00").chairs());
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package rinsebell.floor.turnaround;
+
+import org.jspecify.annotations.NullMarked;
