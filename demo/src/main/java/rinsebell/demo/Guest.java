@@ -18,6 +18,7 @@ import rinsebell.floor.product.Cover;
 import rinsebell.floor.product.Heat;
 import rinsebell.floor.product.Zone;
 import rinsebell.floor.salon.Place;
+import rinsebell.floor.salon.Service;
 import rinsebell.floor.salon.StaffId;
 import rinsebell.floor.visit.Application;
 import rinsebell.floor.visit.ApplicationId;
@@ -59,7 +60,8 @@ final class Guest {
     Guest arrives(Duration ago, Place place, Gate answers) {
         var arrival = new StayEvent.Arrived(place, stylist, null, client);
         script.at(ago, () -> visit = new VisitId(script.press(new Welcome(arrival, initials, answers), ago, stylist)));
-        return this;
+        // Whoever comes for colour goes home with dry hair.
+        return tells(ago, new StayEvent.ServicesListed(List.of(Service.BOWL, Service.BLOW_DRY)));
     }
 
     Guest moves(Duration ago, Place place) {

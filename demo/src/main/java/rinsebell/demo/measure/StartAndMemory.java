@@ -147,7 +147,7 @@ public final class StartAndMemory {
     }
 
     private Process server() throws IOException {
-        var command = new ArrayList<>(List.of(tool("java"), "-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1"));
+        var command = new ArrayList<>(List.of(tool("java"), "-XX:+UseSerialGC"));
         command.addAll(List.of("-Xms32m", "-Xmx256m"));
         command.addAll(List.of("-jar", jar.toString(), "--port", "0", "--data", data.toString()));
         return new ProcessBuilder(command)

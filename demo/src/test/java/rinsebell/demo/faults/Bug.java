@@ -164,7 +164,7 @@ enum Bug {
         }
     }),
     /** A bell that was put off does not return. */
-    PUT_OFF_FOR_EVER(Rule.SOUNDS_IN_TIME, 2, new Parts() {
+    PUT_OFF_FOR_EVER(Rule.SOUNDS_IN_TIME, 3, new Parts() {
         @Override
         List<Bell> sent(Snapshot snapshot, Instant since) {
             return without(snapshot.bells(), (before, ring) -> before.state() == AlarmState.SHELVED);

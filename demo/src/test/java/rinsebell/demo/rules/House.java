@@ -10,7 +10,8 @@ import java.util.stream.Stream;
 /** The compiled classes of every module, as Maven left them. */
 final class House {
     static final Path TOP = top();
-    private static final List<String> MODULES = List.of("server/floor", "server/planner", "db", "web", "server/app", "demo");
+    private static final List<String> MODULES =
+            List.of("server/floor", "server/planner", "db", "web", "server/app", "demo");
 
     /** What is shipped. */
     static final JavaClasses PROGRAM = classes(MODULES.stream().map(module -> module + "/target/classes"));

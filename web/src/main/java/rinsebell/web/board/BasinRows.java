@@ -121,7 +121,9 @@ final class BasinRows {
             all.add(bar(BarKind.BEFORE, turn.begin(), turn.water(), ""));
         }
         all.add(bar(kind, turn.water(), turn.end(), label(turn)));
-        all.add(bar(BarKind.WINDOW, turn.job().earliest(), turn.job().latest(), ""));
+        if (turn.job().earliest().isBefore(turn.job().latest())) {
+            all.add(bar(BarKind.WINDOW, turn.job().earliest(), turn.job().latest(), ""));
+        }
         var at = turn.water();
         for (var part : turn.job().work().parts()) {
             var until = at.plus(part.takes());

@@ -19,10 +19,8 @@ import rinsebell.web.view.Fragment;
 /** The desk screen: when each chair is likely free and by when almost surely, and what to tell whoever asks. */
 public final class DeskBoardTelling {
     /** What people mostly ask for at a desk. */
-    private static final List<List<Service>> WISHES = List.of(
-            List.of(Service.CUT, Service.BLOW_DRY),
-            List.of(Service.BOWL, Service.BLOW_DRY),
-            List.of(Service.BOWL, Service.CUT, Service.BLOW_DRY));
+    private static final List<List<Service>> WISHES =
+            List.of(List.of(Service.CUT, Service.BLOW_DRY), List.of(Service.BOWL, Service.BLOW_DRY));
 
     private final Moment moment;
 

@@ -57,7 +57,7 @@ final class TurnTelling {
         var said = Moment.joined(" · ", basin, before);
         return Press.opens(
                 moment.say(said.isEmpty() ? "press.pin" : "press.pinned"),
-                said,
+                said.isEmpty() ? moment.say("press.pin.hint") : said,
                 "/visits/" + visit.id().value() + "/turn");
     }
 

@@ -14,6 +14,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import rinsebell.floor.bell.BellKind;
 import rinsebell.floor.bowl.BowlReason;
@@ -38,6 +39,7 @@ import rinsebell.web.view.ChairRow;
 import rinsebell.web.view.Fragment;
 import rinsebell.web.view.HeadCard;
 import rinsebell.web.view.Press;
+import rinsebell.web.view.Ribbon;
 import rinsebell.web.view.Ribbon.BarKind;
 import rinsebell.web.view.Rule;
 import rinsebell.web.view.Urgency;
@@ -296,6 +298,28 @@ class BoardsTest {
         assertThat(cards.get(1).due().urgency()).isEqualTo(Urgency.HIGH);
     }
 
+    /** What can't be in time any more is drawn all the same, and no bar ends before it begins. */
+    @Test
+    void aTurnThatIsTooLateIsDrawn() {
+        foils();
+        for (var clock : List.of("10:21", "10:54", "10:56", "11:30")) {
+            assertThat(new FloorBoard(moment(clock)).basins())
+                    .flatExtracting(row -> row.ribbon().lanes())
+                    .flatExtracting(lane -> Stream.of(Ribbon.BarKind.values())
+                            .flatMap(kind -> lane.bars(kind).stream())
+                            .toList())
+                    .allSatisfy(bar -> assertThat(bar.seconds()).as(clock).isPositive());
+        }
+        assertThat(new FloorBoard(moment("11:30"))
+                        .basins()
+                        .get(0)
+                        .ribbon()
+                        .lanes()
+                        .get(0)
+                        .bars(Ribbon.BarKind.TOO_LATE))
+                .hasSize(1);
+    }
+
     /** Looks are the stylist's; the basin is told of rinses alone. */
     @Test
     void aLateLookDoesNotRingAtTheBasin() {
@@ -385,7 +409,7 @@ class BoardsTest {
         foils();
         var desk = new DeskBoardTelling(moment("10:16")).board();
         assertThat(desk.rows().get(0).earliest()).isEqualTo("11:05");
-        assertThat(desk.rows().get(0).latest()).isEqualTo("11:15");
+        assertThat(desk.rows().get(0).latest()).isEqualTo("11:10");
         assertThat(desk.walkIns().get(0)).isEqualTo("Chairs 2, 3, 4, 5, 6, 7 and 8 are free now.");
     }
 

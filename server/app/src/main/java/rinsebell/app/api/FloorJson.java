@@ -11,6 +11,7 @@ import rinsebell.floor.basin.Turn;
 import rinsebell.floor.bowl.Day;
 import rinsebell.floor.salon.Place;
 import rinsebell.floor.salon.StaffId;
+import rinsebell.floor.turnaround.Turnaround;
 import rinsebell.web.Codes;
 import rinsebell.web.board.Moment;
 
@@ -25,6 +26,7 @@ import rinsebell.web.board.Moment;
  * @param lastFact the number of the newest fact
  * @param visits everybody who is here, or went today
  * @param turns whom to rinse next, in this order
+ * @param chairs when each taken chair is free
  * @param gaps times in which no server ran and nobody has caught up on yet
  */
 record FloorJson(
@@ -36,6 +38,7 @@ record FloorJson(
         List<VisitJson> visits,
         List<BasinJson> basins,
         List<TurnJson> turns,
+        List<ChairJson> chairs,
         List<Long> onBreak,
         List<GapJson> gaps,
         List<BellJson> bells) {
@@ -84,6 +87,21 @@ record FloorJson(
         }
     }
 
+    /**
+     * @param likely free as often sooner as later
+     * @param latest free by then nine times of ten
+     */
+    record ChairJson(String chair, String likely, String latest) {
+        static List<ChairJson> all(Turnaround turnaround) {
+            return turnaround.chairs().entrySet().stream()
+                    .map(chair -> new ChairJson(
+                            Codes.of(Place.chair(chair.getKey())),
+                            Json.instant(chair.getValue().likely()),
+                            Json.instant(chair.getValue().latest())))
+                    .toList();
+        }
+    }
+
     record GapJson(String from, String until) {
         static GapJson of(Day.Gap gap) {
             return new GapJson(Json.instant(gap.from()), Json.instant(gap.until()));
@@ -105,6 +123,7 @@ record FloorJson(
                         .mapToObj(number -> basin(number, moment))
                         .toList(),
                 TurnJson.all(floor.outlook(moment.now())),
+                ChairJson.all(floor.turnaround(moment.now())),
                 floor.day().onBreak().stream().map(StaffId::value).sorted().toList(),
                 floor.day().gaps().stream().map(GapJson::of).toList(),
                 BellJson.all(moment));

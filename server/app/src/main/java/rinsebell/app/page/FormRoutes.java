@@ -57,6 +57,7 @@ public final class FormRoutes implements Routes {
         open(routes, "/setup", "salon", PLAIN);
         open(routes, "/staff", "staff", PLAIN);
         open(routes, "/policy", "policy", PLAIN);
+        open(routes, "/times", "times", PLAIN);
         open(routes, "/day", "day", PLAIN);
         open(routes, "/clients", "clients", "list");
         routes.get("/clients/{id}", ctx -> client(ctx, "card"));
@@ -66,7 +67,7 @@ public final class FormRoutes implements Routes {
         routes.get("/staff/{id}", ctx -> show(ctx, "staff", "change", known(ctx, "staff")));
         routes.get("/bowls/{id}", ctx -> show(ctx, "bowls", "tag", known(ctx, "bowls")));
         routes.get("/recipes/{id}", ctx -> show(ctx, "recipes", "one", known(ctx, "recipes")));
-        for (var resource : List.of("visits", "bowls", "products", "recipes", "facts")) {
+        for (var resource : List.of("visits", "bowls", "products", "recipes", "staff", "facts")) {
             routes.get(
                     "/" + resource + "/{id}/{press}",
                     ctx -> show(ctx, resource, ctx.pathParam("press"), known(ctx, resource)));

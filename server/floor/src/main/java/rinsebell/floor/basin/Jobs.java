@@ -118,7 +118,7 @@ final class Jobs {
     private static Work work(HeadTiming some, Floor floor) {
         var foils = some.timings().stream()
                 .anyMatch(timing -> timing.application().area().isFoils());
-        var toner = Lengths.isTonerToCome(floor, some.visit());
+        var toner = Toners.isToCome(floor, some.visit());
         return new Lengths(floor.salon()).work(some.workingTime(floor.salon().policy()), foils, toner);
     }
 

@@ -2,15 +2,10 @@ package rinsebell.floor.basin;
 
 import java.time.Duration;
 import java.util.Optional;
-import rinsebell.floor.Floor;
-import rinsebell.floor.bowl.Bowl;
-import rinsebell.floor.bowl.BowlReason;
 import rinsebell.floor.report.Quantile;
 import rinsebell.floor.salon.Salon;
 import rinsebell.floor.salon.Service;
 import rinsebell.floor.salon.Stretch;
-import rinsebell.floor.visit.Application;
-import rinsebell.floor.visit.Visit;
 
 /** How long things at the basins take: the middle of what was measured here, or a house number where too little was. */
 final class Lengths {
@@ -61,15 +56,5 @@ final class Lengths {
         }
         var on = TONER_ON.compareTo(toner()) < 0 ? TONER_ON : toner();
         return Work.withToner(before, rinsing(foils), on, toner().minus(on));
-    }
-
-    /** Whether a toner was listed and none is or was on. */
-    static boolean isTonerToCome(Floor floor, Visit visit) {
-        return visit.services().toCome().contains(Service.TONER)
-                && visit.applications().stream()
-                        .map(Application::bowl)
-                        .flatMap(id -> floor.bowl(id).stream())
-                        .map(Bowl::reason)
-                        .noneMatch(BowlReason.TONE::equals);
     }
 }

@@ -2,6 +2,7 @@ package rinsebell.floor.basin;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -247,11 +248,13 @@ final class Timetable {
 
         private void insert(int place, long at, int count) {
             if (size == edges.length) {
-                edges = java.util.Arrays.copyOf(edges, 2 * size);
-                left = java.util.Arrays.copyOf(left, 2 * size);
+                edges = Arrays.copyOf(edges, 2 * size);
+                left = Arrays.copyOf(left, 2 * size);
             }
-            System.arraycopy(edges, place, edges, place + 1, size - place);
-            System.arraycopy(left, place, left, place + 1, size - place);
+            for (var i = size; i > place; i--) {
+                edges[i] = edges[i - 1];
+                left[i] = left[i - 1];
+            }
             edges[place] = at;
             left[place] = count;
             size++;

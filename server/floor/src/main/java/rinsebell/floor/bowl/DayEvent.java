@@ -196,6 +196,11 @@ public sealed interface DayEvent extends Event {
     /** Nothing is decided any more about a head's next turn at a basin. */
     record TurnUnpinned(VisitId visit) implements DayEvent {
         @Override
+        public List<Reason> objections(Floor floor) {
+            return Reason.unless(floor.visit(visit).isPresent(), ReasonCode.NOT_KNOWN);
+        }
+
+        @Override
         public Day applyTo(Day day, Fact fact) {
             return day.pinned(visit, null);
         }

@@ -8,6 +8,7 @@ import rinsebell.floor.Floor;
 import rinsebell.floor.basin.Basin;
 import rinsebell.floor.basin.Job;
 import rinsebell.floor.basin.Outlook;
+import rinsebell.floor.basin.Toners;
 import rinsebell.floor.salon.Place;
 import rinsebell.floor.salon.Service;
 import rinsebell.floor.visit.Application;
@@ -46,13 +47,12 @@ final class Guests {
         var job = outlook.station().jobs().stream()
                 .filter(one -> one.visit().equals(visit.id()))
                 .reduce((first, second) -> second);
-        var tonerWithRinse = job.filter(one -> one.work().hasToner()).isPresent();
         return new Guest(
                 visit.id().value(),
                 chair(visit),
                 basinUntil(visit),
                 job.map(one -> hair(visit, one)),
-                tonerWithRinse,
+                Toners.isToCome(floor, visit),
                 visit.services().now().map(one -> new Guest.Going(one.service(), one.from())),
                 toCome(visit));
     }

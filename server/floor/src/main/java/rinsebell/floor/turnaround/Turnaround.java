@@ -19,7 +19,7 @@ import rinsebell.floor.visit.VisitId;
 /**
  * When each chair comes free, and when whoever waits is done: a few hundred runs of the rest of the day, each with lengths
  * drawn from what the salon has measured or from house numbers. Heads go to the basins as they are done, each to the basin
- * that is free first. The same floor at the same minute gives the same.
+ * that is free first for as long as it takes. The same floor at the same minute gives the same.
  */
 public final class Turnaround {
     /** Between two looks at the same floor nothing jumps, and a board is told within some milliseconds. */
@@ -160,13 +160,13 @@ public final class Turnaround {
         /** One way in which the rest of the day may go. */
         private final class Run {
             private final int run;
-            private final double[] basinFree;
+            private final BasinTimes basinTimes;
 
             Run(int run) {
                 this.run = run;
-                this.basinFree = basins.stream()
+                this.basinTimes = new BasinTimes(basins.stream()
                         .mapToDouble(basin -> Math.max(seconds(now), seconds(basin.freeFrom())))
-                        .toArray();
+                        .toArray());
             }
 
             void live() {
@@ -183,9 +183,12 @@ public final class Turnaround {
                 seatWaiting();
             }
 
-            /** When what is on had best be rinsed. */
+            /** When they come to a basin: with what is on, or with the bowl that is to come. */
             private double water(Guest guest) {
-                return guest.hair().map(hair -> water(guest, hair)).orElse(seconds(now));
+                return guest.hair()
+                        .map(hair -> water(guest, hair))
+                        .orElseGet(
+                                () -> guest.toCome().contains(Service.BOWL) ? bowl(guest, seconds(now)) : seconds(now));
             }
 
             private double water(Guest guest, Guest.Hair hair) {
@@ -204,7 +207,9 @@ public final class Turnaround {
                     at = Math.max(at, seconds(guest.basinUntil()));
                 } else if (guest.hair().isPresent()) {
                     var foils = guest.hair().get().foils();
-                    at = atBasin(water, rinsing(guest, foils, guest.toner()));
+                    at = basinTimes.end(water, rinsing(guest, foils, guest.toner()));
+                } else if (guest.toCome().contains(Service.BOWL)) {
+                    at = basinTimes.end(water, rinsing(guest, false, guest.toner()));
                 }
                 return services(guest, at);
             }
@@ -214,27 +219,13 @@ public final class Turnaround {
                 return toner ? 2 * rinse + lengths.of(Stretch.TONER, draw(guest, Stretch.TONER)) : rinse;
             }
 
-            /** At the basin that is free first; a salon without basins rinses where somebody sits. */
-            private double atBasin(double water, double takes) {
-                if (basinFree.length == 0) {
-                    return water + takes;
-                }
-                var first = 0;
-                for (var i = 1; i < basinFree.length; i++) {
-                    first = basinFree[i] < basinFree[first] ? i : first;
-                }
-                basinFree[first] = Math.max(water, basinFree[first]) + takes;
-                return basinFree[first];
-            }
-
             private double services(Guest guest, double from) {
                 var at = from;
                 if (guest.going().isPresent()) {
                     at = Math.max(at, over(guest, guest.going().get()));
                 }
-                var toner = guest.toCome().contains(Service.TONER);
                 for (var service : guest.toCome()) {
-                    at = service == Service.BOWL ? bowl(guest, at, toner) : at + length(guest, service);
+                    at += service == Service.BOWL ? 0 : length(guest, service);
                 }
                 return at + lengths.of(Stretch.SETTLING, draw(guest, Stretch.SETTLING));
             }
@@ -247,17 +238,14 @@ public final class Turnaround {
             }
 
             private double length(Guest guest, Service service) {
-                return service == Service.TONER
-                        ? 0
-                        : lengths.of(Lengths.stretch(service), draw(guest, Lengths.stretch(service)));
+                return lengths.of(Lengths.stretch(service), draw(guest, Lengths.stretch(service)));
             }
 
-            /** From the first of it on: nobody knows which directions it will have, so house numbers count. */
-            private double bowl(Guest guest, double from, boolean toner) {
-                var on = from + lengths.of(Stretch.APPLYING, draw(guest, Stretch.APPLYING));
-                var water =
-                        from + Math.max(on - from, lengths.developing(draw(guest, Stretch.DEVELOPING)) * Lengths.BOWL);
-                return atBasin(water, rinsing(guest, false, toner));
+            /** When a bowl that goes on from then is rinsed: nobody knows which directions it will have. */
+            private double bowl(Guest guest, double from) {
+                var applying = lengths.of(Stretch.APPLYING, draw(guest, Stretch.APPLYING));
+                var developing = lengths.developing(draw(guest, Stretch.DEVELOPING)) * Lengths.BOWL;
+                return from + Math.max(applying, developing);
             }
 
             private double draw(Guest guest, Stretch stretch) {
@@ -271,10 +259,17 @@ public final class Turnaround {
                             .min(Map.Entry.comparingByValue())
                             .orElse(Map.entry(0, seconds(now)));
                     begins[i][run] = chair.getValue();
-                    done[i][run] = services(waiting.get(i), chair.getValue());
+                    done[i][run] = done(waiting.get(i), chair.getValue());
                     seats[i][run] = chair.getKey();
                     free.put(chair.getKey(), done[i][run]);
                 }
+            }
+
+            private double done(Guest guest, double from) {
+                var at = guest.toCome().contains(Service.BOWL)
+                        ? basinTimes.end(bowl(guest, from), rinsing(guest, false, guest.toner()))
+                        : from;
+                return services(guest, at);
             }
 
             private Map<Integer, Double> chairsFree() {

@@ -2,7 +2,12 @@ package rinsebell.floor.turnaround;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static rinsebell.floor.product.Develops.Counted.FROM_FIRST_ON;
+import static rinsebell.floor.testing.Leaflet.leaflet;
 import static rinsebell.floor.testing.Saturday.at;
+import static rinsebell.floor.testing.Saturday.minutes;
+import static rinsebell.floor.testing.Scoop.g;
+import static rinsebell.floor.testing.Where.offScalp;
 
 import java.time.Duration;
 import java.util.Collections;
@@ -12,6 +17,8 @@ import java.util.Map;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import rinsebell.floor.Stream;
+import rinsebell.floor.bowl.DayEvent;
+import rinsebell.floor.product.Kind;
 import rinsebell.floor.salon.House;
 import rinsebell.floor.salon.Place;
 import rinsebell.floor.salon.SalonEvent;
@@ -20,6 +27,7 @@ import rinsebell.floor.salon.Stretch;
 import rinsebell.floor.testing.Head;
 import rinsebell.floor.testing.Saturday;
 import rinsebell.floor.testing.Story;
+import rinsebell.floor.visit.Area;
 import rinsebell.floor.visit.StayEvent;
 
 /** When chairs come free, where the lengths are such that the sums can be worked by hand. */
@@ -85,6 +93,22 @@ class TurnaroundTest {
                         new Turnaround.Waits(java.util.Optional.of(first.id()), exactly("10:35"), exactly("11:10"), 2),
                         new Turnaround.Waits(java.util.Optional.of(second.id()), exactly("10:55"), exactly("11:30"), 1),
                         new Turnaround.Waits(java.util.Optional.empty(), exactly("11:10"), exactly("11:35"), 2));
+    }
+
+    /** Somebody whose bowl is still to come takes no basin before it is due there. */
+    @Test
+    void aBowlThatIsToComeHoldsUpNobodyBefore() {
+        story.tells(new DayEvent.BasinClosed(2));
+        always(Map.of(
+                Stretch.RINSING, 8 * 60, Stretch.DEVELOPING, 1_000, Stretch.APPLYING, 600, Stretch.SETTLING, 300));
+        var powder = leaflet("powder", Kind.POWDER_LIGHTENER).develops(FROM_FIRST_ON, minutes(30), minutes(30));
+        var on = story.at("09:55").arrivesFine();
+        on.tells(new StayEvent.Moved(Place.chair(2)));
+        story.at("10:00");
+        on.lastOn(on.puts(story.mixes(g(60, powder.typedIn())), offScalp(Area.LENGTHS)));
+        var toCome = comesFor(Place.chair(1), Service.BOWL);
+        assertThat(seen("10:05").end(on.id())).hasValue(exactly("10:43"));
+        assertThat(seen("10:05").end(toCome.id())).hasValue(exactly("11:08"));
     }
 
     /** Of a sample from 1 to 20 type 8 puts the middle at 10.5 and nine tenths at 18.6333 (Hyndman and Fan 1996). */
