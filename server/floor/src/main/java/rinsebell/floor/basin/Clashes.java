@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import rinsebell.floor.Floor;
 import rinsebell.floor.bowl.Pin;
 import rinsebell.floor.clock.HeadTiming;
@@ -30,15 +31,21 @@ public final class Clashes {
         }
         var station = Stations.ofFacts(floor, timings);
         var plan = new Dispatch().firstSafe(station);
-        var faults = Verifier.faults(station, plan);
-        if (!faults.isEmpty()) {
-            throw new IllegalStateException("the dispatch rule made a plan that can't be carried out: " + faults);
-        }
         var known = new Known(floor, station, plan);
         var clashes = new ArrayList<Clash>();
-        plan.late().forEach(turn -> clashes.add(new Clash(turn.job(), known.since(turn))));
+        doubtful(station, plan).forEach(turn -> clashes.add(new Clash(turn.job(), known.since(turn))));
         plan.without().forEach(job -> clashes.add(new Clash(job, known.since(job))));
         return List.copyOf(clashes);
+    }
+
+    /** Who is late, and whoever's turn could not be carried out: were the rule ever wrong, it would ring, not be silent. */
+    private static List<Turn> doubtful(Station station, Plan plan) {
+        var faulty = Verifier.faults(station, plan).stream()
+                .map(Verifier.Fault::job)
+                .collect(Collectors.toUnmodifiableSet());
+        return plan.turns().stream()
+                .filter(turn -> turn.isLate() || faulty.contains(turn.job()))
+                .toList();
     }
 
     /** Since when something is known. */

@@ -140,6 +140,7 @@ public final class Verifier {
         if (!station.hands().known()) {
             return;
         }
+        var held = plan.turns().stream().flatMap(Verifier::holds).toList();
         for (var turn : plan.turns()) {
             var tooFew = holds(turn)
                     .flatMap(hold -> Stream.concat(
@@ -147,7 +148,7 @@ public final class Verifier {
                             station.hands().steps().stream()
                                     .map(Hands.Step::from)
                                     .filter(at -> at.isAfter(hold.from()) && at.isBefore(hold.until()))))
-                    .anyMatch(at -> takenAt(at) > station.hands().at(at));
+                    .anyMatch(at -> takenAt(at, held) > station.hands().at(at));
             if (tooFew) {
                 fault(Kind.HANDS_SHORT, turn.job());
             }
@@ -162,9 +163,8 @@ public final class Verifier {
                         new Held(turn.water().plus(hold.from()), turn.water().plus(hold.until())));
     }
 
-    private long takenAt(Instant instant) {
-        return plan.turns().stream()
-                .flatMap(Verifier::holds)
+    private static long takenAt(Instant instant, List<Held> held) {
+        return held.stream()
                 .filter(hold -> !hold.from().isAfter(instant) && hold.until().isAfter(instant))
                 .count();
     }
