@@ -1,6 +1,5 @@
 package rinsebell.floor.bell;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
 import rinsebell.floor.Floor;
@@ -12,15 +11,8 @@ import rinsebell.floor.visit.Visit;
 final class BasinBells {
     private BasinBells() {}
 
-    /** One round: whoever is told of one clash is told of all, in the order of their rinse-by. */
     static void addTo(List<Bell> found, Floor floor, Function<Visit, HeadTiming> timings) {
-        var bells = Clashes.of(floor, timings).stream()
-                .sorted(Comparator.comparing(
-                                (Clashes.Clash clash) -> clash.job().latest())
-                        .thenComparing(clash -> clash.job().anchor()))
-                .map(BasinBells::bell)
-                .toList();
-        bells.forEach(bell -> found.add(bell.inRound(bells.get(0).key())));
+        Clashes.of(floor, timings).stream().map(BasinBells::bell).forEach(found::add);
     }
 
     private static Bell bell(Clashes.Clash clash) {
