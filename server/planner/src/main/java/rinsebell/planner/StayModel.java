@@ -12,6 +12,7 @@ import rinsebell.floor.basin.Job;
 import rinsebell.floor.basin.Score;
 import rinsebell.floor.basin.Station;
 import rinsebell.floor.basin.Turn;
+import rinsebell.floor.bowl.Announced;
 import rinsebell.floor.visit.VisitId;
 
 /**
@@ -203,8 +204,8 @@ final class StayModel {
         if (told.isEmpty()) {
             return Term.constant(1, 0);
         }
-        var from = seconds.down(told.get().water().minus(Score.MOVED)) + 1;
-        var until = seconds.up(told.get().water().plus(Score.MOVED)) - 1;
+        var from = seconds.down(told.get().water().minus(Announced.MOVED)) + 1;
+        var until = seconds.up(told.get().water().plus(Announced.MOVED)) - 1;
         if (from > stay.start.getUB() || until < stay.start.getLB()) {
             return Term.constant(1, 1);
         }

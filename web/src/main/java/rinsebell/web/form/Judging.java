@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.stream.Stream;
 import rinsebell.floor.Decision;
 import rinsebell.floor.Reason;
-import rinsebell.floor.basin.SafeStart;
 import rinsebell.floor.command.Judgement;
 import rinsebell.floor.command.Mix;
 import rinsebell.floor.command.Weighed;
@@ -34,16 +33,14 @@ record Judging(PageAsk ask, PressForm form) {
 
     private static MixtureSheet mixing(PageAsk ask, Mix mix) {
         var told = new CompositionTelling(ask, mix.weighed());
+        var portions = Weighed.portions(mix.weighed(), ask.salon());
         var judgement = Judgement.of(
                 ask.moment().floor(),
                 mix.forVisit(),
-                Weighed.portions(mix.weighed(), ask.salon()),
+                portions,
                 mix.reason(),
                 ask.moment().now());
-        var moment = ask.moment();
-        var portions = Weighed.portions(mix.weighed(), ask.salon());
-        var safe = SafeStartTelling.say(
-                moment, SafeStart.ofMixing(moment.floor(), mix.forVisit(), portions, moment.now()));
+        var safe = SafeStartTelling.ofMixing(ask.moment(), mix.forVisit(), portions);
         var lines = Stream.concat(Stream.of(safe, told.weight()), told.strengths().stream())
                 .filter(line -> !line.isEmpty())
                 .toList();

@@ -7,7 +7,6 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rinsebell.floor.Reason;
 import rinsebell.floor.ReasonCode;
-import rinsebell.floor.basin.SafeStart;
 import rinsebell.floor.bowl.Portion;
 import rinsebell.floor.command.Judgement;
 import rinsebell.floor.command.Weighed;
@@ -90,7 +89,7 @@ final class MixtureTelling {
         var composition = new CompositionTelling(ask, one.weighed());
         var error = error(one);
         var lines = Stream.of(
-                        Stream.of(safe(one)),
+                        Stream.of(SafeStartTelling.ofMixing(ask.moment(), one.visit(), portions(one))),
                         Stream.of(composition.weight()),
                         error.stream(),
                         composition.strengths().stream())
@@ -98,13 +97,6 @@ final class MixtureTelling {
                 .filter(line -> !line.isEmpty())
                 .toList();
         return new MixtureSheet(one.shown(), ask.say("mixture.reckoned"), rows, lines, verdicts(ask, verdict));
-    }
-
-    /** Whether there is a basin for it if it goes on now. */
-    private String safe(Reckoned one) {
-        var moment = ask.moment();
-        return SafeStartTelling.say(
-                moment, SafeStart.ofMixing(moment.floor(), one.visit(), portions(one), moment.now()));
     }
 
     /** How well the bowl is what it should be: as the scale can show it, or as it lies; empty where it is just that. */

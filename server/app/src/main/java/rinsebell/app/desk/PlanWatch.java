@@ -18,6 +18,7 @@ import rinsebell.floor.basin.Outlook;
 import rinsebell.floor.basin.Plan;
 import rinsebell.floor.basin.Planner;
 import rinsebell.floor.basin.Score;
+import rinsebell.floor.basin.Turn;
 import rinsebell.floor.bowl.Announced;
 import rinsebell.floor.command.Announce;
 
@@ -96,9 +97,7 @@ public final class PlanWatch implements AutoCloseable {
     }
 
     private static Map<Long, Announced> told(Plan plan) {
-        return plan.turns().stream()
-                .collect(Collectors.toMap(
-                        turn -> turn.job().anchor(), turn -> new Announced(turn.basin(), turn.water())));
+        return plan.turns().stream().collect(Collectors.toMap(turn -> turn.job().anchor(), Turn::told));
     }
 
     /** Somebody new, or somebody who goes elsewhere or at another time; that somebody has gone is told by the floor. */

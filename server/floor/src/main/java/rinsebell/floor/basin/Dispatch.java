@@ -82,19 +82,19 @@ public final class Dispatch implements Planner {
         }
 
         Plan best() {
-            var best = whole(Try.in(sorted(ORDERS.get(0)), false));
+            var best = whole(new Try(sorted(ORDERS.get(0)), false));
             for (var order : ORDERS.subList(1, ORDERS.size())) {
-                best = best.orBetter(whole(Try.in(sorted(order), false)));
+                best = best.orBetter(whole(new Try(sorted(order), false)));
             }
-            best = best.orBetter(whole(Try.in(asTheyComeFree(), false)));
+            best = best.orBetter(whole(new Try(asTheyComeFree(), false)));
             if (!station.announced().isEmpty()) {
-                best = best.orBetter(whole(Try.in(sorted(asAnnounced()), true)));
+                best = best.orBetter(whole(new Try(sorted(asAnnounced()), true)));
             }
             return lateToTheFront(best).plan();
         }
 
         Plan firstSafe() {
-            var first = whole(Try.in(sorted(ORDERS.get(0)), false));
+            var first = whole(new Try(sorted(ORDERS.get(0)), false));
             return first.score().over() == 0 ? first.plan() : best();
         }
 
@@ -103,11 +103,7 @@ public final class Dispatch implements Planner {
          *
          * @param order who is taken after whom
          */
-        private record Try(List<Timetable.Asked> order, boolean keeping) {
-            static Try in(List<Timetable.Asked> order, boolean keeping) {
-                return new Try(order, keeping);
-            }
-        }
+        private record Try(List<Timetable.Asked> order, boolean keeping) {}
 
         /** @param tried how it came about */
         private record Made(Try tried, Plan plan, Score score) {
@@ -141,7 +137,7 @@ public final class Dispatch implements Planner {
                     var order = best.tried().order();
                     var place = indexOf(order, late.job());
                     for (var to = place - 1; to >= 0 && !better && tries < TRIES; to--, tries++) {
-                        var next = Try.in(
+                        var next = new Try(
                                 pinned(moved(order, place, to)), best.tried().keeping());
                         var made = unlessWorse(next, best);
                         better = made.score().compareTo(best.score()) < 0;

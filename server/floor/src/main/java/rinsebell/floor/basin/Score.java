@@ -2,7 +2,6 @@ package rinsebell.floor.basin;
 
 import java.time.Duration;
 import java.util.Comparator;
-import rinsebell.floor.bowl.Announced;
 
 /**
  * How good a plan is: of two, the better has the smaller first figure in which they differ. What harms comes first; then
@@ -18,9 +17,6 @@ public record Score(long over, long lateSeconds, long changes, long waitingSecon
     public static final Duration STEP = Duration.ofMinutes(5);
 
     private static final long STEP_MILLIS = STEP.toMillis();
-
-    /** A turn that moves by less is told as before. */
-    public static final Duration MOVED = Duration.ofMinutes(1);
 
     /** What a job without a basin counts as: a day too late. */
     private static final Duration NEVER = Duration.ofDays(1);
@@ -40,7 +36,7 @@ public record Score(long over, long lateSeconds, long changes, long waitingSecon
             over += addsToOver(turn.job().harm(), turn.lateBy().toMillis());
             late += weight * roundedUp(turn.lateBy());
             changes += station.announced(turn.job())
-                            .filter(told -> isMoved(turn, told))
+                            .filter(told -> told.isMoved(turn.told()))
                             .isPresent()
                     ? 1
                     : 0;
@@ -51,11 +47,6 @@ public record Score(long over, long lateSeconds, long changes, long waitingSecon
             late += job.harm().weight() * NEVER.toSeconds();
         }
         return new Score(over, late, changes, waiting);
-    }
-
-    private static boolean isMoved(Turn turn, Announced told) {
-        return told.basin() != turn.basin()
-                || Duration.between(told.water(), turn.water()).abs().compareTo(MOVED) >= 0;
     }
 
     /** What one head adds to the first figure whose water is so many milliseconds after its rinse-by, or before. */

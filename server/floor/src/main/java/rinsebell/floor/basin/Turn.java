@@ -2,6 +2,7 @@ package rinsebell.floor.basin;
 
 import java.time.Duration;
 import java.time.Instant;
+import rinsebell.floor.bowl.Announced;
 import rinsebell.floor.visit.VisitId;
 
 /**
@@ -40,7 +41,8 @@ public record Turn(Job job, int basin, Instant water) {
         return water.isBefore(job.wanted());
     }
 
-    Turn at(Instant other) {
-        return new Turn(job, basin, other);
+    /** The turn as people are told it. */
+    public Announced told() {
+        return new Announced(basin, water);
     }
 }

@@ -11,7 +11,7 @@ import java.time.Instant;
  */
 public record Announced(int basin, Instant water) {
     /** A turn that moves by less is told as before. */
-    private static final Duration MOVED = Duration.ofMinutes(1);
+    public static final Duration MOVED = Duration.ofMinutes(1);
 
     /** Whether people would have to be told again: it is at another basin, or a minute or more sooner or later. */
     public boolean isMoved(Announced next) {
