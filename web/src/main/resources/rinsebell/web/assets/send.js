@@ -26,11 +26,14 @@ let sending = false;
 let more = false;
 let hooks = {};
 
-// Until the time is over, or the line to the server is back.
+// Until the time is over, or the line to the server is back, as far as the page or the browser knows.
 const pause = (ms) =>
   new Promise((done) => {
-    document.addEventListener("connected", done, { once: true });
-    setTimeout(done, ms);
+    const over = new AbortController();
+    const end = () => (over.abort(), done());
+    document.addEventListener("connected", end, { signal: over.signal });
+    addEventListener("online", end, { signal: over.signal });
+    setTimeout(end, ms);
   });
 
 // By the salon's clock; less than nothing where that was not known then or is not known now.
