@@ -9,8 +9,6 @@ import java.util.List;
 import rinsebell.web.view.BasinsPage;
 import rinsebell.web.view.ChairPage;
 import rinsebell.web.view.ChairPanel;
-import rinsebell.web.view.DeskBoard;
-import rinsebell.web.view.DeskPage;
 import rinsebell.web.view.Due;
 import rinsebell.web.view.FirstAid;
 import rinsebell.web.view.HeadCard;
@@ -267,55 +265,5 @@ final class HeadSamples {
                 shell("My clients", Nav.POCKET, Look.LIGHT, "pocket-4"),
                 people,
                 new HeadList("pocket", "Amara’s clients", cards, "Nobody is yours just now."));
-    }
-
-    static DeskPage desk() {
-        return new DeskPage(
-                shell("Desk", Nav.DESK, Look.LIGHT, "desk"),
-                new Troubles(List.of()),
-                new DeskBoard(
-                        List.of(
-                                new DeskBoard.Row(
-                                        "1",
-                                        "M. A.",
-                                        "Odile",
-                                        "lightener on, rinse by 14:44",
-                                        "15:05",
-                                        "15:25",
-                                        "in the chair until about 15:25",
-                                        "/chairs/1"),
-                                new DeskBoard.Row(
-                                        "2",
-                                        "R. T.",
-                                        "Odile · Jo helps",
-                                        "lightener on, rinse 14:42 to 15:10",
-                                        "15:20",
-                                        "15:50",
-                                        "in the chair until about 15:50",
-                                        "/chairs/2"),
-                                new DeskBoard.Row(
-                                        "3",
-                                        "J. W.",
-                                        "Pavel",
-                                        "being rinsed next",
-                                        "14:45",
-                                        "15:05",
-                                        "ready in about half an hour",
-                                        "/chairs/3"),
-                                new DeskBoard.Row(
-                                        "4",
-                                        "A. V.",
-                                        "Jo",
-                                        "at basin B",
-                                        "14:40",
-                                        "14:50",
-                                        "nearly ready",
-                                        "/chairs/4"),
-                                new DeskBoard.Row("8", "", "", "free", "now", "", "free now", "/chairs/8")),
-                        List.of(new DeskBoard.Waiting(
-                                "K. O.", "waits for chair 4, root colour", "since 14:10", "/visits/73")),
-                        List.of(
-                                "A walk-in of up to 50 min fits at chair 8 now.",
-                                "A colour with a rinse fits at chair 8, basin B from 14:56.")));
     }
 }

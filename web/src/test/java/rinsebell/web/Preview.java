@@ -37,7 +37,7 @@ final class Preview {
         samples.put("chair", HeadSamples.calm());
         samples.put("chair-rinse", HeadSamples.rinseNow());
         samples.put("basins", HeadSamples.basins());
-        samples.put("desk", HeadSamples.desk());
+        samples.put("desk", DeskSamples.desk());
         samples.put("pocket", HeadSamples.pocket());
         samples.put("check", FormSamples.check());
         samples.put("bowl-wrong", FormSamples.wrongBowl());

@@ -142,7 +142,7 @@ final class Samples {
             var at = at("14:20").plusSeconds(step * 600L);
             return new Axis.Tick(at.getEpochSecond() - EPOCH.getEpochSecond(), new TimeStyle(ZONE, false).clock(at));
         });
-        return new Axis(EPOCH, ticks.toList());
+        return new Axis(EPOCH, null, ticks.toList());
     }
 
     static FloorPage floor(Look look) {

@@ -5,6 +5,7 @@ import rinsebell.floor.salon.Place;
 import rinsebell.floor.salon.Service;
 import rinsebell.floor.visit.StayEvent.Arrived;
 import rinsebell.floor.visit.StayEvent.ClientLinked;
+import rinsebell.floor.visit.StayEvent.EndTold;
 import rinsebell.floor.visit.StayEvent.GateAnswered;
 import rinsebell.floor.visit.StayEvent.HandedOver;
 import rinsebell.floor.visit.StayEvent.Left;
@@ -67,6 +68,11 @@ final class StayEventKinds {
                     ServiceEnded.class,
                     (event, out) -> out.constant("service", event.service()),
                     in -> new ServiceEnded(in.constant("service", Service.class))),
+            EventKind.first(
+                    "end-told",
+                    EndTold.class,
+                    (event, out) -> out.duration("in", event.in()),
+                    in -> new EndTold(in.duration("in"))),
             EventKind.bare("left", Left.class, Left::new));
 
     private StayEventKinds() {}

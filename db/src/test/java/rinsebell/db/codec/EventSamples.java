@@ -160,7 +160,8 @@ public final class EventSamples {
             new StayEvent.ServicesListed(List.of(Service.BOWL, Service.TONER, Service.CUT, Service.BLOW_DRY)),
             new StayEvent.ServicesListed(List.of()),
             new StayEvent.ServiceBegan(Service.CUT),
-            new StayEvent.ServiceEnded(Service.CUT));
+            new StayEvent.ServiceEnded(Service.CUT),
+            new StayEvent.EndTold(ofMinutes(95)));
 
     private static final List<Event> WORK = List.of(
             new WorkEvent.PutOn(BOWL, Area.FOILS_LEFT, Zone.OFF_SCALP, Cover.FOIL, ofMinutes(35)),

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 import rinsebell.floor.basin.Basin;
 import rinsebell.floor.basin.Outlook;
 import rinsebell.floor.basin.Turn;
@@ -19,6 +20,7 @@ import rinsebell.web.view.Ribbon.BarKind;
 import rinsebell.web.view.Ribbon.Lane;
 import rinsebell.web.view.Ribbon.Mark;
 import rinsebell.web.view.Ribbon.MarkKind;
+import rinsebell.web.view.Ribbon.Reach;
 import rinsebell.web.view.Urgency;
 
 /** The basins on the chairs' axis: who is there, and the turns that are kept for the next. */
@@ -29,9 +31,16 @@ final class BasinRows {
     private final Moment moment;
     private final Outlook outlook;
     private final Duration rinsing;
+    private final @Nullable Reach whole;
 
     BasinRows(Moment moment) {
+        this(moment, null);
+    }
+
+    /** @param whole the stretch to show whole; null for rows that pan with the floor */
+    BasinRows(Moment moment, @Nullable Reach whole) {
         this.moment = moment;
+        this.whole = whole;
         this.outlook = moment.floor().outlook(moment.now());
         this.rinsing = moment.floor().salon().policy().working().rinsing();
     }
@@ -54,7 +63,7 @@ final class BasinRows {
     }
 
     private BasinRow row(Place.Basin basin) {
-        var ribbon = new Ribbon("", moment.epoch(), null, lanes(basin));
+        var ribbon = new Ribbon("", moment.epoch(), whole, lanes(basin));
         return new BasinRow(basin.letter(), state(basin), Urgency.CALM, ribbon);
     }
 

@@ -1,20 +1,22 @@
 package rinsebell.web.board;
 
-import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import rinsebell.floor.salon.Place;
 import rinsebell.floor.salon.Service;
 import rinsebell.floor.turnaround.Range;
 import rinsebell.floor.turnaround.Turnaround;
+import rinsebell.floor.turnaround.Wish;
 import rinsebell.floor.visit.Visit;
 import rinsebell.web.view.BellStrip;
 import rinsebell.web.view.DeskBoard;
 import rinsebell.web.view.Fragment;
+import rinsebell.web.view.Press;
 
 /** The desk screen: when each chair is likely free and by when almost surely, and what to tell whoever asks. */
 public final class DeskBoardTelling {
@@ -23,9 +25,11 @@ public final class DeskBoardTelling {
             List.of(List.of(Service.CUT, Service.BLOW_DRY), List.of(Service.BOWL, Service.BLOW_DRY));
 
     private final Moment moment;
+    private final ToldTelling told;
 
     public DeskBoardTelling(Moment moment) {
         this.moment = moment;
+        this.told = new ToldTelling(moment);
     }
 
     private Turnaround turnaround() {
@@ -45,24 +49,38 @@ public final class DeskBoardTelling {
                 .mapToObj(this::row)
                 .toList();
         var waiting = moment.floor().at(Place.BENCH).stream().map(this::waiting).toList();
-        return new DeskBoard(rows, waiting, walkIns(rows));
+        var ask = Press.opens(moment.say("desk.ask"), moment.say("desk.ask.hint"), "/welcome?place=bench");
+        return new DeskBoard(
+                rows,
+                told.overruns(),
+                waiting,
+                walkIns(rows),
+                ask.as(Press.Weight.MAIN),
+                new ChairHours(moment).hours());
     }
 
     private DeskBoard.Waiting waiting(Visit visit) {
         return new DeskBoard.Waiting(
                 moment.label(visit),
                 new HeadTelling(moment, visit, false).stage(),
-                times(visit),
+                Moment.joined(" · ", times(visit), told.said(visit)),
+                told.presses(visit),
                 "/visits/" + visit.id().value());
     }
 
     /** When a chair is free for them, or when they are done. */
     private String times(Visit visit) {
-        return turnaround().waits().stream()
-                .filter(one -> one.visit().filter(visit.id()::equals).isPresent())
-                .findFirst()
-                .map(one -> moment.say("desk.waits", span(one.begins()), span(one.done())))
-                .or(() -> turnaround().end(visit.id()).map(end -> moment.say("desk.ends", span(end))))
+        return turnaround()
+                .waits(visit.id())
+                .map(one -> one.chair() == 0
+                        ? moment.say("desk.waits.none")
+                        : moment.say(
+                                "desk.waits",
+                                String.valueOf(one.chair()),
+                                ChairTimes.span(moment, one.begins()),
+                                ChairTimes.span(moment, one.done())))
+                .or(() ->
+                        turnaround().end(visit.id()).map(end -> moment.say("desk.ends", ChairTimes.span(moment, end))))
                 .orElseGet(
                         () -> moment.say("desk.since", moment.clock(visit.stay().placeSince())));
     }
@@ -87,30 +105,18 @@ public final class DeskBoardTelling {
     }
 
     private String wish(List<Service> wish) {
-        var waits = Turnaround.of(moment.floor(), moment.now(), wish).waits();
+        var waits = Turnaround.of(moment.floor(), moment.now(), Wish.of(wish)).waits();
         var comes = waits.get(waits.size() - 1);
         return moment.say(
                 "desk.walkin.wish",
                 moment.listed("list.and", wish.stream().map(moment::say).toList()),
-                moment.clock(rounded(comes.begins().likely())),
+                ChairTimes.clock(moment, comes.begins().likely()),
                 String.valueOf(comes.chair()),
-                span(comes.done()));
-    }
-
-    /** Such as "16:25 to 16:45". */
-    private String span(Range range) {
-        var likely = moment.clock(rounded(range.likely()));
-        var latest = moment.clock(rounded(range.latest()));
-        return likely.equals(latest) ? likely : moment.say("desk.span", likely, latest);
+                ChairTimes.span(moment, comes.done()));
     }
 
     private DeskBoard.Row row(int number) {
-        var place = new Place.Chair(number);
-        return moment.floor().openVisits().stream()
-                .filter(visit -> place.equals(visit.stay().chair()) && !(visit.place() instanceof Place.Bench))
-                .filter(visit -> !(visit.place() instanceof Place.Chair) || place.equals(visit.place()))
-                // Who sits there comes before who went to a basin and may find it taken.
-                .min(Comparator.comparing((Visit visit) -> visit.place() instanceof Place.Basin))
+        return holder(moment, number)
                 .map(visit -> taken(number, visit))
                 .orElseGet(() -> new DeskBoard.Row(
                         String.valueOf(number),
@@ -120,7 +126,18 @@ public final class DeskBoardTelling {
                         moment.say("desk.now"),
                         "",
                         moment.say("desk.free"),
+                        List.of(),
                         "/welcome?place=chair-" + number));
+    }
+
+    /** Whoever holds a chair, there or at a basin meanwhile. */
+    static Optional<Visit> holder(Moment moment, int number) {
+        var place = new Place.Chair(number);
+        return moment.floor().openVisits().stream()
+                .filter(visit -> place.equals(visit.stay().chair()) && !(visit.place() instanceof Place.Bench))
+                .filter(visit -> !(visit.place() instanceof Place.Chair) || place.equals(visit.place()))
+                // Who sits there comes before who went to a basin and may find it taken.
+                .min(Comparator.comparing((Visit visit) -> visit.place() instanceof Place.Basin));
     }
 
     private DeskBoard.Row taken(int number, Visit visit) {
@@ -130,25 +147,26 @@ public final class DeskBoardTelling {
                 moment.label(visit),
                 moment.staff(visit),
                 new HeadTelling(moment, visit, false).stage(),
-                end.map(Range::likely).map(this::rounded).map(moment::clock).orElse(""),
-                end.map(Range::latest).map(this::rounded).map(moment::clock).orElse(""),
-                tell(visit, end),
+                clock(end.map(Range::likely)),
+                clock(end.map(Range::latest)),
+                Moment.joined(" · ", tell(visit, end), told.said(visit)),
+                told.presses(visit),
                 "/visits/" + visit.id().value());
     }
 
-    /** Of somebody with whom nothing was begun and for whom nothing is listed nobody can say anything. */
-    private String tell(Visit visit, Optional<Range> end) {
-        var isKnown = !visit.services().listed().isEmpty()
-                || !visit.applications().isEmpty()
-                || !visit.services().done().isEmpty();
-        return end.filter(range -> isKnown)
-                .map(range -> moment.say("desk.until", span(range)))
-                .orElse(moment.say("desk.unknown"));
+    private String clock(Optional<Instant> at) {
+        return at.map(instant -> ChairTimes.clock(moment, instant)).orElse("");
     }
 
-    /** Nobody is told a time to the minute, nor is the board sent again each second while a head is overdue. */
-    private Instant rounded(Instant at) {
-        var step = Duration.ofMinutes(5).toSeconds();
-        return Instant.ofEpochSecond((at.getEpochSecond() + step - 1) / step * step);
+    private String tell(Visit visit, Optional<Range> end) {
+        return end.filter(range -> ToldTelling.isKnown(visit))
+                .map(range -> {
+                    var times = Stream.of(range.likely(), range.latest())
+                            .map(at -> ChairTimes.clock(moment, at))
+                            .distinct()
+                            .toArray();
+                    return moment.say(times.length == 1 ? "desk.until.once" : "desk.until", times);
+                })
+                .orElse(moment.say("desk.unknown"));
     }
 }

@@ -58,7 +58,7 @@ public final class FloorBoard {
             var at = Instant.ofEpochSecond(second);
             ticks.add(new Axis.Tick(moment.second(at), moment.clock(at)));
         }
-        return new Axis(moment.epoch(), ticks);
+        return new Axis(moment.epoch(), null, ticks);
     }
 
     /** Every chair, and whoever waits on the bench with something on: no head with a clock is left out. */

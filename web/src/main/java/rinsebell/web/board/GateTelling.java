@@ -12,19 +12,36 @@ import rinsebell.floor.visit.Gate.Metal;
 import rinsebell.floor.visit.Gate.SkinTest;
 import rinsebell.floor.visit.Gate.YesNo;
 import rinsebell.floor.visit.Visit;
+import rinsebell.web.view.Answer;
 
 /** The answers at the gate that stand in the way of something, each in one short form wherever it is said. */
-final class GateTelling {
+public final class GateTelling {
     private final Moment moment;
     private final Gate gate;
 
     GateTelling(Moment moment, Visit visit) {
+        this(moment, visit.gate());
+    }
+
+    /** Of answers that belong to no visit yet. */
+    public GateTelling(Moment moment, Gate gate) {
         this.moment = moment;
-        this.gate = visit.gate();
+        this.gate = gate;
     }
 
     /** All of them, what can hurt most first; none where every answer is fine. */
     List<String> all() {
+        return codes().stream().map(this::brief).toList();
+    }
+
+    /** The same with where each comes from, as an answer shows it. */
+    public List<Answer.Reason> reasons() {
+        return codes().stream()
+                .map(code -> ReasonTelling.told(brief(code), code.basis().name(), moment))
+                .toList();
+    }
+
+    private List<ReasonCode> codes() {
         var codes = new ArrayList<ReasonCode>();
         add(codes, isUnsound(), ReasonCode.SCALP_NOT_SOUND);
         add(codes, hasReacted(), ReasonCode.DYE_REACTION);
@@ -35,7 +52,7 @@ final class GateTelling {
                 gate.metal() == Metal.PRESENT || gate.metal() == Metal.PRESENT_TEST_REACTED,
                 ReasonCode.METAL_ON_HAIR);
         add(codes, !gate.isComplete(), ReasonCode.GATE_OPEN);
-        return codes.stream().map(this::brief).toList();
+        return codes;
     }
 
     private static void add(List<ReasonCode> codes, boolean holds, ReasonCode code) {

@@ -1,6 +1,7 @@
 package rinsebell.web.form;
 
 import java.time.DateTimeException;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -19,6 +20,8 @@ final class EntryTimes {
     static final int LONGEST_AGO_MINUTES = 720;
     /** A local time is looked for this far back: today, or before a change of the clocks that skipped it. */
     private static final int DAYS_BACK = 3;
+
+    private static final Duration FURTHEST = Duration.ofHours(12);
 
     /** How long a press was on its way, in milliseconds, where it was not sent at once. */
     private static final String AGE = "age";
@@ -106,6 +109,40 @@ final class EntryTimes {
                 .map(local::toInstant)
                 .filter(at -> !at.isAfter(now))
                 .max(Comparator.naturalOrder());
+    }
+
+    /**
+     * A time that is still to come, within half a day.
+     *
+     * @param field where the clock time, or an instant with its offset, was typed
+     * @param from when it is said
+     */
+    static Optional<Instant> coming(Entries entries, String field, Instant from) {
+        var zone = entries.floor().salon().zone();
+        return entries.value(field)
+                .flatMap(text -> entries.known(
+                        field,
+                        parsed(text, LocalTime::parse)
+                                .flatMap(time -> next(time, zone, from))
+                                .or(() -> parsed(text, OffsetDateTime::parse).map(OffsetDateTime::toInstant)),
+                        Fault.NOT_A_TIME))
+                .flatMap(at -> entries.known(
+                        field,
+                        Optional.of(at)
+                                .filter(then -> then.isAfter(from)
+                                        && Duration.between(from, then).compareTo(FURTHEST) <= 0),
+                        Fault.GONE_BY));
+    }
+
+    /** The next instant at which clocks in the zone show this time; within two days, for one day may skip it. */
+    private static Optional<Instant> next(LocalTime time, ZoneId zone, Instant from) {
+        var today = from.atZone(zone).toLocalDate();
+        return LongStream.rangeClosed(0, 2)
+                .mapToObj(days -> today.plusDays(days).atTime(time))
+                .flatMap(
+                        local -> zone.getRules().getValidOffsets(local).stream().map(local::toInstant))
+                .filter(at -> at.isAfter(from))
+                .min(Comparator.naturalOrder());
     }
 
     static Optional<LocalDate> date(Entries entries, String field) {

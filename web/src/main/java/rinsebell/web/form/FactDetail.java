@@ -61,7 +61,7 @@ final class FactDetail {
 
     private Stream<String> told(Fact fact, Event event) {
         if (event instanceof StayEvent stay) {
-            return stay(stay);
+            return stay(fact, stay);
         }
         if (event instanceof WorkEvent work) {
             return work(fact, work);
@@ -78,7 +78,7 @@ final class FactDetail {
         return event instanceof DayEvent day ? day(day) : Stream.empty();
     }
 
-    private Stream<String> stay(StayEvent event) {
+    private Stream<String> stay(Fact fact, StayEvent event) {
         if (event instanceof StayEvent.Arrived arrived) {
             return Stream.concat(
                     Stream.of(moment.place(arrived.place())),
@@ -98,6 +98,9 @@ final class FactDetail {
         }
         if (event instanceof StayEvent.ServiceEnded ended) {
             return Stream.of(moment.say(ended.service()));
+        }
+        if (event instanceof StayEvent.EndTold told) {
+            return Stream.of(moment.clock(fact.happened().plus(told.in())));
         }
         return event instanceof StayEvent.GateAnswered gate ? gate(gate.answers()) : Stream.empty();
     }

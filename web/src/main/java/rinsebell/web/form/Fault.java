@@ -21,6 +21,8 @@ public enum Fault {
     UNPRINTABLE,
     NOT_A_CHOICE,
     NOT_A_TIME,
+    /** A time that is to come has gone by, or is further off than half a day. */
+    GONE_BY,
     /** No hours of a day, such as 9:00-13:00. */
     NOT_HOURS,
     NOT_A_DATE,

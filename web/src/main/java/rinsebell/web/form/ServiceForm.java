@@ -23,6 +23,8 @@ final class ServiceForm {
     /** Those that somebody says are begun or over; of a bowl and a toner the hair tells. */
     static final List<Service> TOLD = List.of(Service.CUT, Service.BLOW_DRY);
 
+    static final String UNTIL = "until";
+
     private ServiceForm() {}
 
     /** Those that have a length of their own. */
@@ -35,6 +37,17 @@ final class ServiceForm {
     }
 
     static StayEvent.ServicesListed listed(Entries entries) {
+        return new StayEvent.ServicesListed(some(entries));
+    }
+
+    /** By when they were told to be done. */
+    static StayEvent.EndTold told(Entries entries) {
+        var from = EntryTimes.happened(entries).happened();
+        var until = entries.needed(UNTIL, EntryTimes.coming(entries, UNTIL, from), from);
+        return new StayEvent.EndTold(Duration.between(from, until));
+    }
+
+    static List<Service> some(Entries entries) {
         var services = new ArrayList<Service>();
         for (var typed : entries.all("services")) {
             var code = Typed.tidy(typed);
@@ -47,7 +60,7 @@ final class ServiceForm {
             entries.fault("services", Fault.TOO_MANY, MOST);
         }
         // They are done in one order, however they were ticked.
-        return new StayEvent.ServicesListed(services.stream().sorted().toList());
+        return services.stream().sorted().toList();
     }
 
     static Service service(Entries entries) {

@@ -34,6 +34,7 @@ final class VisitForms {
                 reporting(entries -> new StayEvent.ServiceBegan(ServiceForm.service(entries))));
         presses.enter(
                 VISITS, "service-end", reporting(entries -> new StayEvent.ServiceEnded(ServiceForm.service(entries))));
+        presses.enter(VISITS, "end-told", reporting(ServiceForm::told));
         presses.enter(VISITS, "turn", PressForm.asking(VisitForms::turn));
         presses.enter(VISITS, "leave", reporting(entries -> new StayEvent.Left()));
     }
@@ -56,7 +57,7 @@ final class VisitForms {
                 entries.staff("helper").orElse(null),
                 client(entries));
         var label = entries.neededText("label", Entries.LONGEST_LABEL);
-        return new Welcome(arrived, label, answers(entries));
+        return new Welcome(arrived, label, answers(entries), ServiceForm.some(entries));
     }
 
     private static Command gate(Entries entries) {
@@ -68,7 +69,7 @@ final class VisitForms {
                 .with(entries.note());
     }
 
-    private static Gate answers(Entries entries) {
+    static Gate answers(Entries entries) {
         return new Gate(
                 skinTest(entries),
                 entries.choice("scalp", Gate.Scalp.class).orElse(null),

@@ -16,6 +16,8 @@ import rinsebell.floor.visit.Gate;
 import rinsebell.floor.visit.Visit;
 import rinsebell.floor.visit.VisitId;
 import rinsebell.web.Codes;
+import rinsebell.web.board.ChairTimes;
+import rinsebell.web.view.Field;
 import rinsebell.web.view.Form;
 import rinsebell.web.view.Nav;
 import rinsebell.web.view.Press;
@@ -43,6 +45,7 @@ final class VisitPages {
             "services",
             "service-begin",
             "service-end",
+            "end-told",
             "label",
             "client",
             "leave");
@@ -58,6 +61,7 @@ final class VisitPages {
         pages.enter(VisitForms.VISITS, "services", Nav.FLOOR, VisitPages::services);
         Stream.of("service-begin", "service-end")
                 .forEach(press -> pages.enter(VisitForms.VISITS, press, Nav.FLOOR, ask -> service(ask, press)));
+        pages.enter(VisitForms.VISITS, "end-told", Nav.DESK, VisitPages::told);
         pages.enter(VisitForms.VISITS, "label", Nav.FLOOR, VisitPages::label);
         pages.enter(
                 VisitForms.VISITS,
@@ -105,6 +109,10 @@ final class VisitPages {
         var draft = new FormDraft(ask, "welcome")
                 .text("label", client.map(ClientCard::label).orElse(""))
                 .tiles("place", Choices.places(ask), "")
+                .some("services", services(ask, Arrays.asList(Service.values())), List.of())
+                .number(WalkInTelling.LEAST, "")
+                .preview(new WalkInTelling(ask).preview())
+                .group("")
                 .list("stylist", Choices.working(ask), "")
                 .list("helper", Choices.working(ask), "")
                 .hidden(
@@ -131,7 +139,7 @@ final class VisitPages {
                         Gate.SkinTest.Result.class,
                         test.map(Gate.SkinTest::result).orElse(null))
                 .plain(
-                        rinsebell.web.view.Field.Kind.DATE,
+                        Field.Kind.DATE,
                         "skinTestOn",
                         ask.say("field.skinteston"),
                         test.map(Gate.SkinTest::applied).map(Object::toString).orElse(""))
@@ -212,6 +220,21 @@ final class VisitPages {
                 .tiles("service", services(ask, ServiceForm.TOLD), now)
                 .whenAndWho()
                 .form(at(ask, press), back(ask));
+    }
+
+    /** Begins with what is almost sure, for nobody minds being done sooner. */
+    private static Form told(PageAsk ask) {
+        var moment = ask.moment();
+        var sure = ask.visit()
+                .flatMap(visit -> moment.floor().turnaround(moment.now()).end(visit.id()));
+        return draft(ask, "end-told")
+                .plain(
+                        Field.Kind.TIME,
+                        ServiceForm.UNTIL,
+                        ask.say("field.until"),
+                        sure.map(end -> ChairTimes.typed(moment, end.latest())).orElse(""))
+                .whenAndWho()
+                .form(at(ask, "end-told"), back(ask));
     }
 
     private static List<FormDraft.Choice> services(PageAsk ask, List<Service> some) {

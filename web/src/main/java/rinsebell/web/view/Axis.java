@@ -2,9 +2,14 @@ package rinsebell.web.view;
 
 import java.time.Instant;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
-/** The floor's time axis: clock times at ten-minute steps, in the same seconds as the ribbons below it. */
-public record Axis(Instant epoch, List<Tick> ticks) implements Fragment {
+/**
+ * A time axis: clock times at equal steps, in the same seconds as the ribbons below it.
+ *
+ * @param whole the stretch to show whole; none for one that pans as time goes on
+ */
+public record Axis(Instant epoch, Ribbon.@Nullable Reach whole, List<Tick> ticks) implements Fragment {
     @Override
     public String template() {
         return "part/axis.jte";
@@ -19,6 +24,6 @@ public record Axis(Instant epoch, List<Tick> ticks) implements Fragment {
 
     /** The empty drawing whose seconds the axis shares. */
     public Ribbon ribbon() {
-        return new Ribbon("", epoch, null, List.of());
+        return new Ribbon("", epoch, whole, List.of());
     }
 }

@@ -72,6 +72,12 @@ public record Ribbon(
         TONER,
         /** From when a head may come to the basin until its water must be on. */
         WINDOW,
+        /** A chair that somebody holds until they are likely done. */
+        TAKEN,
+        /** From when a chair is likely free until it almost surely is. */
+        MAYBE,
+        /** A chair that is likely somebody's who waits for it. */
+        NEXT,
         /** A head at a basin. */
         AT_BASIN,
         /** Still at a basin beyond the usual time, as far as it has gone. */
@@ -85,7 +91,9 @@ public record Ribbon(
         RINSE_BY,
         RINSED,
         /** By when the water of a head that is to come must be on. */
-        LATEST
+        LATEST,
+        /** By when somebody was told to be done. */
+        TOLD
     }
 
     /** @param text what stands in the bar; may be empty */

@@ -2,6 +2,7 @@ package rinsebell.web.board;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
+import static rinsebell.floor.testing.Saturday.ZONE;
 import static rinsebell.floor.testing.Saturday.at;
 import static rinsebell.floor.testing.Scoop.g;
 import static rinsebell.floor.testing.Shelf.DEV20;
@@ -10,6 +11,7 @@ import static rinsebell.floor.testing.Shelf.POWDER;
 import static rinsebell.floor.testing.Where.offScalp;
 import static rinsebell.floor.testing.Where.onScalp;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
@@ -21,7 +23,10 @@ import rinsebell.floor.bowl.BowlReason;
 import rinsebell.floor.bowl.DayEvent;
 import rinsebell.floor.product.Cover;
 import rinsebell.floor.product.Heat;
+import rinsebell.floor.salon.House;
 import rinsebell.floor.salon.Place;
+import rinsebell.floor.salon.SalonEvent;
+import rinsebell.floor.salon.Service;
 import rinsebell.floor.salon.StaffId;
 import rinsebell.floor.testing.Head;
 import rinsebell.floor.testing.Story;
@@ -33,9 +38,11 @@ import rinsebell.web.Assets;
 import rinsebell.web.Pages;
 import rinsebell.web.Screen;
 import rinsebell.web.Words;
+import rinsebell.web.view.Axis;
 import rinsebell.web.view.BasinRow;
 import rinsebell.web.view.Bell;
 import rinsebell.web.view.ChairRow;
+import rinsebell.web.view.DeskBoard;
 import rinsebell.web.view.Fragment;
 import rinsebell.web.view.HeadCard;
 import rinsebell.web.view.Press;
@@ -408,9 +415,70 @@ class BoardsTest {
     void theDeskRoundsUpToFiveMinutes() {
         foils();
         var desk = new DeskBoardTelling(moment("10:16")).board();
-        assertThat(desk.rows().get(0).earliest()).isEqualTo("11:05");
+        assertThat(desk.rows().get(0).likely()).isEqualTo("11:05");
         assertThat(desk.rows().get(0).latest()).isEqualTo("11:10");
         assertThat(desk.walkIns().get(0)).isEqualTo("Chairs 2, 3, 4, 5, 6, 7 and 8 are free now.");
+    }
+
+    /** On since 10:05 and likely free at 11:05, almost surely by 11:10: what is told is kept in one press. */
+    @Test
+    void theDeskWarnsBeforeItTakesLongerThanTold() {
+        var head = foils();
+        var desk = new DeskBoardTelling(moment("10:16")).board();
+        assertThat(desk.rows().get(0).tell()).isEqualTo("Your chair is free at about 11:05, almost surely by 11:10.");
+        assertThat(desk.rows().get(0).told())
+                .extracting(Press::to, Press::fields)
+                .containsExactly(tuple(href(head) + "/end-told", List.of(new Press.Hidden("until", "11:10"))));
+        assertThat(overruns(head, "10:16", "11:10")).isEmpty();
+        assertThat(overruns(head, "10:16", "11:05"))
+                .containsExactly("chair 1: L. 15 was told 11:05 and may take longer: done 11:05 to 11:10.");
+        assertThat(overruns(head, "10:16", "11:00"))
+                .containsExactly("chair 1: L. 15 was told 11:00 and is likely done 11:05 to 11:10. Tell them now.");
+    }
+
+    private List<String> overruns(Head head, String now, String told) {
+        story.at(now);
+        head.tells(new StayEvent.EndTold(Duration.between(at(now), at(told))));
+        return new DeskBoardTelling(moment(now)).board().overruns();
+    }
+
+    /** Whoever waits for a chair hears of it as well. */
+    @Test
+    void whoWaitsForTheChairIsNamedWithTheOverrun() {
+        story.tells(rinsebell.floor.Stream.SALON, new SalonEvent.HouseSet(new House(1, 2, 4, ZONE, true)));
+        var head = foils();
+        var next = story.at("10:16").arrives();
+        next.tells(new StayEvent.Moved(Place.BENCH));
+        next.tells(new StayEvent.ServicesListed(List.of(Service.CUT)));
+        assertThat(overruns(head, "10:16", "10:50")).first().asString().endsWith("waits for that chair.");
+        var desk = new DeskBoardTelling(moment("10:16")).board();
+        var row = desk.rows().get(0);
+        assertThat(desk.waiting().get(0).tell())
+                .startsWith("Chair 1 is yours at about " + row.likely() + " to " + row.latest() + "; you are done ");
+    }
+
+    /** From the last whole ten minutes for three hours; drawn where the table says it. */
+    @Test
+    void theNextThreeHoursAreDrawnOnOneAxis() {
+        var head = foils();
+        story.at("10:16");
+        head.tells(new StayEvent.EndTold(Duration.ofMinutes(44)));
+        var moment = moment("10:16");
+        var hours = new DeskBoardTelling(moment).board().hours();
+        assertThat(hours.axis().ribbon().reach())
+                .hasValue(new Ribbon.Reach(moment.second(at("10:10")), moment.second(at("13:20"))));
+        assertThat(hours.axis().ticks())
+                .extracting(Axis.Tick::clock)
+                .startsWith("10:30", "11:00")
+                .endsWith("13:00");
+        assertThat(hours.tracks()).extracting(DeskBoard.Track::name).contains("chair 1", "chair 8", "basin A");
+        var lane = hours.tracks().get(0).ribbon().lanes().get(0);
+        assertThat(lane.bars())
+                .extracting(Ribbon.Bar::kind, Ribbon.Bar::from, Ribbon.Bar::until)
+                .containsExactlyInAnyOrder(
+                        tuple(BarKind.TAKEN, moment.second(at("10:10")), moment.second(at("11:05"))),
+                        tuple(BarKind.MAYBE, moment.second(at("11:05")), moment.second(at("11:10"))));
+        assertThat(lane.marks()).extracting(Ribbon.Mark::at).containsExactly(moment.second(at("11:00")));
     }
 
     @Test

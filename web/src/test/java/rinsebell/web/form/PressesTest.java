@@ -58,6 +58,38 @@ class PressesTest {
         assertThat(command(table.onVisit(press, typed))).isEqualTo(Report.of(table.visit, event));
     }
 
+    /** A clock time that is to come: the next one on the salon's clocks, at most half a day away. It is ten o'clock. */
+    @ParameterizedTest
+    @CsvSource({
+        "11:40, 100",
+        "10:01, 1",
+        "22:00, 720",
+        "2026-05-16T11:40:00+02:00, 100",
+    })
+    void anEndIsToldByTheClock(String until, int minutes) {
+        reports(new StayEvent.EndTold(Duration.ofMinutes(minutes)), "end-told", "until", until);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "10:00, GONE_BY",
+        "09:30, GONE_BY",
+        "22:01, GONE_BY",
+        "2026-05-16T09:59:00+02:00, GONE_BY",
+        "2026-05-18T09:59:00+02:00, GONE_BY",
+        "soon, NOT_A_TIME",
+        "'', MISSING",
+    })
+    void anEndThatHasGoneByIsNoEnd(String until, Fault fault) {
+        assertThat(faults(table.onVisit("end-told", "until", until))).isEqualTo(Map.of("until", fault));
+    }
+
+    /** Told twenty minutes ago that it takes until half past ten. */
+    @Test
+    void whatWasToldCountsFromThen() {
+        reports(new StayEvent.EndTold(Duration.ofMinutes(50)), "end-told", "until", "10:30", "minutesAgo", "20");
+    }
+
     @Test
     void everyPressOfAHeadReads() {
         reports(new StayEvent.Moved(Place.basin(1)), "move", "place", "basin-A");

@@ -5,6 +5,7 @@ import io.javalin.http.Context;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import rinsebell.app.door.Numbered;
 import rinsebell.app.door.Routes;
@@ -21,7 +22,9 @@ import rinsebell.web.form.FieldError;
 import rinsebell.web.form.Fields;
 import rinsebell.web.form.FormPages;
 import rinsebell.web.form.PageAsk;
+import rinsebell.web.form.SheetPage;
 import rinsebell.web.view.Answer;
+import rinsebell.web.view.Form;
 import rinsebell.web.view.FormPage;
 import rinsebell.web.view.Look;
 import rinsebell.web.view.Nav;
@@ -72,6 +75,7 @@ public final class FormRoutes implements Routes {
                     "/" + resource + "/{id}/{press}",
                     ctx -> show(ctx, resource, ctx.pathParam("press"), known(ctx, resource)));
         }
+        routes.post("/visits/preview", ctx -> preview(ctx, "visits", PLAIN, 0));
         routes.post("/products/preview", ctx -> preview(ctx, "products", PLAIN, 0));
         routes.post("/products/{id}/directions/preview", ctx -> preview(ctx, "products", "directions"));
         routes.post("/mixtures/preview", ctx -> preview(ctx, "mixtures", PLAIN, 0));
@@ -107,11 +111,18 @@ public final class FormRoutes implements Routes {
         var page = pages.find(resource, press).orElseThrow(Numbered::nowhere);
         var ask = ask(ctx, id, new Typed(FormBody.read(ctx), List.of(), null));
         var view = page.page(ask);
-        if (ctx.header("HX-Request") != null && view instanceof FormPage typed) {
-            typed.form().shown().ifPresent(shown -> ctx.html(live.part(shown, ask.moment())));
+        var shown = forms(view).flatMap(form -> form.shown().stream()).findFirst();
+        if (ctx.header("HX-Request") != null && shown.isPresent()) {
+            ctx.html(live.part(shown.get(), ask.moment()));
         } else {
             ctx.html(live.page(view, ask.moment()));
         }
+    }
+
+    private static Stream<Form> forms(View view) {
+        return view instanceof FormPage page
+                ? Stream.of(page.form())
+                : view instanceof SheetPage sheet ? sheet.forms().stream() : Stream.empty();
     }
 
     /** The page that a press came from, with everything that was typed and all that is wrong with it. */

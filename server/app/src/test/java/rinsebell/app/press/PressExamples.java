@@ -87,6 +87,7 @@ record PressExamples(Map<String, Long> ids) {
             Map.entry("/visits/{id}/services", "{'services': ['bowl', 'cut']}"),
             Map.entry("/visits/{id}/service-begin", "{'service': 'cut'}"),
             Map.entry("/visits/{id}/service-end", "{'service': 'cut'}"),
+            Map.entry("/visits/{id}/end-told", "{'until': '2026-11-30T23:30:00Z'}"),
             Map.entry("/staff/{id}/hours", "{'hours': {'monday': '9:00-13:00, 13:30-18:00'}}"),
             Map.entry("/times", "{'times': {'toner': 15, 'blow-dry': 20}}"),
             Map.entry("/day/break", "{'staff': STAFF}"),

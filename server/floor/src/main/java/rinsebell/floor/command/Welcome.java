@@ -10,6 +10,7 @@ import rinsebell.floor.Floor;
 import rinsebell.floor.ReasonCode;
 import rinsebell.floor.Stream;
 import rinsebell.floor.TextId;
+import rinsebell.floor.salon.Service;
 import rinsebell.floor.visit.Gate;
 import rinsebell.floor.visit.Situation;
 import rinsebell.floor.visit.Stay;
@@ -23,8 +24,19 @@ import rinsebell.floor.visit.VisitId;
  * @param arrival where, and with whom
  * @param label how the floor calls them; initials are enough
  * @param answers what is already known at the gate
+ * @param services what they came for; none where nobody said
  */
-public record Welcome(StayEvent.Arrived arrival, String label, Gate answers) implements Command {
+public record Welcome(StayEvent.Arrived arrival, String label, Gate answers, List<Service> services)
+        implements Command {
+    public Welcome {
+        services = List.copyOf(services);
+    }
+
+    /** Somebody of whom nobody has said yet what they came for. */
+    public Welcome(StayEvent.Arrived arrival, String label, Gate answers) {
+        this(arrival, label, answers, List.of());
+    }
+
     @Override
     public Decision decide(Floor floor, Asked asked) {
         var id = new VisitId(floor.lastSeq() + 1);
@@ -42,6 +54,9 @@ public record Welcome(StayEvent.Arrived arrival, String label, Gate answers) imp
         drafts.add(new Draft(Stream.visit(id), asked.happened(), arrival, label));
         if (!answers.equals(Gate.UNANSWERED)) {
             drafts.add(new Draft(Stream.visit(id), asked.happened(), new StayEvent.GateAnswered(answers)));
+        }
+        if (!services.isEmpty()) {
+            drafts.add(new Draft(Stream.visit(id), asked.happened(), new StayEvent.ServicesListed(services)));
         }
         return drafts;
     }

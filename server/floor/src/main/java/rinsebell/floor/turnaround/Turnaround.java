@@ -1,5 +1,6 @@
 package rinsebell.floor.turnaround;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -49,16 +50,16 @@ public final class Turnaround {
 
     /** Of everybody who is here. */
     public static Turnaround of(Floor floor, Instant now) {
-        return of(floor, now, List.of());
+        return new Runs(floor, minute(now), Optional.empty()).all();
     }
 
     private static Instant minute(Instant at) {
         return at.truncatedTo(ChronoUnit.MINUTES);
     }
 
-    /** Of everybody who is here, and of somebody who would come behind them all and wants these services. */
-    public static Turnaround of(Floor floor, Instant now, List<Service> wanted) {
-        return new Runs(floor, minute(now), wanted).all();
+    /** Of everybody who is here, and of somebody who would come behind them all. */
+    public static Turnaround of(Floor floor, Instant now, Wish wish) {
+        return new Runs(floor, minute(now), Optional.of(wish)).all();
     }
 
     /** Whether it is seen from the minute of an instant. */
@@ -76,6 +77,13 @@ public final class Turnaround {
         return chairs;
     }
 
+    /** When a chair is free for somebody who waits; empty for whoever does not. */
+    public Optional<Waits> waits(VisitId visit) {
+        return waits.stream()
+                .filter(one -> one.visit().filter(visit::equals).isPresent())
+                .findFirst();
+    }
+
     /** Whoever waits for a chair, in their order; who might come is the last. */
     public List<Waits> waits() {
         return waits;
@@ -89,14 +97,16 @@ public final class Turnaround {
         private final List<Optional<VisitId>> names;
         private final List<Basin> basins;
         private final Lengths lengths;
+        private final Optional<Wish> wish;
         private final double[][] endsOf;
         private final double[][] begins;
         private final double[][] done;
         private final int[][] seats;
 
-        Runs(Floor floor, Instant now, List<Service> wanted) {
+        Runs(Floor floor, Instant now, Optional<Wish> wish) {
             this.floor = floor;
             this.now = now;
+            this.wish = wish;
             var outlook = floor.outlook(now);
             var guests = new Guests(floor, outlook);
             this.begun = guests.begun();
@@ -106,10 +116,10 @@ public final class Turnaround {
                 waiting.add(guests.guest(visit));
                 names.add(Optional.of(visit.id()));
             });
-            if (!wanted.isEmpty()) {
-                waiting.add(new Guest(0, null, null, Optional.empty(), false, Optional.empty(), wanted));
+            wish.ifPresent(one -> {
+                waiting.add(new Guest(0, null, null, Optional.empty(), false, Optional.empty(), one.services()));
                 names.add(Optional.empty());
-            }
+            });
             this.basins = outlook.station().basins();
             this.lengths = new Lengths(floor.salon());
             this.endsOf = new double[begun.size()][RUNS];
@@ -255,11 +265,15 @@ public final class Turnaround {
             private void seatWaiting() {
                 var free = chairsFree();
                 for (var i = 0; i < waiting.size(); i++) {
-                    var chair = free.entrySet().stream()
-                            .min(Map.Entry.comparingByValue())
+                    var comes = names.get(i).isEmpty() ? wish : Optional.<Wish>empty();
+                    var chair = comes.flatMap(Wish::chair)
+                            .filter(free::containsKey)
+                            .map(number -> Map.entry(number, free.getOrDefault(number, seconds(now))))
+                            .or(() -> free.entrySet().stream().min(Map.Entry.comparingByValue()))
                             .orElse(Map.entry(0, seconds(now)));
+                    var least = comes.map(Wish::least).orElse(Duration.ZERO).toSeconds();
                     begins[i][run] = chair.getValue();
-                    done[i][run] = done(waiting.get(i), chair.getValue());
+                    done[i][run] = Math.max(done(waiting.get(i), chair.getValue()), chair.getValue() + least);
                     seats[i][run] = chair.getKey();
                     free.put(chair.getKey(), done[i][run]);
                 }

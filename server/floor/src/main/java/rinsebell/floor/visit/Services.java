@@ -8,13 +8,14 @@ import java.util.stream.Stream;
 import rinsebell.floor.salon.Service;
 
 /**
- * What a client came for.
+ * What a client came for, and what they were told.
  *
  * @param listed in this order; none where nobody said
  * @param done those that are no bowl and were begun, in the order in which they were
+ * @param told by when they were told to be done; empty where nobody told them
  */
-public record Services(List<Service> listed, List<Done> done) {
-    public static final Services NONE = new Services(List.of(), List.of());
+public record Services(List<Service> listed, List<Done> done, Optional<Instant> told) {
+    public static final Services NONE = new Services(List.of(), List.of(), Optional.empty());
 
     /**
      * One that was begun.
@@ -46,7 +47,7 @@ public record Services(List<Service> listed, List<Done> done) {
     }
 
     Services listing(List<Service> next) {
-        return new Services(next, done);
+        return new Services(next, done, told);
     }
 
     /** Whatever was going on is over by then. */
@@ -55,7 +56,8 @@ public record Services(List<Service> listed, List<Done> done) {
         return new Services(
                 listed,
                 Stream.concat(over, Stream.of(new Done(service, at, Optional.empty())))
-                        .toList());
+                        .toList(),
+                told);
     }
 
     /** One that nobody saw begin is only over. */
@@ -64,7 +66,11 @@ public record Services(List<Service> listed, List<Done> done) {
         var next = isOn
                 ? done.stream().map(one -> one.isGoingOn() ? over(one, at) : one)
                 : Stream.concat(done.stream(), Stream.of(new Done(service, at, Optional.of(at))));
-        return new Services(listed, next.toList());
+        return new Services(listed, next.toList(), told);
+    }
+
+    Services told(Instant end) {
+        return new Services(listed, done, Optional.of(end));
     }
 
     private static Done over(Done one, Instant at) {

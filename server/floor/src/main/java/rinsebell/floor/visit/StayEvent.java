@@ -1,5 +1,6 @@
 package rinsebell.floor.visit;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -118,6 +119,18 @@ public sealed interface StayEvent extends VisitEvent {
         @Override
         public void applyTo(VisitFold fold, Fact fact) {
             fold.services(services -> services.ended(service, fact.happened()));
+        }
+    }
+
+    /**
+     * The client was told when they will be done.
+     *
+     * @param in how long from then
+     */
+    record EndTold(Duration in) implements StayEvent {
+        @Override
+        public void applyTo(VisitFold fold, Fact fact) {
+            fold.services(services -> services.told(fact.happened().plus(in)));
         }
     }
 

@@ -22,6 +22,7 @@ import rinsebell.floor.bowl.BowlId;
 import rinsebell.floor.bowl.BowlReason;
 import rinsebell.floor.bowl.DayEvent;
 import rinsebell.floor.salon.Place;
+import rinsebell.floor.salon.Service;
 import rinsebell.floor.testing.Desk;
 import rinsebell.floor.testing.Gates;
 import rinsebell.floor.testing.Head;
@@ -61,6 +62,8 @@ class DayTest {
     @Test
     void whereNothingIsKnownAtTheGateNothingIsAnswered() {
         var arrival = new StayEvent.Arrived(Place.BENCH, null, null, null);
+        assertThat(events(desk.plans(new Welcome(arrival, "AB", Gate.UNANSWERED, List.of(Service.CUT)))))
+                .containsExactly(arrival, new StayEvent.ServicesListed(List.of(Service.CUT)));
         assertThat(events(desk.plans(new Welcome(arrival, "AB", Gate.UNANSWERED))))
                 .containsExactly(arrival);
     }

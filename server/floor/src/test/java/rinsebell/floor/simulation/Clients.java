@@ -1,5 +1,6 @@
 package rinsebell.floor.simulation;
 
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -45,7 +46,8 @@ final class Clients {
 
     Optional<Command> welcome(Floor floor) {
         var arrival = new StayEvent.Arrived(place(), staff(floor), staff(floor), client());
-        return Optional.of(new Welcome(arrival, "AB", dice.of(GATES)));
+        return Optional.of(
+                new Welcome(arrival, "AB", dice.of(GATES), dice.onceIn(3) ? List.of(Service.BOWL) : List.of()));
     }
 
     Optional<Command> gate(Floor floor) {
@@ -61,9 +63,10 @@ final class Clients {
     }
 
     Optional<Command> services(Floor floor) {
-        return switch (dice.below(3)) {
+        return switch (dice.below(4)) {
             case 0 -> report(floor, new StayEvent.ServicesListed(List.of(dice.of(Service.values()), Service.TONER)));
             case 1 -> report(floor, new StayEvent.ServiceBegan(Service.CUT));
+            case 2 -> report(floor, new StayEvent.EndTold(Duration.ofMinutes(dice.below(120))));
             default -> report(floor, new StayEvent.ServiceEnded(Service.CUT));
         };
     }

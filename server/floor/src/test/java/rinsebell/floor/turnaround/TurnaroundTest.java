@@ -14,6 +14,7 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import rinsebell.floor.Stream;
@@ -86,13 +87,34 @@ class TurnaroundTest {
         comesFor(Place.chair(2), Service.CUT);
         var first = comesFor(Place.BENCH, Service.CUT);
         var second = comesFor(Place.BENCH, Service.CUT);
-        var waits = Turnaround.of(story.floor(), at("10:00"), List.of(Service.BLOW_DRY))
+        var waits = Turnaround.of(story.floor(), at("10:00"), Wish.of(List.of(Service.BLOW_DRY)))
                 .waits();
         assertThat(waits)
                 .containsExactly(
-                        new Turnaround.Waits(java.util.Optional.of(first.id()), exactly("10:35"), exactly("11:10"), 2),
-                        new Turnaround.Waits(java.util.Optional.of(second.id()), exactly("10:55"), exactly("11:30"), 1),
-                        new Turnaround.Waits(java.util.Optional.empty(), exactly("11:10"), exactly("11:35"), 2));
+                        new Turnaround.Waits(Optional.of(first.id()), exactly("10:35"), exactly("11:10"), 2),
+                        new Turnaround.Waits(Optional.of(second.id()), exactly("10:55"), exactly("11:30"), 1),
+                        new Turnaround.Waits(Optional.empty(), exactly("11:10"), exactly("11:35"), 2));
+    }
+
+    /** In a chair of their own choice, and for as long as they say where the services take less. */
+    @Test
+    void whoAsksMayNameAChairAndATime() {
+        story.tells(Stream.SALON, new SalonEvent.HouseSet(new House(2, 2, 4, Saturday.ZONE, true)));
+        always(Map.of(Stretch.CUT, 30 * 60, Stretch.SETTLING, 5 * 60));
+        comesFor(Place.chair(1), Service.CUT);
+        assertThat(comes(List.of(Service.CUT), Optional.of(1), Duration.ofMinutes(90)))
+                .isEqualTo(new Turnaround.Waits(Optional.empty(), exactly("10:35"), exactly("12:05"), 1));
+        assertThat(comes(List.of(Service.CUT), Optional.of(2), Duration.ofMinutes(20)))
+                .isEqualTo(new Turnaround.Waits(Optional.empty(), exactly("10:00"), exactly("10:35"), 2));
+        assertThat(comes(List.of(), Optional.of(9), Duration.ofMinutes(20)))
+                .as("a chair that is not there")
+                .isEqualTo(new Turnaround.Waits(Optional.empty(), exactly("10:00"), exactly("10:20"), 2));
+    }
+
+    private Turnaround.Waits comes(List<Service> services, Optional<Integer> chair, Duration least) {
+        return Turnaround.of(story.floor(), at("10:00"), new Wish(services, chair, least))
+                .waits()
+                .get(0);
     }
 
     /** Somebody whose bowl is still to come takes no basin before it is due there. */

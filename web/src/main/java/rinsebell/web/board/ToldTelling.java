@@ -1,0 +1,95 @@
+package rinsebell.web.board;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import rinsebell.floor.turnaround.Range;
+import rinsebell.floor.visit.Visit;
+import rinsebell.web.view.Press;
+
+/** What clients were told of when they will be done, and who will be later than that: said before it has happened. */
+final class ToldTelling {
+    private final Moment moment;
+
+    ToldTelling(Moment moment) {
+        this.moment = moment;
+    }
+
+    /** Of somebody with whom nothing was begun and for whom nothing is listed nobody can say anything. */
+    static boolean isKnown(Visit visit) {
+        return !visit.services().listed().isEmpty()
+                || !visit.applications().isEmpty()
+                || !visit.services().done().isEmpty();
+    }
+
+    String said(Visit visit) {
+        return visit.services()
+                .told()
+                .map(at -> moment.say("desk.told", moment.clock(at)))
+                .orElse("");
+    }
+
+    /** Keeps what the board says now as what they were told. */
+    List<Press> presses(Visit visit) {
+        return end(visit).filter(range -> isKnown(visit)).map(Range::latest).stream()
+                .filter(latest -> !visit.services()
+                        .told()
+                        .filter(ChairTimes.rounded(latest)::equals)
+                        .isPresent())
+                .map(latest -> Press.sends(
+                        moment.say("press.told"),
+                        moment.say("press.told.hint", ChairTimes.clock(moment, latest)),
+                        "/visits/" + visit.id().value() + "/end-told",
+                        new Press.Hidden("until", ChairTimes.typed(moment, latest))))
+                .toList();
+    }
+
+    /** One sentence for each who will likely be later, and then for each who may be. */
+    List<String> overruns() {
+        var open = moment.floor().openVisits();
+        return Stream.concat(
+                        open.stream().filter(visit -> isPast(visit, end(visit).map(Range::likely))),
+                        open.stream()
+                                .filter(visit -> !isPast(visit, end(visit).map(Range::likely)))
+                                .filter(visit -> isPast(visit, end(visit).map(Range::latest))))
+                .map(this::overrun)
+                .toList();
+    }
+
+    private Optional<Range> end(Visit visit) {
+        var turnaround = moment.floor().turnaround(moment.now());
+        return turnaround.end(visit.id()).or(() -> turnaround.waits(visit.id()).map(waits -> waits.done()));
+    }
+
+    private static boolean isPast(Visit visit, Optional<Instant> end) {
+        return visit.services()
+                .told()
+                .flatMap(told -> end.filter(at -> ChairTimes.rounded(at).isAfter(told)))
+                .isPresent();
+    }
+
+    private String overrun(Visit visit) {
+        var isLikely = isPast(visit, end(visit).map(Range::likely));
+        var said = moment.say(
+                isLikely ? "desk.overrun" : "desk.overrun.maybe",
+                moment.whereabouts(visit),
+                moment.label(visit),
+                visit.services().told().map(moment::clock).orElse(""),
+                end(visit).map(range -> ChairTimes.span(moment, range)).orElse(""));
+        return Moment.joined(" ", said, next(visit));
+    }
+
+    /** Who waits for that chair has to know as well. */
+    private String next(Visit visit) {
+        var chair = visit.stay().chair();
+        return moment.floor().turnaround(moment.now()).waits().stream()
+                .filter(one -> chair != null && one.chair() == chair.number())
+                .flatMap(one -> one.visit().stream())
+                .filter(other -> !other.equals(visit.id()))
+                .flatMap(other -> moment.floor().visit(other).stream())
+                .findFirst()
+                .map(other -> moment.say("desk.overrun.next", moment.label(other)))
+                .orElse("");
+    }
+}
