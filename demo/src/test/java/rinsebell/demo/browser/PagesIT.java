@@ -37,7 +37,10 @@ class PagesIT {
             "/products/13/history",
             "/setup",
             "/staff",
+            "/staff/2/hours",
             "/policy",
+            "/times",
+            "/clients",
             "/day",
             "/day/break",
             "/day/caught-up");
@@ -56,6 +59,10 @@ class PagesIT {
             "move",
             "hand-over",
             "client",
+            "turn",
+            "services",
+            "service-begin",
+            "end-told",
             "leave");
 
     @SuppressWarnings("NullAway.Init")
@@ -117,8 +124,8 @@ class PagesIT {
     @MethodSource("sizes")
     void theKeyboardReachesEverythingAndIsSeen(Size size) {
         var page = browsing.screen(size);
-        for (var path :
-                List.of("/", "/basins", "/pocket", "/lead", paths(page, size).get(6))) {
+        for (var path : List.of(
+                "/", "/basins", "/desk", "/pocket", "/lead", paths(page, size).get(7))) {
             var reached = walked(page, path);
             // Counted afterwards: the first key is also the touch that sound waits for, and the page then says so.
             assertThat(reached).as(path).doesNotContain("unseen").hasSize(reachable(page));

@@ -16,6 +16,7 @@ import rinsebell.web.view.Due;
 import rinsebell.web.view.Fragment;
 import rinsebell.web.view.HeadCard;
 import rinsebell.web.view.HeadList;
+import rinsebell.web.view.Press;
 import rinsebell.web.view.Urgency;
 
 /** The basin screen: who next, when, and what not to do. */
@@ -89,16 +90,17 @@ public final class BasinBoard {
                 .filter(visit -> visit.place() instanceof Place.Basin)
                 .map(visit -> new HeadTelling(moment, visit, false))
                 .filter(head -> head.timing.isAnythingOn())
-                .map(head -> ranked(head.visit, card(head, head.rinse().orElseGet(head::due))));
+                .map(head -> ranked(
+                        head.visit,
+                        card(head, head.rinse().orElseGet(head::due), List.of(new HeadPresses(head, rows).rinse()))));
     }
 
     private HeadCard card(Turn turn, Visit visit) {
         var head = new HeadTelling(moment, visit, false);
-        return card(head, due(head, turn));
+        return card(head, due(head, turn), List.of(new HeadPresses(head, rows).rinse(), turns.pin(visit)));
     }
 
-    private HeadCard card(HeadTelling head, Due due) {
-        var presses = List.of(new HeadPresses(head, rows).rinse(), turns.pin(head.visit));
+    private static HeadCard card(HeadTelling head, Due due, List<Press> presses) {
         return HeadCards.of(head, due, new BasinCautions(head).all(), presses);
     }
 
