@@ -2,31 +2,18 @@ package rinsebell.floor.basin;
 
 import java.time.Duration;
 import java.time.Instant;
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import rinsebell.floor.Event;
-import rinsebell.floor.Fact;
 import rinsebell.floor.Floor;
+import rinsebell.floor.Supposed;
 import rinsebell.floor.bowl.Bowl;
-import rinsebell.floor.bowl.BowlId;
 import rinsebell.floor.bowl.BowlReason;
-import rinsebell.floor.bowl.DayEvent;
 import rinsebell.floor.bowl.Portion;
 import rinsebell.floor.clock.HeadTiming;
-import rinsebell.floor.product.Cover;
-import rinsebell.floor.product.Zone;
-import rinsebell.floor.salon.Place;
-import rinsebell.floor.visit.ApplicationId;
-import rinsebell.floor.visit.Area;
-import rinsebell.floor.visit.StayEvent;
-import rinsebell.floor.visit.Visit;
 import rinsebell.floor.visit.VisitId;
-import rinsebell.floor.visit.WorkEvent;
 
 /**
  * When a bowl may go on so that its own head has a basin in time and nobody else is worse off: the earliest such minute.
@@ -53,74 +40,28 @@ public record SafeStart(Instant now, Optional<Instant> start, Optional<Turn> tur
      * @param whom null for nobody yet: somebody who would come now
      */
     public static SafeStart ofMixing(Floor floor, @Nullable VisitId whom, List<Portion> portions, Instant now) {
-        var mixed = new BowlId(floor.lastSeq() + 2);
-        return new Search(floor, now)
-                .first(at -> new If(floor, at)
-                        .here(whom)
-                        .happens(
-                                rinsebell.floor.Stream.day(floor.salon().dayOf(at)),
-                                mixed.value(),
-                                new DayEvent.Mixed(portions, BowlReason.FIRST, whom))
-                        .puttingOn(mixed));
+        return new Search(floor, now).first(at -> {
+            var supposed = new Supposed(floor, at);
+            var head = whom == null ? supposed.arrives() : whom;
+            supposed.puts(supposed.mixes(portions, BowlReason.FIRST, whom), head);
+            return jobs(supposed, head);
+        });
     }
 
     /** If a bowl that is mixed already were put on. */
     public static SafeStart ofPuttingOn(Floor floor, VisitId whom, Bowl bowl, Instant now) {
-        return new Search(floor, now).first(at -> new If(floor, at).here(whom).puttingOn(bowl.id()));
+        return new Search(floor, now).first(at -> {
+            var supposed = new Supposed(floor, at);
+            supposed.puts(bowl.id(), whom);
+            return jobs(supposed, whom);
+        });
     }
 
-    /** The head that it is about, on the floor that would be. */
-    private record Supposed(Floor floor, Optional<Visit> visit) {
-        List<Job> jobs() {
-            return visit.map(head -> Jobs.of(HeadTiming.of(floor, head), floor)).orElse(List.of());
-        }
-    }
-
-    /** What would happen at an instant. */
-    private static final class If {
-        private final Floor floor;
-        private final Instant at;
-        private final List<Fact> facts = new ArrayList<>();
-        private VisitId whom = new VisitId(0);
-
-        If(Floor floor, Instant at) {
-            this.floor = floor;
-            this.at = at;
-        }
-
-        If here(@Nullable VisitId known) {
-            whom = known == null ? new VisitId(floor.lastSeq() + 1) : known;
-            return known != null
-                    ? this
-                    : happens(
-                            rinsebell.floor.Stream.visit(whom),
-                            whom.value(),
-                            new StayEvent.Arrived(Place.BENCH, null, null, null));
-        }
-
-        If happens(rinsebell.floor.Stream stream, long seq, Event event) {
-            facts.add(new Fact(seq, stream, at, at, null, event));
-            return this;
-        }
-
-        Supposed puttingOn(BowlId bowl) {
-            var head = rinsebell.floor.Stream.visit(whom);
-            var on = new ApplicationId(floor.lastSeq() + 3);
-            var area = floor.visit(whom).map(If::freeArea).orElse(Area.LENGTHS);
-            happens(head, on.value(), new WorkEvent.PutOn(bowl, area, Zone.OFF_SCALP, Cover.OPEN, null));
-            happens(head, on.value() + 1, new WorkEvent.LastOn(on));
-            var next = floor.with(facts);
-            return new Supposed(next, next.visit(whom));
-        }
-
-        /** One that nothing is on, so that what is on stays uncovered. */
-        private static Area freeArea(Visit visit) {
-            var taken = visit.onHair().stream().map(one -> one.area()).toList();
-            return Arrays.stream(Area.values())
-                    .filter(area -> area != Area.WHOLE_HEAD && !taken.contains(area))
-                    .findFirst()
-                    .orElse(Area.WHOLE_HEAD);
-        }
+    private static List<Job> jobs(Supposed supposed, VisitId whom) {
+        var floor = supposed.floor();
+        return floor.visit(whom)
+                .map(head -> Jobs.of(HeadTiming.of(floor, head), floor))
+                .orElse(List.of());
     }
 
     private static final class Search {
@@ -135,17 +76,14 @@ public record SafeStart(Instant now, Optional<Instant> start, Optional<Turn> tur
             this.before = Score.of(station, outlook.plan());
         }
 
-        SafeStart first(Function<Instant, Supposed> supposed) {
+        SafeStart first(Function<Instant, List<Job>> jobs) {
             for (var at = now; !at.isAfter(now.plus(HORIZON)); at = at.plus(STEP)) {
-                var asked = new Asked(station, supposed.apply(at).jobs());
+                var asked = new Asked(station, jobs.apply(at));
                 if (asked.isSafe(before)) {
                     return new SafeStart(now, Optional.of(at), asked.turn());
                 }
             }
-            return new SafeStart(
-                    now,
-                    Optional.empty(),
-                    new Asked(station, supposed.apply(now).jobs()).turn());
+            return new SafeStart(now, Optional.empty(), new Asked(station, jobs.apply(now)).turn());
         }
     }
 

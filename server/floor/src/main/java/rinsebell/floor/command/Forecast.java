@@ -2,28 +2,18 @@ package rinsebell.floor.command;
 
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
-import rinsebell.floor.Event;
-import rinsebell.floor.Fact;
 import rinsebell.floor.Floor;
 import rinsebell.floor.Reason;
 import rinsebell.floor.ReasonCode;
-import rinsebell.floor.Stream;
-import rinsebell.floor.bowl.BowlId;
+import rinsebell.floor.Supposed;
 import rinsebell.floor.bowl.BowlReason;
-import rinsebell.floor.bowl.DayEvent;
 import rinsebell.floor.bowl.Portion;
 import rinsebell.floor.clock.HeadTiming;
 import rinsebell.floor.clock.Timing;
-import rinsebell.floor.product.Cover;
-import rinsebell.floor.product.Zone;
 import rinsebell.floor.visit.Application;
 import rinsebell.floor.visit.ApplicationId;
-import rinsebell.floor.visit.Area;
 import rinsebell.floor.visit.Visit;
-import rinsebell.floor.visit.WorkEvent;
 
 /** What would come of a bowl if all of it went on a head as soon as it is mixed: said before it is. */
 final class Forecast {
@@ -43,20 +33,9 @@ final class Forecast {
     }
 
     private List<Reason> cautions(List<Portion> portions) {
-        return freeArea().map(area -> cautions(portions, area)).orElse(List.of());
-    }
-
-    private List<Reason> cautions(List<Portion> portions, Area area) {
-        var mixed = floor.lastSeq() + 1;
-        var on = new ApplicationId(mixed + 1);
-        var head = Stream.visit(visit.id());
-        var next = floor.with(List.of(
-                fact(
-                        mixed,
-                        Stream.day(floor.salon().dayOf(at)),
-                        new DayEvent.Mixed(portions, BowlReason.NEXT_AREA, visit.id())),
-                fact(on.value(), head, new WorkEvent.PutOn(new BowlId(mixed), area, Zone.OFF_SCALP, Cover.OPEN, null)),
-                fact(on.value() + 1, head, new WorkEvent.LastOn(on))));
+        var supposed = new Supposed(floor, at);
+        var on = supposed.puts(supposed.mixes(portions, BowlReason.NEXT_AREA, visit.id()), visit.id());
+        var next = supposed.floor();
         return next.visit(visit.id()).map(then -> cautions(next, then, on)).orElse(List.of());
     }
 
@@ -89,17 +68,5 @@ final class Forecast {
                         .product(portion.product())
                         .map(product -> product.directions(portion.edition()).name()))
                 .orElse("");
-    }
-
-    private Fact fact(long seq, Stream stream, Event event) {
-        return new Fact(seq, stream, at, at, null, event);
-    }
-
-    /** One that nothing is on, so that what is on stays uncovered. */
-    private Optional<Area> freeArea() {
-        var taken = visit.onHair().stream().map(Application::area).toList();
-        return Arrays.stream(Area.values())
-                .filter(area -> !taken.contains(area))
-                .findFirst();
     }
 }
