@@ -1,11 +1,13 @@
 package rinsebell.floor.basin;
 
 import java.time.Instant;
-import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import rinsebell.floor.Floor;
 import rinsebell.floor.unit.Instants;
 import rinsebell.floor.visit.VisitId;
@@ -13,19 +15,38 @@ import rinsebell.floor.visit.VisitId;
 /**
  * What is coming at the basins, seen from an instant: the plan that counts then. It is made for this floor and no older
  * one, by the dispatch rule, which keeps to what was announced wherever that harms nobody.
- *
- * @param station what there is to plan
- * @param plan who goes where when
- * @param mustStart when the water of each turn must be on for the sake of those behind it, by the anchor of its job
  */
-public record Outlook(Station station, Plan plan, Map<Long, Instant> mustStart) {
+public final class Outlook {
+    /** Nobody reads more sentences; those whose turn comes first are told. House number. */
+    private static final int MOST_SQUEEZES = 5;
+
+    private final Station station;
+    private final Plan plan;
+    private final Map<Long, Instant> mustStart;
+    private volatile @Nullable List<Squeeze> squeezes;
+
+    private Outlook(Station station, Plan plan) {
+        this.station = station;
+        this.plan = plan;
+        this.mustStart = plan.mustStart();
+    }
+
     public static Outlook of(Floor floor, Instant now) {
         return of(Stations.at(floor, now));
     }
 
     static Outlook of(Station station) {
-        var plan = new Dispatch().plan(station);
-        return new Outlook(station, plan, plan.mustStart());
+        return new Outlook(station, new Dispatch().plan(station));
+    }
+
+    /** What there is to plan. */
+    public Station station() {
+        return station;
+    }
+
+    /** Who goes where when. */
+    public Plan plan() {
+        return plan;
     }
 
     /** Whether it is seen from the minute of an instant. */
@@ -51,16 +72,28 @@ public record Outlook(Station station, Plan plan, Map<Long, Instant> mustStart) 
      */
     public record Squeeze(Turn first, Turn then, Instant by) {}
 
-    /** Every such pair: if the first waited as long as it may, somebody would be late. */
+    /**
+     * The first few such pairs: if the first waited as long as it may, somebody would be late. Each is asked by a plan of
+     * its own, so they are looked for once.
+     */
     public List<Squeeze> squeezes() {
-        var found = new ArrayList<Squeeze>();
-        for (var basin : station.basins()) {
-            var turns = plan.at(basin.number());
-            for (var i = 1; i < turns.size(); i++) {
-                squeeze(turns.get(i - 1), turns.get(i)).ifPresent(found::add);
-            }
+        var known = squeezes;
+        if (known == null) {
+            known = station.basins().stream()
+                    .flatMap(basin -> pairs(plan.at(basin.number())))
+                    .sorted(Comparator.comparing(pair -> pair.first().water()))
+                    .flatMap(pair -> squeeze(pair.first(), pair.then()).stream())
+                    .limit(MOST_SQUEEZES)
+                    .toList();
+            squeezes = known;
         }
-        return List.copyOf(found);
+        return known;
+    }
+
+    private record Pair(Turn first, Turn then) {}
+
+    private static Stream<Pair> pairs(List<Turn> turns) {
+        return IntStream.range(1, turns.size()).mapToObj(i -> new Pair(turns.get(i - 1), turns.get(i)));
     }
 
     private Optional<Squeeze> squeeze(Turn first, Turn then) {

@@ -17,6 +17,7 @@ import java.time.Instant;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import rinsebell.floor.Asked;
 import rinsebell.floor.Decision;
@@ -76,6 +77,24 @@ class OutlookTest {
         assertThat(squeezes.get(0).by()).isEqualTo(at("10:44"));
         story.tells(new DayEvent.BasinOpened(2));
         assertThat(seen("10:20").squeezes()).as("with two basins nobody has to").isEmpty();
+    }
+
+    /** Seven heads one after the other at one basin: of six pairs the first five are told. */
+    @Test
+    void onlyTheFirstFewPairsAreTold() {
+        oneBasinOnly();
+        var heads = IntStream.range(0, 7)
+                .mapToObj(i -> mayFromMustBy(clock(37 + 7 * i), clock(44 + 7 * i)))
+                .toList();
+        assertThat(seen("10:20").plan().late()).isEmpty();
+        assertThat(seen("10:20").squeezes())
+                .extracting(squeeze -> squeeze.first().visit())
+                .containsExactlyElementsOf(
+                        heads.subList(0, 5).stream().map(Head::id).toList());
+    }
+
+    private static String clock(int afterTen) {
+        return "%d:%02d".formatted(10 + afterTen / 60, afterTen % 60);
     }
 
     @Test
