@@ -1,6 +1,5 @@
 package rinsebell.web.board;
 
-import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -138,9 +137,7 @@ public final class DeskBoardTelling {
 
     /** Of somebody with whom nothing was begun and for whom nothing is listed nobody can say anything. */
     private String tell(Visit visit, Optional<Range> end) {
-        var isKnown = !visit.services().listed().isEmpty()
-                || !visit.applications().isEmpty()
-                || !visit.services().done().isEmpty();
+        var isKnown = ChairTime.isKnown(visit);
         return end.filter(range -> isKnown)
                 .map(range -> moment.say("desk.until", span(range)))
                 .orElse(moment.say("desk.unknown"));
@@ -148,7 +145,6 @@ public final class DeskBoardTelling {
 
     /** Nobody is told a time to the minute, nor is the board sent again each second while a head is overdue. */
     private Instant rounded(Instant at) {
-        var step = Duration.ofMinutes(5).toSeconds();
-        return Instant.ofEpochSecond((at.getEpochSecond() + step - 1) / step * step);
+        return ChairTime.rounded(at);
     }
 }
