@@ -83,6 +83,9 @@ class LookInIT {
         phone.clock().fastForward(A_WHILE_MILLIS);
         assertThat(chair(phone, 8)).containsText("almost surely by");
         assertThat(phone.content()).doesNotContain("Z. Q.");
+        assertThat(asking.page(phone.url().substring(demo.url().length()) + "/chairs.ics"))
+                .contains("SUMMARY:Chair 8 free\\, almost surely by ")
+                .doesNotContain("Z. Q.");
     }
 
     private static void saysThatItHearsNothing(Page phone, RunningDemo demo) throws Exception {

@@ -7,6 +7,7 @@ import rinsebell.app.door.Routes;
 import rinsebell.app.page.LiveFloor;
 import rinsebell.db.LookIns;
 import rinsebell.web.board.LookTelling;
+import rinsebell.web.board.Moment;
 import rinsebell.web.view.LookClosedPage;
 
 /**
@@ -41,29 +42,29 @@ public final class LookRoutes implements Routes {
 
     @FunctionalInterface
     private interface Opened {
-        void answer(Context ctx, Key key);
+        void answer(Context ctx, Key key, Moment moment);
     }
 
     /** The address is the secret, so nothing that the page loads is told of it. */
     private void open(Context ctx, Opened opened) {
         ctx.header("Referrer-Policy", "no-referrer");
-        Key.read(ctx.pathParam(KEY))
-                .filter(key -> links.open(key.hash(), live.moment().now()))
-                .ifPresentOrElse(key -> opened.answer(ctx, key), () -> close(ctx));
-    }
-
-    private void close(Context ctx) {
-        ctx.status(404).html(live.page(new LookClosedPage(), live.moment()));
-    }
-
-    private void show(Context ctx, Key key) {
         var moment = live.moment();
+        Key.read(ctx.pathParam(KEY))
+                .filter(key -> links.open(key.hash(), moment.now()))
+                .ifPresentOrElse(key -> opened.answer(ctx, key, moment), () -> close(ctx, moment));
+    }
+
+    private void close(Context ctx, Moment moment) {
+        ctx.status(404).html(live.page(new LookClosedPage(), moment));
+    }
+
+    private void show(Context ctx, Key key, Moment moment) {
         ctx.html(live.page(new LookTelling(moment).page(), moment));
     }
 
     /** A client keeps it, and asks each time whether it is still the same. */
-    private void send(Context ctx, Key key) {
-        var written = calendar.of(live.moment(), key.hash());
+    private void send(Context ctx, Key key, Moment moment) {
+        var written = calendar.of(moment, key.hash());
         var tag = EntityTag.of(written);
         ctx.header("Cache-Control", "private, no-cache").header("ETag", tag.text());
         if (tag.isHeldBy(ctx)) {
