@@ -12,7 +12,8 @@ final class CopyTables {
     private CopyTables() {}
 
     /**
-     * A new database of this version of the program, with all that a copy holds.
+     * A new database of this version of the program, with all that a copy holds but links that may look in: nobody knows
+     * which of them were taken back since.
      *
      * @param name the path of its file without {@code .mv.db}; there must be no such file
      * @throws CopyUnreadable if the copy is damaged, holds other than it says, or comes from a later version
@@ -38,6 +39,7 @@ final class CopyTables {
     private static Database checked(Database database) throws IOException, DatabaseUnreadable {
         try {
             new Tables(database).check();
+            database.with(LookInTable::clear);
             return database;
         } catch (IOException | RuntimeException | DatabaseUnreadable e) {
             database.close();

@@ -230,6 +230,11 @@ public final class SalonStore implements Ledger, AutoCloseable {
         return new Soundings(database);
     }
 
+    /** Links by which a phone or a calendar may look in. */
+    public LookIns lookIns() {
+        return new LookIns(tables);
+    }
+
     /** The last time the database had to be made again. */
     public Optional<Rebuild> lastRebuild() {
         return tables.lastRebuild();

@@ -25,7 +25,7 @@ public final class Assets {
     /** The order in which the parts of the style sheet are joined: later ones may refine earlier ones. */
     static final List<String> STYLES = List.of(
             "tokens", "base", "shell", "panel", "urgency", "ribbon", "floor", "chair", "heads", "desk", "forms",
-            "sheet", "bowl", "lead", "motion");
+            "sheet", "bowl", "lead", "look-in", "motion");
 
     static final List<String> FILES = List.of(
             "main.js",
@@ -52,6 +52,7 @@ public final class Assets {
             "sounded.js",
             "offline.js",
             "worker.js",
+            "look.js",
             "icon.svg",
             "fonts/b612-latin-400-normal.woff2",
             "fonts/b612-latin-700-normal.woff2",

@@ -8,6 +8,7 @@ import java.util.Map;
 import rinsebell.web.view.ChairPage;
 import rinsebell.web.view.KeptPage;
 import rinsebell.web.view.Look;
+import rinsebell.web.view.LookClosedPage;
 import rinsebell.web.view.View;
 
 /** Writes every sample page with its assets into a folder, to be looked at in a browser. */
@@ -46,6 +47,10 @@ final class Preview {
         samples.put("lead-nothing", LeadSamples.nothing());
         samples.put("use", UseSamples.page());
         samples.put("use-nothing", UseSamples.nothing());
+        samples.put("look", LookSamples.page());
+        samples.put("look-closed", new LookClosedPage());
+        samples.put("look-ins", LookSamples.links());
+        samples.put("look-ins-made", LookSamples.made());
         var calm = HeadSamples.calm();
         samples.put("chair-done", new ChairPage(FormSamples.answered(calm.shell(), FormSamples.done()), calm.panel()));
         samples.put(

@@ -212,7 +212,7 @@ class BenchIT {
         assertThat(browsing.faults()).isEmpty();
     }
 
-    private static String read(byte[] picture) throws Exception {
+    static String read(byte[] picture) throws Exception {
         var image = ImageIO.read(new ByteArrayInputStream(picture));
         var pixels = image.getRGB(0, 0, image.getWidth(), image.getHeight(), null, 0, image.getWidth());
         var source = new RGBLuminanceSource(image.getWidth(), image.getHeight(), pixels);

@@ -42,7 +42,7 @@ class LinksIT {
         assertThat(seen)
                 .hasSizeBetween(100, MANY - 1)
                 .anyMatch(link -> link.startsWith("/bells/shelve?"))
-                .contains("/lead", "/day", "/device", "/policy");
+                .contains("/lead", "/look-ins", "/day", "/device", "/policy");
     }
 
     private void open(String server, String link, ArrayDeque<String> ahead) throws IOException, InterruptedException {

@@ -31,6 +31,7 @@ class PagesIT {
             "/recipes/new",
             "/recipe-file",
             "/use",
+            "/look-ins",
             "/products",
             "/products/new",
             "/products/13/price",

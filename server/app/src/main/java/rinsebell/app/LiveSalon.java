@@ -33,6 +33,8 @@ import rinsebell.app.listen.Listeners;
 import rinsebell.app.listen.Seldom;
 import rinsebell.app.listen.SoundLog;
 import rinsebell.app.listen.SoundedRoutes;
+import rinsebell.app.lookin.LookInRoutes;
+import rinsebell.app.lookin.LookRoutes;
 import rinsebell.app.page.Answers;
 import rinsebell.app.page.Erasings;
 import rinsebell.app.page.FormRoutes;
@@ -52,6 +54,7 @@ import rinsebell.app.time.SalonClock;
 import rinsebell.app.use.UseDays;
 import rinsebell.app.use.UseRoutes;
 import rinsebell.db.Clients;
+import rinsebell.db.LookIns;
 import rinsebell.db.Rebuild;
 import rinsebell.floor.Asked;
 import rinsebell.floor.Fact;
@@ -89,6 +92,7 @@ final class LiveSalon implements AutoCloseable {
      * @param ledger where the next presses are made durable
      * @param memory of presses that were answered
      * @param clients people who come again
+     * @param lookIns links by which a phone or a calendar looks in
      * @param days that are over
      * @param rebuilt how the tables were made again the last time; null for never
      * @param copiesFailingSince since when no copy of the tables could be made
@@ -98,6 +102,7 @@ final class LiveSalon implements AutoCloseable {
             Ledger ledger,
             PressMemory memory,
             Clients clients,
+            LookIns lookIns,
             Days.Kept days,
             @Nullable Rebuild rebuilt,
             Supplier<Optional<Instant>> copiesFailingSince) {}
@@ -165,6 +170,8 @@ final class LiveSalon implements AutoCloseable {
                 new LeadReads(live, days),
                 new UseRoutes(live, use),
                 new UseReads(live, use),
+                new LookInRoutes(live, kept.lookIns()),
+                new LookRoutes(live, kept.lookIns()),
                 new TimeRoutes(clock),
                 new ListenRoutes(listeners, listenersShown::ask),
                 new SoundedRoutes(sounds::take, clock::now),

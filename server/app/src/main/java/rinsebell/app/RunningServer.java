@@ -108,6 +108,7 @@ public final class RunningServer implements AutoCloseable {
                 store,
                 memory,
                 store.clients(),
+                store.lookIns(),
                 new Days.Kept(store::facts, store::facts, store::texts, store.soundings()),
                 store.lastRebuild().orElse(null),
                 copies::failingSince);

@@ -37,10 +37,14 @@ class EveryPageTest {
             "<script(?![^>]*\\ssrc=)|\\son[a-z]+=\"|\\sstyle=\"|<style|javascript:", Pattern.CASE_INSENSITIVE);
 
     /** Addresses that people do not open. */
-    private static final Pattern NO_PAGE = Pattern.compile("/(api|assets|feed|clock|worker[.]js)(/|$)");
+    private static final Pattern NO_PAGE =
+            Pattern.compile("/(api|assets|feed|clock|worker[.]js|look/\\{key}/chairs[.]ics)(/|$)");
 
     private final Map<String, Long> ids = new TreeMap<>();
+    private static final Pattern KEY = Pattern.compile("/look/([A-Za-z0-9_-]{24})\"");
+
     private @Nullable RunningSalon opened;
+    private String key = "";
     private Set<String> routes = Set.of();
 
     @BeforeAll
@@ -88,6 +92,7 @@ class EveryPageTest {
                 Map.of("bowl", id("bowls"), "area", "lengths", "zone", "off-scalp", "intent", "fact"));
         ids.put("facts", made("/api/visits/" + id("visits") + "/discomfort", Map.of("grade", "burning", "note", NAME)));
         made("/api/clients/" + id("clients") + "/note", Map.of("kind", "reaction"));
+        key = key();
     }
 
     @AfterAll
@@ -109,6 +114,28 @@ class EveryPageTest {
         return number.longValue();
     }
 
+    /** Of a link that looks in, which is shown once. */
+    private String key() {
+        var page = given(salon().request())
+                .contentType("application/x-www-form-urlencoded")
+                .header("Origin", salon().url())
+                .body("name=" + encoded(NAME))
+                .post("/look-ins")
+                .asString();
+        return KEY.matcher(page)
+                .results()
+                .map(found -> found.group(1))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void aKeyIsTakenAtTwoAddressesAndOnlyReads() {
+        assertThat(routes)
+                .filteredOn(route -> route.contains("{key}"))
+                .containsExactly("GET /look/{key}", "GET /look/{key}/chairs.ics");
+    }
+
     @Test
     void everyPageOpensAndHoldsNamesAsNames() {
         Set<String> named = new TreeSet<>();
@@ -125,7 +152,15 @@ class EveryPageTest {
             }
         }
         assertThat(named)
-                .contains("/", "/bells", "/desk", "/staff", "/products", "/clients", "/visits/" + id("visits"));
+                .contains(
+                        "/",
+                        "/bells",
+                        "/desk",
+                        "/look-ins",
+                        "/staff",
+                        "/products",
+                        "/clients",
+                        "/visits/" + id("visits"));
     }
 
     @Test
@@ -215,7 +250,8 @@ class EveryPageTest {
 
     private Stream<String> filled(String path) {
         String resource = path.split("/").length > 1 ? path.split("/")[1] : "";
-        String about = path.replaceAll("\\{(id|visit)}", String.valueOf(ids.get(resource)));
+        String about = path.replaceAll("\\{(id|visit)}", String.valueOf(ids.get(resource)))
+                .replace("{key}", key);
         return about.contains("{press}")
                 ? FormPages.all().names().stream()
                         .filter(name -> name.resource().equals(resource) && !isReachedOtherwise(name.press()))

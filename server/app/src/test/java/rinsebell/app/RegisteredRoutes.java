@@ -45,6 +45,7 @@ final class RegisteredRoutes {
                 store,
                 new PressMemory(id -> Optional.empty()),
                 store.clients(),
+                store.lookIns(),
                 new Days.Kept(store::facts, store::facts, store::texts, store.soundings()),
                 null,
                 Optional::empty);

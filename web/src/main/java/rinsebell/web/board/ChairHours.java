@@ -92,6 +92,6 @@ final class ChairHours {
     }
 
     private Bar bar(BarKind kind, Instant begin, Instant end, String text) {
-        return new Bar(kind, moment.second(ChairTimes.rounded(begin)), moment.second(ChairTimes.rounded(end)), text);
+        return new Bar(kind, moment.second(ChairTime.rounded(begin)), moment.second(ChairTime.rounded(end)), text);
     }
 }

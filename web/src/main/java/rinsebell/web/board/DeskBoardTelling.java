@@ -77,10 +77,10 @@ public final class DeskBoardTelling {
                         : moment.say(
                                 "desk.waits",
                                 String.valueOf(one.chair()),
-                                ChairTimes.span(moment, one.begins()),
-                                ChairTimes.span(moment, one.done())))
+                                SpanTelling.span(moment, one.begins()),
+                                SpanTelling.span(moment, one.done())))
                 .or(() ->
-                        turnaround().end(visit.id()).map(end -> moment.say("desk.ends", ChairTimes.span(moment, end))))
+                        turnaround().end(visit.id()).map(end -> moment.say("desk.ends", SpanTelling.span(moment, end))))
                 .orElseGet(
                         () -> moment.say("desk.since", moment.clock(visit.stay().placeSince())));
     }
@@ -110,9 +110,9 @@ public final class DeskBoardTelling {
         return moment.say(
                 "desk.walkin.wish",
                 moment.listed("list.and", wish.stream().map(moment::say).toList()),
-                ChairTimes.clock(moment, comes.begins().likely()),
+                SpanTelling.clock(moment, comes.begins().likely()),
                 String.valueOf(comes.chair()),
-                ChairTimes.span(moment, comes.done()));
+                SpanTelling.span(moment, comes.done()));
     }
 
     private DeskBoard.Row row(int number) {
@@ -155,14 +155,14 @@ public final class DeskBoardTelling {
     }
 
     private String clock(Optional<Instant> at) {
-        return at.map(instant -> ChairTimes.clock(moment, instant)).orElse("");
+        return at.map(instant -> SpanTelling.clock(moment, instant)).orElse("");
     }
 
     private String tell(Visit visit, Optional<Range> end) {
-        return end.filter(range -> ToldTelling.isKnown(visit))
+        return end.filter(range -> ChairTime.isKnown(visit))
                 .map(range -> {
                     var times = Stream.of(range.likely(), range.latest())
-                            .map(at -> ChairTimes.clock(moment, at))
+                            .map(at -> SpanTelling.clock(moment, at))
                             .distinct()
                             .toArray();
                     return moment.say(times.length == 1 ? "desk.until.once" : "desk.until", times);

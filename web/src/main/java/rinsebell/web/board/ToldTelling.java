@@ -16,13 +16,6 @@ final class ToldTelling {
         this.moment = moment;
     }
 
-    /** Of somebody with whom nothing was begun and for whom nothing is listed nobody can say anything. */
-    static boolean isKnown(Visit visit) {
-        return !visit.services().listed().isEmpty()
-                || !visit.applications().isEmpty()
-                || !visit.services().done().isEmpty();
-    }
-
     String said(Visit visit) {
         return visit.services()
                 .told()
@@ -32,16 +25,16 @@ final class ToldTelling {
 
     /** Keeps what the board says now as what they were told. */
     List<Press> presses(Visit visit) {
-        return end(visit).filter(range -> isKnown(visit)).map(Range::latest).stream()
+        return end(visit).filter(range -> ChairTime.isKnown(visit)).map(Range::latest).stream()
                 .filter(latest -> !visit.services()
                         .told()
-                        .filter(ChairTimes.rounded(latest)::equals)
+                        .filter(ChairTime.rounded(latest)::equals)
                         .isPresent())
                 .map(latest -> Press.sends(
                         moment.say("press.told"),
-                        moment.say("press.told.hint", ChairTimes.clock(moment, latest)),
+                        moment.say("press.told.hint", SpanTelling.clock(moment, latest)),
                         "/visits/" + visit.id().value() + "/end-told",
-                        new Press.Hidden("until", ChairTimes.typed(moment, latest))))
+                        new Press.Hidden("until", SpanTelling.typed(moment, latest))))
                 .toList();
     }
 
@@ -65,7 +58,7 @@ final class ToldTelling {
     private static boolean isPast(Visit visit, Optional<Instant> end) {
         return visit.services()
                 .told()
-                .flatMap(told -> end.filter(at -> ChairTimes.rounded(at).isAfter(told)))
+                .flatMap(told -> end.filter(at -> ChairTime.rounded(at).isAfter(told)))
                 .isPresent();
     }
 
@@ -76,7 +69,7 @@ final class ToldTelling {
                 moment.whereabouts(visit),
                 moment.label(visit),
                 visit.services().told().map(moment::clock).orElse(""),
-                end(visit).map(range -> ChairTimes.span(moment, range)).orElse(""));
+                end(visit).map(range -> SpanTelling.span(moment, range)).orElse(""));
         return Moment.joined(" ", said, next(visit));
     }
 

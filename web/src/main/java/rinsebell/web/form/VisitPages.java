@@ -16,7 +16,7 @@ import rinsebell.floor.visit.Gate;
 import rinsebell.floor.visit.Visit;
 import rinsebell.floor.visit.VisitId;
 import rinsebell.web.Codes;
-import rinsebell.web.board.ChairTimes;
+import rinsebell.web.board.SpanTelling;
 import rinsebell.web.view.Field;
 import rinsebell.web.view.Form;
 import rinsebell.web.view.Nav;
@@ -232,7 +232,7 @@ final class VisitPages {
                         Field.Kind.TIME,
                         ServiceForm.UNTIL,
                         ask.say("field.until"),
-                        sure.map(end -> ChairTimes.typed(moment, end.latest())).orElse(""))
+                        sure.map(end -> SpanTelling.typed(moment, end.latest())).orElse(""))
                 .whenAndWho()
                 .form(at(ask, "end-told"), back(ask));
     }

@@ -11,10 +11,10 @@ import rinsebell.floor.salon.Service;
 import rinsebell.floor.turnaround.Turnaround;
 import rinsebell.floor.turnaround.Wish;
 import rinsebell.floor.visit.Gate;
-import rinsebell.web.board.ChairTimes;
 import rinsebell.web.board.GateTelling;
 import rinsebell.web.board.Moment;
 import rinsebell.web.board.ReasonTelling;
+import rinsebell.web.board.SpanTelling;
 import rinsebell.web.view.Answer;
 import rinsebell.web.view.Form;
 import rinsebell.web.view.Judged;
@@ -66,9 +66,9 @@ final class WalkInTelling {
                 ? ask.say(
                         "walkin.then",
                         chair,
-                        ChairTimes.span(moment, comes.begins()),
-                        ChairTimes.span(moment, comes.done()))
-                : ask.say("walkin.now", chair, ChairTimes.span(moment, comes.done()));
+                        SpanTelling.span(moment, comes.begins()),
+                        SpanTelling.span(moment, comes.done()))
+                : ask.say("walkin.now", chair, SpanTelling.span(moment, comes.done()));
     }
 
     private List<Answer.Reason> reasons() {

@@ -2,8 +2,7 @@ package rinsebell.app.asset;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.util.Arrays;
-import org.jspecify.annotations.Nullable;
+import rinsebell.app.door.EntityTag;
 import rinsebell.app.door.Numbered;
 import rinsebell.app.door.Routes;
 import rinsebell.web.Asset;
@@ -35,9 +34,9 @@ public final class AssetRoutes implements Routes {
     private void send(Context ctx) {
         Asset asset = assets.at(ctx.path()).orElseThrow(Numbered::nowhere);
         // The address itself changes with the content, so it is as good a tag as a hash.
-        String tag = '"' + Integer.toHexString(ctx.path().hashCode()) + '"';
-        ctx.header("Cache-Control", FOR_GOOD).header("ETag", tag);
-        if (isHeld(ctx.header("If-None-Match"), tag)) {
+        EntityTag tag = EntityTag.ofAddress(ctx.path());
+        ctx.header("Cache-Control", FOR_GOOD).header("ETag", tag.text());
+        if (tag.isHeldBy(ctx)) {
             ctx.status(304);
         } else {
             send(ctx, asset);
@@ -46,13 +45,5 @@ public final class AssetRoutes implements Routes {
 
     private static void send(Context ctx, Asset asset) {
         ctx.contentType(asset.type()).result(asset.bytes());
-    }
-
-    /** Whether a browser names this content among what it has (RFC 9110, section 13.1.2: compared weakly). */
-    private static boolean isHeld(@Nullable String known, String tag) {
-        return known != null
-                && Arrays.stream(known.split(","))
-                        .map(String::strip)
-                        .anyMatch(one -> one.equals("*") || one.equals(tag) || one.equals("W/" + tag));
     }
 }

@@ -34,6 +34,11 @@ public final class HostNames {
                 .collect(Collectors.toUnmodifiableSet()));
     }
 
+    /** Whether no other machine finds what is called so, with or without a port. */
+    public static boolean isLoopback(String host) {
+        return LOOPBACK.contains(host.toLowerCase(Locale.ROOT).replaceFirst(":\\d+$", ""));
+    }
+
     /**
      * Whether a {@code Host} header names this house.
      *

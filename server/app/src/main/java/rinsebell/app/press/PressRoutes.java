@@ -89,7 +89,7 @@ public final class PressRoutes implements Routes {
     }
 
     /** The id that came with a form; a form without one is a press of its own each time. */
-    static String pressId(Fields typed) {
+    public static String pressId(Fields typed) {
         return typed.first("press")
                 .filter(Pressing::isId)
                 .orElseGet(() -> UUID.randomUUID().toString());
@@ -210,7 +210,7 @@ public final class PressRoutes implements Routes {
     }
 
     /** Leads to another page: the script by a header, a browser without it by itself. */
-    static void go(Context ctx, String to) {
+    public static void go(Context ctx, String to) {
         if (wantsPart(ctx)) {
             ctx.header(NEXT, to).status(204);
         } else {
