@@ -3,6 +3,8 @@ package rinsebell.app.lookin;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
+import java.time.LocalDateTime;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.UUID;
 import java.util.stream.Stream;
@@ -11,7 +13,9 @@ import net.fortuna.ical4j.model.ComponentList;
 import net.fortuna.ical4j.model.ParameterList;
 import net.fortuna.ical4j.model.Property;
 import net.fortuna.ical4j.model.PropertyList;
+import net.fortuna.ical4j.model.component.Standard;
 import net.fortuna.ical4j.model.component.VEvent;
+import net.fortuna.ical4j.model.component.VTimeZone;
 import net.fortuna.ical4j.model.parameter.Value;
 import net.fortuna.ical4j.model.property.DtEnd;
 import net.fortuna.ical4j.model.property.DtStamp;
@@ -23,6 +27,9 @@ import net.fortuna.ical4j.model.property.ProdId;
 import net.fortuna.ical4j.model.property.RefreshInterval;
 import net.fortuna.ical4j.model.property.Sequence;
 import net.fortuna.ical4j.model.property.Summary;
+import net.fortuna.ical4j.model.property.TzId;
+import net.fortuna.ical4j.model.property.TzOffsetFrom;
+import net.fortuna.ical4j.model.property.TzOffsetTo;
 import net.fortuna.ical4j.model.property.Uid;
 import net.fortuna.ical4j.model.property.immutable.ImmutableMethod;
 import net.fortuna.ical4j.model.property.immutable.ImmutableTransp;
@@ -48,7 +55,7 @@ final class ChairCalendar {
         var events = revisions.of(ChairTime.all(moment), moment.now()).stream()
                 .map(event -> event(moment, link, event))
                 .toList();
-        var calendar = new Calendar(head(moment), new ComponentList<>(events));
+        var calendar = new Calendar(head(moment), new ComponentList<>(events.isEmpty() ? List.of(utc()) : events));
         return Folding.folded(calendar.toString()).getBytes(StandardCharsets.UTF_8);
     }
 
@@ -59,6 +66,15 @@ final class ChairCalendar {
                 ImmutableMethod.PUBLISH,
                 new Name(new LookTelling(moment).title()),
                 new RefreshInterval(new ParameterList(List.of(Value.DURATION)), REFRESH)));
+    }
+
+    /** A calendar must hold something (section 3.6): where nothing is to be said, that is the zone it would be said in. */
+    private static VTimeZone utc() {
+        var always = new Standard(new PropertyList(List.of(
+                new DtStart<>(LocalDateTime.of(1970, 1, 1, 0, 0)),
+                new TzOffsetFrom(ZoneOffset.UTC),
+                new TzOffsetTo(ZoneOffset.UTC))));
+        return new VTimeZone(new PropertyList(List.of(new TzId("UTC"))), new ComponentList<>(List.of(always)));
     }
 
     private static VEvent event(Moment moment, String link, Revisions.Event event) {

@@ -117,6 +117,23 @@ class ChairCalendarTest {
                 .isEmpty();
     }
 
+    /** Section 3.6: a calendar holds at least one component. Biweekly takes a zone out as it reads, so the text is looked at. */
+    @Test
+    void whereNoChairIsTakenItIsACalendarAllTheSame() {
+        assertThat(read(written("10:00")).getEvents()).isEmpty();
+        assertThat(written("10:00").lines())
+                .containsSubsequence(
+                        "BEGIN:VTIMEZONE",
+                        "TZID:UTC",
+                        "BEGIN:STANDARD",
+                        "DTSTART:19700101T000000",
+                        "TZOFFSETFROM:+0000",
+                        "TZOFFSETTO:+0000",
+                        "END:STANDARD",
+                        "END:VTIMEZONE",
+                        "END:VCALENDAR");
+    }
+
     /** RFC 5545, section 3.1: lines end in CRLF and have at most 75 octets, a character is not cut in two. */
     @Test
     void itsLinesAreOfTheStandard() {
