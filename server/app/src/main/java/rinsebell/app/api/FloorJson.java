@@ -1,6 +1,8 @@
 package rinsebell.app.api;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -9,9 +11,11 @@ import rinsebell.floor.basin.Job;
 import rinsebell.floor.basin.Outlook;
 import rinsebell.floor.basin.Turn;
 import rinsebell.floor.bowl.Day;
+import rinsebell.floor.bowl.Pin;
 import rinsebell.floor.salon.Place;
 import rinsebell.floor.salon.StaffId;
 import rinsebell.floor.turnaround.Turnaround;
+import rinsebell.floor.visit.VisitId;
 import rinsebell.web.Codes;
 import rinsebell.web.board.Moment;
 
@@ -26,6 +30,7 @@ import rinsebell.web.board.Moment;
  * @param lastFact the number of the newest fact
  * @param visits everybody who is here, or went today
  * @param turns whom to rinse next, in this order
+ * @param pins what somebody decided about a head's next turn
  * @param chairs when each taken chair is free
  * @param gaps times in which no server ran and nobody has caught up on yet
  */
@@ -38,6 +43,7 @@ record FloorJson(
         List<VisitJson> visits,
         List<BasinJson> basins,
         List<TurnJson> turns,
+        List<PinJson> pins,
         List<ChairJson> chairs,
         List<Long> onBreak,
         List<GapJson> gaps,
@@ -88,6 +94,26 @@ record FloorJson(
     }
 
     /**
+     * @param basin at which; absent for any
+     * @param before the head that it goes before; absent for none
+     */
+    record PinJson(
+            long visit, @Nullable String basin, @Nullable Long before) {
+        static List<PinJson> all(Day day) {
+            return day.pins().entrySet().stream()
+                    .sorted(Comparator.comparing(pin -> pin.getKey().value()))
+                    .map(pin -> of(pin.getKey(), pin.getValue()))
+                    .toList();
+        }
+
+        private static PinJson of(VisitId visit, Pin pin) {
+            var basin = pin.at().map(number -> Codes.of(Place.basin(number))).orElse(null);
+            var before = Optional.ofNullable(pin.before()).map(VisitId::value).orElse(null);
+            return new PinJson(visit.value(), basin, before);
+        }
+    }
+
+    /**
      * @param likely free as often sooner as later
      * @param latest free by then nine times of ten
      */
@@ -123,6 +149,7 @@ record FloorJson(
                         .mapToObj(number -> basin(number, moment))
                         .toList(),
                 TurnJson.all(floor.outlook(moment.now())),
+                PinJson.all(floor.day()),
                 ChairJson.all(floor.turnaround(moment.now())),
                 floor.day().onBreak().stream().map(StaffId::value).sorted().toList(),
                 floor.day().gaps().stream().map(GapJson::of).toList(),

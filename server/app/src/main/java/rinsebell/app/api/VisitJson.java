@@ -21,6 +21,8 @@ import rinsebell.web.board.Moment;
  * @param label how the floor calls them; empty when it was erased
  * @param client whose record; absent when nobody known
  * @param leftAt absent while they are here
+ * @param services what they came for, in this order
+ * @param toldEnd by when they were told to be done; absent where nobody told them
  * @param readyFrom when all that is on has reached its earliest sensible end
  * @param rinseBy when the head must be rinsed at the latest
  * @param noCommonRinse whether no instant suits all that is on
@@ -36,6 +38,8 @@ record VisitJson(
         @Nullable Long client,
         String arrivedAt,
         @Nullable String leftAt,
+        List<String> services,
+        @Nullable String toldEnd,
         GateJson gate,
         List<ApplicationJson> applications,
         List<HeatJson> heats,
@@ -94,6 +98,8 @@ record VisitJson(
                 Optional.ofNullable(stay.client()).map(client -> client.value()).orElse(null),
                 Json.instant(stay.arrivedAt()),
                 Json.instantOrNull(stay.leftAt()),
+                visit.services().listed().stream().map(Codes::of).toList(),
+                Json.instantOrNull(visit.services().told().orElse(null)),
                 GateJson.of(visit.gate()),
                 visit.applications().stream()
                         .map(application -> ApplicationJson.of(application, visit, moment))

@@ -133,7 +133,16 @@ class ApiDayTest {
                     .body("applications[0].checks.decision", contains("5", "rinse"))
                     .body("applications[0].checks.level", contains(7, 8))
                     .body("rinseBy.why", equalTo("decided"));
-            program.read("/api/floor").body("turns.visit", contains((int) visit));
+            onHead("turn", Map.of("basin", "B"));
+            onHead("services", Map.of("services", List.of("cut", "bowl")));
+            onHead("end-told", Map.of("until", Instant.now().plusSeconds(3600).toString()));
+            program.read("/api/floor")
+                    .body("turns.visit", contains((int) visit))
+                    .body("turns.basin", contains("basin-B"))
+                    .body("pins", equalTo(List.of(Map.of("visit", (int) visit, "basin", "basin-B"))));
+            program.read("/api/visits/" + visit)
+                    .body("services", contains("bowl", "cut"))
+                    .body("toldEnd", notNullValue());
             Map<String, String> told = program.read("/api/log").extract().path("find { it.seq == " + look + " }");
             assertThat(Duration.between(instant(told.get("standsAt")), instant(told.get("happened"))))
                     .isEqualTo(Duration.ofMinutes(2));
