@@ -26,7 +26,7 @@ public final class Turnaround {
     private static final int RUNS = 400;
 
     private final Instant now;
-    private final Map<VisitId, Range> ends;
+    private final Map<VisitId, Spread> ends;
     private final Map<Integer, Range> chairs;
     private final List<Waits> waits;
 
@@ -40,7 +40,7 @@ public final class Turnaround {
      */
     public record Waits(Optional<VisitId> visit, Range begins, Range done, int chair) {}
 
-    private Turnaround(Instant now, Map<VisitId, Range> ends, Map<Integer, Range> chairs, List<Waits> waits) {
+    private Turnaround(Instant now, Map<VisitId, Spread> ends, Map<Integer, Range> chairs, List<Waits> waits) {
         this.now = now;
         this.ends = ends;
         this.chairs = chairs;
@@ -68,7 +68,16 @@ public final class Turnaround {
 
     /** When a client leaves; empty for whoever waits. */
     public Optional<Range> end(VisitId visit) {
-        return Optional.ofNullable(ends.get(visit));
+        return Optional.ofNullable(ends.get(visit)).map(Spread::range);
+    }
+
+    /**
+     * By when a client has left in one part of all cases; empty for whoever waits.
+     *
+     * @param part between 0 and 1
+     */
+    public Optional<Instant> end(VisitId visit, double part) {
+        return Optional.ofNullable(ends.get(visit)).map(spread -> spread.at(part));
     }
 
     /** When each taken chair is free, by number. */
@@ -122,14 +131,14 @@ public final class Turnaround {
             for (var run = 0; run < RUNS; run++) {
                 new Run(run).live();
             }
-            var ends = new HashMap<VisitId, Range>();
+            var ends = new HashMap<VisitId, Spread>();
             var chairs = new TreeMap<Integer, Range>();
             for (var i = 0; i < begun.size(); i++) {
-                var range = Range.of(endsOf[i]);
-                ends.put(new VisitId(begun.get(i).number()), range);
+                var spread = new Spread(endsOf[i]);
+                ends.put(new VisitId(begun.get(i).number()), spread);
                 var chair = begun.get(i).chair();
                 if (chair != null) {
-                    chairs.merge(chair, range, Runs::later);
+                    chairs.merge(chair, spread.range(), Runs::later);
                 }
             }
             return new Turnaround(now, ends, chairs, waits());
@@ -142,7 +151,8 @@ public final class Turnaround {
         private List<Waits> waits() {
             var all = new ArrayList<Waits>();
             for (var i = 0; i < waiting.size(); i++) {
-                all.add(new Waits(names.get(i), Range.of(begins[i]), Range.of(done[i]), mostOften(seats[i])));
+                all.add(new Waits(
+                        names.get(i), new Spread(begins[i]).range(), new Spread(done[i]).range(), mostOften(seats[i])));
             }
             return List.copyOf(all);
         }
