@@ -1,8 +1,10 @@
 package rinsebell.demo.turnaround;
 
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayDeque;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Queue;
 import java.util.TreeSet;
 import java.util.function.IntConsumer;
 import java.util.stream.IntStream;
@@ -13,7 +15,9 @@ final class Basins {
     private final Book book;
     private final Agenda agenda;
     private final TreeSet<Integer> free = new TreeSet<>();
-    private final Map<VisitId, IntConsumer> decided = new LinkedHashMap<>();
+    private final Map<VisitId, Runnable> decided = new LinkedHashMap<>();
+    private final Queue<IntConsumer> prepared = new ArrayDeque<>();
+    private boolean looksAgain;
 
     Basins(Book book, Agenda agenda) {
         this.book = book;
@@ -21,39 +25,45 @@ final class Basins {
         IntStream.rangeClosed(1, book.floor().salon().rooms().basins()).forEach(free::add);
     }
 
-    /** @param goes told the basin when it is their turn */
-    void wants(VisitId visit, IntConsumer goes) {
-        decided.put(visit, goes);
-        look();
-    }
-
-    void leaves(int basin) {
-        free.add(basin);
+    /** @param begins what comes before the basin, when it is their turn */
+    void wants(VisitId visit, Runnable begins) {
+        decided.put(visit, begins);
         look();
     }
 
     /** Whose turn has come begins; who has to wait for it is looked at again in a minute. */
     private void look() {
-        if (decided.isEmpty()) {
-            return;
-        }
         var now = agenda.now();
         for (var turn : book.floor().outlook(now).plan().turns()) {
-            var goes = decided.get(turn.visit());
-            if (goes != null && !turn.begin().isAfter(now) && !free.isEmpty()) {
-                decided.remove(turn.visit());
-                goes.accept(take(turn.basin()));
+            if (decided.containsKey(turn.visit()) && !turn.begin().isAfter(now)) {
+                decided.remove(turn.visit()).run();
             }
         }
-        if (!decided.isEmpty() && !free.isEmpty()) {
-            agenda.at(now.truncatedTo(ChronoUnit.MINUTES).plus(1, ChronoUnit.MINUTES), this::look);
+        if (!decided.isEmpty() && !looksAgain) {
+            looksAgain = true;
+            agenda.at(now.truncatedTo(ChronoUnit.MINUTES).plus(1, ChronoUnit.MINUTES), this::lookAgain);
         }
     }
 
-    /** The one of the plan, or another if somebody is on the way to it. */
-    private int take(int planned) {
-        var basin = free.contains(planned) ? planned : free.first();
-        free.remove(basin);
-        return basin;
+    private void lookAgain() {
+        looksAgain = false;
+        look();
+    }
+
+    /** @param water told the basin as soon as one is free for them */
+    void isPrepared(IntConsumer water) {
+        prepared.add(water);
+        fill();
+    }
+
+    void leaves(int basin) {
+        free.add(basin);
+        fill();
+    }
+
+    private void fill() {
+        while (!free.isEmpty() && !prepared.isEmpty()) {
+            prepared.remove().accept(free.pollFirst());
+        }
     }
 }

@@ -2,7 +2,9 @@ package rinsebell.demo.turnaround;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.DoubleStream;
 import java.util.stream.LongStream;
+import rinsebell.floor.report.Quantile;
 
 /**
  * How many chairs were free by what was said of them.
@@ -11,6 +13,8 @@ import java.util.stream.LongStream;
  * @param house by house numbers, of the same chairs
  */
 record Calibration(List<Promise> learned, List<Promise> house) {
+    private static final double MINUTE = 60;
+
     /**
      * Salons that have just learned.
      *
@@ -37,9 +41,18 @@ record Calibration(List<Promise> learned, List<Promise> house) {
         return promises.stream().filter(promise -> promise.isKept(part)).count() / (double) promises.size();
     }
 
+    private DoubleStream waited() {
+        return learned.stream().mapToDouble(promise -> promise.waited().toSeconds() / MINUTE);
+    }
+
     @Override
     public String toString() {
-        var told = new StringBuilder(String.format(Locale.ROOT, "%,d chairs%n", chairs()));
+        var told = new StringBuilder(String.format(
+                Locale.ROOT,
+                "%,d chairs; for a basin they waited %.1f min in the mean, one of ten more than %.1f%n",
+                chairs(),
+                waited().average().orElse(0),
+                Quantile.of(waited().toArray(), 0.9)));
         told.append(String.format(Locale.ROOT, "%-10s %10s %14s%n", "promised", "learned", "house numbers"));
         for (var part : Promise.PARTS) {
             told.append(String.format(

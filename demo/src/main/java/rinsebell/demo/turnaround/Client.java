@@ -41,6 +41,8 @@ final class Client {
     private final Wish wish;
     private final Deque<Service> toCome;
     private final VisitId visit;
+    private Instant waitsSince = Instant.MAX;
+    private Duration waited = Duration.ZERO;
 
     Client(SalonDay day, int chair, Wish wish) {
         this.day = day;
@@ -79,7 +81,7 @@ final class Client {
 
     private void leaves() {
         tells(new StayEvent.Left());
-        day.left(visit, chair);
+        day.left(visit, chair, waited);
     }
 
     private void begins(Service service) {
@@ -133,6 +135,7 @@ final class Client {
         var decision = isDone ? CheckDecision.RINSE : CheckDecision.lookAgain(LOOK_AGAIN);
         tells(new LookEvent.StrandChecked(on, StrandFinding.NOTHING_SAID, decision));
         if (isDone) {
+            waitsSince = day.now();
             day.basins().wants(visit, this::goes);
         } else {
             var again = day.now().plus(LOOK_AGAIN);
@@ -140,13 +143,24 @@ final class Client {
         }
     }
 
-    private void goes(int basin) {
-        Runnable walks = () -> day.after(Doing.WALKING, () -> rinses(basin));
+    private void goes() {
+        hasWaited();
         if (hasFoils()) {
-            day.after(Doing.FOILS_OUT, walks);
+            day.after(Doing.FOILS_OUT, this::walks);
         } else {
-            walks.run();
+            walks();
         }
+    }
+
+    private void walks() {
+        day.after(Doing.WALKING, () -> {
+            waitsSince = day.now();
+            day.basins().isPrepared(this::rinses);
+        });
+    }
+
+    private void hasWaited() {
+        waited = waited.plus(Duration.between(waitsSince, day.now()));
     }
 
     private void water(int basin) {
@@ -155,6 +169,7 @@ final class Client {
     }
 
     private void rinses(int basin) {
+        hasWaited();
         water(basin);
         var tones = toCome.peek() == Service.TONER;
         day.after(hasFoils() ? Doing.RINSING_FOILS : Doing.RINSING, tones ? () -> tones(basin) : () -> isBack(basin));

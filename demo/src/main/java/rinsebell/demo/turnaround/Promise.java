@@ -1,5 +1,6 @@
 package rinsebell.demo.turnaround;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -11,8 +12,9 @@ import rinsebell.floor.visit.VisitId;
  *
  * @param said by when it is free in each of the {@link #PARTS}
  * @param free when it really was
+ * @param waited for a basin, since it was to be rinsed: without what the work before it takes
  */
-record Promise(List<Instant> said, Instant free) {
+record Promise(List<Instant> said, Instant free, Duration waited) {
     /** Of a hundred cases, in the order of {@link #said}. */
     static final List<Integer> PARTS =
             IntStream.rangeClosed(1, 19).mapToObj(twentieth -> 5 * twentieth).toList();

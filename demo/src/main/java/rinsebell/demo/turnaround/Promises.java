@@ -1,5 +1,6 @@
 package rinsebell.demo.turnaround;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -36,10 +37,10 @@ final class Promises {
         open.put(visit, Promise.of(seen.apply(floor).turnaround(now), visit));
     }
 
-    void left(VisitId visit, Instant now) {
+    void left(VisitId visit, Instant now, Duration waited) {
         var said = open.remove(visit);
         if (said != null) {
-            over.add(new Promise(said, now));
+            over.add(new Promise(said, now, waited));
         }
     }
 

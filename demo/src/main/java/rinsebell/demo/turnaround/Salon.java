@@ -21,7 +21,7 @@ final class Salon {
     private static final Duration TURNS = Duration.ofHours(2);
     private static final int FEWEST_CHAIRS = 6;
     private static final int MOST_CHAIRS = 12;
-    private static final int BASINS = 2;
+    private static final int CHAIRS_TO_A_BASIN = 4;
 
     /** A salon that has not learned by then never will. */
     private static final int LONGEST = 60;
@@ -35,7 +35,8 @@ final class Salon {
         this.dice = new SplittableRandom(seed);
         this.pace = new Pace(dice);
         var chairs = dice.nextInt(FEWEST_CHAIRS, MOST_CHAIRS + 1);
-        var house = new SalonEvent.HouseSet(new House(chairs, BASINS, 0, ZONE, true));
+        var house = new SalonEvent.HouseSet(
+                new House(chairs, Math.round((float) chairs / CHAIRS_TO_A_BASIN), 0, ZONE, true));
         book.press(new Arrange(house, ""), opens.minus(UNTIL_NEXT));
         book.press(new Stock(InventedProducts.all()), opens.minus(UNTIL_NEXT));
     }

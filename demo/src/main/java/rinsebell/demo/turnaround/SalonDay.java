@@ -84,8 +84,9 @@ final class SalonDay {
         heard.forEach(one -> one.firstOn(book.floor(), visit, now()));
     }
 
-    void left(VisitId visit, Place chair) {
-        heard.forEach(one -> one.left(visit, now()));
+    /** @param waited for a basin */
+    void left(VisitId visit, Place chair, Duration waited) {
+        heard.forEach(one -> one.left(visit, now(), waited));
         if (chair instanceof Place.Chair of) {
             comes(of.number(), NEXT);
         }

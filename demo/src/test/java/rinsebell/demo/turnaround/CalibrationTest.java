@@ -2,14 +2,22 @@ package rinsebell.demo.turnaround;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.Collections;
+import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import rinsebell.floor.report.Quantile;
 
 /** What the README says of chairs that come free, in the same salons. */
 class CalibrationTest {
-    private static Calibration calibration = new Calibration(java.util.List.of(), java.util.List.of());
+    private static final double MINUTE = 60;
+
+    private static Calibration calibration = new Calibration(List.of(), List.of());
 
     @BeforeAll
     static void lives() {
@@ -34,11 +42,27 @@ class CalibrationTest {
         assertThat(Calibration.share(calibration.house(), 90)).isLessThan(0.85);
     }
 
+    /** With as many basins as chairs nobody would wait for longer than until the next whole minute. */
+    @Test
+    void headsHaveToWaitForABasin() {
+        var waited = calibration.learned().stream()
+                .mapToDouble(promise -> promise.waited().toSeconds())
+                .toArray();
+        assertThat(Quantile.of(waited, 0.9)).isGreaterThan(MINUTE);
+    }
+
+    /** The picture in the README is what the command writes. */
+    @Test
+    void thePictureIsOfTheseChairs() throws IOException {
+        assertThat(Files.readString(Path.of("plots", "chairs.svg"))).isEqualTo(Plot.of(calibration));
+    }
+
     @Test
     void aChairThatIsFreeAtTheInstantIsFreeByThen() {
         var said = Instant.parse("2026-11-02T12:00:00Z");
         var all = Collections.nCopies(Promise.PARTS.size(), said);
-        assertThat(new Promise(all, said).isKept(90)).isTrue();
-        assertThat(new Promise(all, said.plusMillis(1)).isKept(90)).isFalse();
+        assertThat(new Promise(all, said, Duration.ZERO).isKept(90)).isTrue();
+        assertThat(new Promise(all, said.plusMillis(1), Duration.ZERO).isKept(90))
+                .isFalse();
     }
 }
