@@ -3,6 +3,7 @@ package rinsebell.demo.browser;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.ObjectMapper;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import java.io.IOException;
@@ -136,7 +137,10 @@ class BasinsIT {
 
         var other = page.locator(".desk-row:has(form)").first();
         var visit = other.locator("form").getAttribute("action");
-        var soon = Instant.now().plusSeconds(60);
+        var now = new ObjectMapper()
+                .readTree(new Asking(demo.url()).page("/api/floor"))
+                .get("now");
+        var soon = Instant.parse(now.asText()).plusSeconds(60);
         press(visit, "{\"until\": \"" + soon + "\"}");
         page.navigate(demo.url() + "/desk");
         assertThat(page.locator(".overruns")).containsText("Tell them now");

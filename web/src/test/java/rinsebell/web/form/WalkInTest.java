@@ -2,10 +2,14 @@ package rinsebell.web.form;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.Duration;
 import java.util.List;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import rinsebell.floor.command.Welcome;
 import rinsebell.floor.salon.Service;
+import rinsebell.floor.turnaround.Range;
+import rinsebell.web.board.SpanTelling;
 import rinsebell.web.view.Answer;
 import rinsebell.web.view.Judged;
 
@@ -37,8 +41,15 @@ class WalkInTest {
 
     @Test
     void aTakenChairIsSaidWithTheTimeAtWhichItIsFree() {
-        var taken = asked("least", "90", "place", "chair-1");
-        assertThat(taken.title()).matches("chair 1 at 10:\\d\\d( to 1\\d:\\d\\d)?, done 1\\d:\\d\\d to 1\\d:\\d\\d\\.");
+        var moment = pages.moment();
+        var free = Objects.requireNonNull(
+                moment.floor().turnaround(moment.now()).chairs().get(1));
+        var least = Duration.ofMinutes(90);
+        var done = new Range(free.likely().plus(least), free.latest().plus(least));
+        assertThat(free.likely()).isAfter(moment.now());
+        assertThat(asked("least", "90", "place", "chair-1").title())
+                .isEqualTo("chair 1 at " + SpanTelling.span(moment, free) + ", done " + SpanTelling.span(moment, done)
+                        + ".");
     }
 
     /** A cut needs no skin test; what may hold dye does, two days old and without a reaction. It is 16 May. */

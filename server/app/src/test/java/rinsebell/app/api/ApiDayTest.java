@@ -135,7 +135,8 @@ class ApiDayTest {
                     .body("rinseBy.why", equalTo("decided"));
             onHead("turn", Map.of("basin", "B"));
             onHead("services", Map.of("services", List.of("cut", "bowl")));
-            onHead("end-told", Map.of("until", Instant.now().plusSeconds(3600).toString()));
+            String now = program.read("/api/floor").extract().path("now");
+            onHead("end-told", Map.of("until", instant(now).plusSeconds(3600).toString()));
             program.read("/api/floor")
                     .body("turns.visit", contains((int) visit))
                     .body("turns.basin", contains("basin-B"))

@@ -13,7 +13,6 @@ import rinsebell.floor.clock.Limit;
 import rinsebell.floor.clock.Timing;
 import rinsebell.floor.unit.Instants;
 import rinsebell.floor.visit.Application;
-import rinsebell.floor.visit.CheckDecision;
 import rinsebell.floor.visit.Complaint;
 import rinsebell.floor.visit.ScalpCheck;
 import rinsebell.floor.visit.StrandCheck;
@@ -91,12 +90,12 @@ final class Jobs {
                 && some.timings().stream().anyMatch(timing -> timing.terms().hasHardDevelopment());
         var ready = some.readyFrom();
         var done = undecided || ready.isEmpty() ? usual(first(applications), limit, floor) : ready.get();
-        return Instants.later(Instants.later(done, ready.orElse(done)), lookAgain(applications));
+        return Instants.later(Instants.later(done, ready.orElse(done)), some.lookAgain());
     }
 
     private static Instant usual(Application first, Limit limit, Floor floor) {
         var allowed = Duration.between(first.firstOn(), limit.at());
-        return new Lengths(floor.salon())
+        return new Middles(floor.salon())
                 .developing()
                 .map(share -> first.firstOn().plusSeconds(Math.round(allowed.toSeconds() * share)))
                 .orElse(limit.at());
@@ -119,21 +118,7 @@ final class Jobs {
         var foils = some.timings().stream()
                 .anyMatch(timing -> timing.application().area().isFoils());
         var toner = Toners.isToCome(floor, some.visit());
-        return new Lengths(floor.salon()).work(some.workingTime(floor.salon().policy()), foils, toner);
-    }
-
-    /** When somebody wants to look at it again, and will hardly decide to rinse before. */
-    private static Instant lookAgain(List<Application> applications) {
-        return applications.stream()
-                .flatMap(application -> application.lastCheck().stream())
-                .flatMap(check -> again(check).stream())
-                .reduce(Instant.MIN, Instants::later);
-    }
-
-    private static Optional<Instant> again(StrandCheck check) {
-        return check.decision() instanceof CheckDecision.LookAgain again
-                ? Optional.of(check.at().plus(again.after()))
-                : Optional.empty();
+        return new Middles(floor.salon()).work(some.workingTime(floor.salon().policy()), foils, toner);
     }
 
     /** When somebody last decided to rinse at once, or the client had to ask for it. */

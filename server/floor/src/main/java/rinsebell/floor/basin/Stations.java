@@ -144,7 +144,7 @@ public final class Stations {
 
     /** From water on, with a toner that is still to come. */
     private Duration stay(Visit visit) {
-        return new Lengths(floor.salon())
+        return new Middles(floor.salon())
                 .work(Duration.ZERO, false, Toners.isToCome(floor, visit))
                 .stay();
     }

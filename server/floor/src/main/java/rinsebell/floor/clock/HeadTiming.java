@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import rinsebell.floor.Floor;
 import rinsebell.floor.salon.Policy;
+import rinsebell.floor.unit.Instants;
 import rinsebell.floor.visit.Application;
 import rinsebell.floor.visit.Visit;
 
@@ -68,6 +69,14 @@ public record HeadTiming(Visit visit, List<Timing> timings) {
             return Optional.empty();
         }
         return live.stream().map(Timing::ready).flatMap(Optional::stream).max(Comparator.naturalOrder());
+    }
+
+    /** When somebody wants to look again, and will hardly decide to rinse before; {@link Instant#MIN} for never. */
+    public Instant lookAgain() {
+        return timings.stream()
+                .flatMap(timing -> timing.application().lastCheck().stream())
+                .flatMap(check -> check.looksAgainAt().stream())
+                .reduce(Instant.MIN, Instants::later);
     }
 
     /**

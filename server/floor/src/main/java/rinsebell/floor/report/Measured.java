@@ -17,9 +17,12 @@ import rinsebell.floor.clock.Limit;
 import rinsebell.floor.clock.Timing;
 import rinsebell.floor.salon.Service;
 import rinsebell.floor.salon.Stretch;
+import rinsebell.floor.unit.Instants;
 import rinsebell.floor.visit.Application;
 import rinsebell.floor.visit.Ending;
+import rinsebell.floor.visit.Services;
 import rinsebell.floor.visit.StayEvent;
+import rinsebell.floor.visit.StrandCheck;
 import rinsebell.floor.visit.Visit;
 import rinsebell.floor.visit.WorkEvent;
 
@@ -49,10 +52,23 @@ public final class Measured {
         visit.applications().forEach(application -> application(visit, application));
         for (var done : visit.services().done()) {
             done.until().ifPresent(until -> seconds(stretch(done.service()), done.from(), until));
+            waiting(visit, done);
         }
         var left = visit.stay().leftAt();
         if (left != null) {
-            lastWork(visit).ifPresent(last -> seconds(Stretch.SETTLING, last, left));
+            ends(visit).max(Comparator.naturalOrder()).ifPresent(last -> seconds(Stretch.SETTLING, last, left));
+        }
+    }
+
+    /** Before a service that somebody saw begin; at once is a length too. */
+    private void waiting(Visit visit, Services.Done next) {
+        if (!next.until().filter(next.from()::equals).isPresent()) {
+            ends(visit)
+                    .filter(end -> !end.isAfter(next.from()))
+                    .max(Comparator.naturalOrder())
+                    .map(end -> Duration.between(end, next.from()))
+                    .filter(took -> took.compareTo(LONGEST) <= 0)
+                    .ifPresent(took -> add(Stretch.WAITING, took.toSeconds()));
         }
     }
 
@@ -72,7 +88,7 @@ public final class Measured {
         if (isToner(application)) {
             seconds(Stretch.TONER, application.firstOn(), ending.at());
         } else {
-            developing(visit, application, ending.at());
+            developing(visit, application, Instants.earlier(ending.at(), decided(application)));
         }
         rinsing(visit, application, ending.at());
     }
@@ -84,8 +100,21 @@ public final class Measured {
                 .isPresent();
     }
 
+    /** By when somebody decided that water should be on, with the work before the basin. */
+    private Instant decided(Application application) {
+        return application
+                .lastCheck()
+                .filter(StrandCheck::saysRinse)
+                .map(check -> check.at()
+                        .plus(floor.salon()
+                                .policy()
+                                .working()
+                                .before(application.area().isFoils())))
+                .orElse(Instant.MAX);
+    }
+
     /** Against the rinse-by of the directions: what a person decided is what is to be learned. */
-    private void developing(Visit visit, Application application, Instant water) {
+    private void developing(Visit visit, Application application, Instant due) {
         Timing.of(floor, visit, application).limits().stream()
                 .filter(limit -> limit.why() == Limit.Why.USABLE_END
                         || limit.why() == Limit.Why.DEVELOPED
@@ -96,18 +125,22 @@ public final class Measured {
                 .ifPresent(by -> add(
                         Stretch.DEVELOPING,
                         THOUSANDTHS
-                                * Duration.between(application.firstOn(), water).toSeconds()
+                                * Duration.between(application.firstOn(), due).toSeconds()
                                 / Duration.between(application.firstOn(), by).toSeconds()));
     }
 
     /** Until the next thing that is done with this head. */
     private void rinsing(Visit visit, Application application, Instant water) {
-        floor.standing(rinsebell.floor.Stream.visit(visit.id())).stream()
-                .filter(fact -> fact.happened().isAfter(water) && endsRinse(fact))
-                .map(Fact::happened)
-                .min(Comparator.naturalOrder())
+        rinseEnd(visit, water)
                 .ifPresent(end ->
                         seconds(application.area().isFoils() ? Stretch.RINSING_FOILS : Stretch.RINSING, water, end));
+    }
+
+    private Optional<Instant> rinseEnd(Visit visit, Instant water) {
+        return floor.standing(rinsebell.floor.Stream.visit(visit.id())).stream()
+                .filter(fact -> fact.happened().isAfter(water) && endsRinse(fact))
+                .map(Fact::happened)
+                .min(Comparator.naturalOrder());
     }
 
     private static boolean endsRinse(Fact fact) {
@@ -117,11 +150,11 @@ public final class Measured {
                 || fact.event() instanceof StayEvent.ServiceBegan;
     }
 
-    private static Optional<Instant> lastWork(Visit visit) {
+    /** When rinses and services were over. */
+    private Stream<Instant> ends(Visit visit) {
         return Stream.concat(
-                        visit.lastOff().map(Ending::at).stream(),
-                        visit.services().done().stream().flatMap(done -> done.until().stream()))
-                .max(Comparator.naturalOrder());
+                visit.lastOff().map(Ending::at).flatMap(off -> rinseEnd(visit, off)).stream(),
+                visit.services().done().stream().flatMap(done -> done.until().stream()));
     }
 
     private void seconds(Stretch stretch, Instant from, Instant until) {

@@ -4,7 +4,10 @@ package rinsebell.floor.salon;
 public enum Stretch {
     /** From the first of a bowl on to the last. */
     APPLYING,
-    /** From the first of a bowl on to water, as thousandths of the time until its rinse-by. */
+    /**
+     * From the first of a bowl on until it is to be rinsed, as thousandths of the time until its rinse-by: whoever then
+     * waits for a basin develops no longer for that.
+     */
     DEVELOPING,
     /** At the basin, from water to the next thing, without foils. */
     RINSING,
@@ -14,6 +17,8 @@ public enum Stretch {
     TONER,
     CUT,
     BLOW_DRY,
-    /** From the end of the last service to leaving. */
-    SETTLING
+    /** From the end of the last thing that is done to leaving. */
+    SETTLING,
+    /** From the end of one thing until the next service is begun: somebody has to come. */
+    WAITING
 }

@@ -10,13 +10,19 @@ import rinsebell.floor.salon.Stretch;
 final class Draw {
     private static final long SEED = 0x52696e7365L;
     private static final long STEP = 0x9e3779b97f4a7c15L;
+    private static final int KINDS = Stretch.values().length;
     private static final double UNIT = 0x1.0p-53;
 
     private Draw() {}
 
-    /** Above 0 and below 1. */
-    static double of(long visit, Stretch stretch, int run) {
-        var mixed = mix(mix(mix(SEED + visit * STEP) + stretch.ordinal() * STEP) + run * STEP);
+    /**
+     * Above 0 and below 1.
+     *
+     * @param nth which of several of one kind, from 0
+     */
+    static double of(long visit, Stretch stretch, int nth, int run) {
+        var what = nth * KINDS + stretch.ordinal();
+        var mixed = mix(mix(mix(SEED + visit * STEP) + what * STEP) + run * STEP);
         return ((mixed >>> 11) + 0.5) * UNIT;
     }
 

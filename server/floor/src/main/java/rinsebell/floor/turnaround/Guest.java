@@ -25,20 +25,19 @@ record Guest(
         boolean toner,
         Optional<Going> going,
         List<Service> toCome) {
-    /**
-     * What is on.
-     *
-     * @param firstOn since when
-     * @param earliest when it may be rinsed
-     * @param decided when it is to be rinsed; null while that is open
-     * @param latest when it must be
-     * @param foils whether foils come out first
-     */
-    record Hair(Instant firstOn, Instant earliest, @Nullable Instant decided, Instant latest, boolean foils) {}
-
     record Going(Service service, Instant since) {}
 
     Guest {
         toCome = List.copyOf(toCome);
+    }
+
+    /** Somebody who might come. */
+    static Guest wanting(List<Service> services) {
+        return new Guest(0, null, null, Optional.empty(), false, Optional.empty(), services);
+    }
+
+    /** Whether they still have to come to a basin. */
+    boolean needsBasin() {
+        return hair.isPresent() || toCome.contains(Service.BOWL);
     }
 }

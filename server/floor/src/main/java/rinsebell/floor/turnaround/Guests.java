@@ -6,12 +6,10 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import rinsebell.floor.Floor;
 import rinsebell.floor.basin.Basin;
-import rinsebell.floor.basin.Job;
 import rinsebell.floor.basin.Outlook;
 import rinsebell.floor.basin.Toners;
 import rinsebell.floor.salon.Place;
 import rinsebell.floor.salon.Service;
-import rinsebell.floor.visit.Application;
 import rinsebell.floor.visit.Visit;
 
 /** What is still to be done for everybody on a floor. */
@@ -51,7 +49,7 @@ final class Guests {
                 visit.id().value(),
                 chair(visit),
                 basinUntil(visit),
-                job.map(one -> hair(visit, one)),
+                job.map(one -> new Hair(floor, visit, one)),
                 Toners.isToCome(floor, visit),
                 visit.services().now().map(one -> new Guest.Going(one.service(), one.from())),
                 toCome(visit));
@@ -70,19 +68,6 @@ final class Guests {
                         .findFirst()
                         .orElse(outlook.station().from())
                 : null;
-    }
-
-    private static Guest.Hair hair(Visit visit, Job job) {
-        var on = visit.onHair();
-        var firstOn =
-                on.stream().map(Application::firstOn).min(Instant::compareTo).orElse(job.earliest());
-        var decided = job.wanted().isBefore(job.latest()) ? job.wanted() : null;
-        return new Guest.Hair(
-                firstOn,
-                job.earliest(),
-                decided,
-                job.latest(),
-                on.stream().anyMatch(one -> one.area().isFoils()));
     }
 
     /** A bowl that was listed is one that nobody has put on yet. */

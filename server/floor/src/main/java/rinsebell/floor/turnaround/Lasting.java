@@ -1,6 +1,5 @@
 package rinsebell.floor.turnaround;
 
-import java.time.Duration;
 import java.util.List;
 import rinsebell.floor.report.Quantile;
 
@@ -13,16 +12,6 @@ import rinsebell.floor.report.Quantile;
  * @param most of a house number
  */
 record Lasting(double[] sorted, double least, double usual, double most) {
-    /** How far a house number is missed: seldom by more than that. House numbers. */
-    private static final double QUICK = 0.75;
-
-    private static final double SLOW = 1.5;
-
-    /** Of what was measured, or of a house number in seconds while too little was. */
-    static Lasting of(List<Integer> measured, Duration house) {
-        return of(measured, QUICK * house.toSeconds(), house.toSeconds(), SLOW * house.toSeconds());
-    }
-
     static Lasting of(List<Integer> measured, double least, double usual, double most) {
         var sorted = measured.stream().mapToDouble(number -> number).sorted().toArray();
         return new Lasting(sorted, least, usual, most);

@@ -65,6 +65,7 @@ public record Application(
         return checks.isEmpty() ? Optional.empty() : Optional.of(checks.get(checks.size() - 1));
     }
 
+    /** The same, had the last of it gone on then. */
     Application lastOnAt(Instant at) {
         return new Application(id, bowl, area, zone, firstOn, at, covers, planned, checks, foilsOut, ending);
     }

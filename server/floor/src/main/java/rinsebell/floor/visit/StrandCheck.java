@@ -1,6 +1,7 @@
 package rinsebell.floor.visit;
 
 import java.time.Instant;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -18,5 +19,12 @@ public record StrandCheck(
         @Nullable CheckDecision decision) {
     public boolean saysRinse() {
         return decision instanceof CheckDecision.Rinse;
+    }
+
+    /** When it is looked at again at the latest; empty where it was not said so. */
+    public Optional<Instant> looksAgainAt() {
+        return decision instanceof CheckDecision.LookAgain again
+                ? Optional.of(at.plus(again.after()))
+                : Optional.empty();
     }
 }

@@ -94,6 +94,14 @@ public record Visit(
         return applications.stream().filter(Application::isOnHair).toList();
     }
 
+    /** The same head, had the last of everything that still goes on been on by then. */
+    public Visit supposingLastOn(Instant at) {
+        var supposed = applications.stream()
+                .map(one -> one.isLive() && one.lastOn() == null ? one.lastOnAt(at) : one)
+                .toList();
+        return new Visit(id, stay, gate, supposed, heats, scalpChecks, complaints, round, services);
+    }
+
     /** The heat that is on now. */
     public Optional<HeatSpan> heat() {
         return heats.stream().filter(HeatSpan::isOn).reduce((first, second) -> second);

@@ -3,32 +3,27 @@ package rinsebell.floor.basin;
 import java.time.Duration;
 import java.util.Optional;
 import rinsebell.floor.report.Quantile;
+import rinsebell.floor.salon.HouseNumbers;
 import rinsebell.floor.salon.Salon;
-import rinsebell.floor.salon.Service;
 import rinsebell.floor.salon.Stretch;
 
 /** How long things at the basins take: the middle of what was measured here, or a house number where too little was. */
-final class Lengths {
-    /** Putting a toner on; common practice, no source. */
-    private static final Duration TONER_ON = Duration.ofMinutes(5);
-
+final class Middles {
     private static final double MIDDLE = 0.5;
     private static final double THOUSANDTHS = 1_000;
 
     private final Salon salon;
 
-    Lengths(Salon salon) {
+    Middles(Salon salon) {
         this.salon = salon;
     }
 
     Duration rinsing(boolean foils) {
-        return of(
-                foils ? Stretch.RINSING_FOILS : Stretch.RINSING,
-                salon.policy().working().rinsing());
+        return of(foils ? Stretch.RINSING_FOILS : Stretch.RINSING);
     }
 
     Duration toner() {
-        return of(Stretch.TONER, salon.times().of(Service.TONER));
+        return of(Stretch.TONER);
     }
 
     /** Which part of the time that is allowed heads usually stay on here; empty while that is not known. */
@@ -36,10 +31,8 @@ final class Lengths {
         return middle(Stretch.DEVELOPING).map(thousandths -> thousandths / THOUSANDTHS);
     }
 
-    private Duration of(Stretch stretch, Duration house) {
-        return middle(stretch)
-                .map(seconds -> Duration.ofSeconds(Math.round(seconds)))
-                .orElse(house);
+    private Duration of(Stretch stretch) {
+        return Duration.ofSeconds(middle(stretch).map(Math::round).orElse((long) HouseNumbers.of(stretch, salon)));
     }
 
     private Optional<Double> middle(Stretch stretch) {
@@ -54,7 +47,7 @@ final class Lengths {
         if (!toner) {
             return Work.rinse(before, rinsing(foils));
         }
-        var on = TONER_ON.compareTo(toner()) < 0 ? TONER_ON : toner();
+        var on = HouseNumbers.TONER_ON.compareTo(toner()) < 0 ? HouseNumbers.TONER_ON : toner();
         return Work.withToner(before, rinsing(foils), on, toner().minus(on));
     }
 }
