@@ -12,7 +12,8 @@
     !element.classList.contains("skip") &&
     !(element.tagName === "INPUT" && element.closest(".tile")) &&
     element.type !== "hidden";
-  const box = (element) => (element.classList.contains("open") ? element.closest("li") : element).getBoundingClientRect();
+  // What opens by its whole row is stretched over what it is placed in.
+  const box = (element) => (element.classList.contains("open") ? element.offsetParent : element).getBoundingClientRect();
   const name = (element) => `${element.tagName.toLowerCase()} "${element.textContent.trim().replace(/\s+/g, " ").slice(0, 30)}"`;
   // What sticks to the screen's edge lies over what scrolls beneath it; only things of one layer can be too near.
   const layer = (element) => {

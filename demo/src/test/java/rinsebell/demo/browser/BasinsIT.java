@@ -128,14 +128,14 @@ class BasinsIT {
     void theDeskTellsAndAsks() throws IOException {
         var page = browsing.screen(Size.TABLET);
         page.navigate(demo.url() + "/desk");
-        var href = page.locator(".desk-row:has(form) a.open").first().getAttribute("href");
-        var row = page.locator(".desk-row:has(a.open[href='" + href + "'])");
+        var href = page.locator(".desk-line:has(form) a.open").first().getAttribute("href");
+        var row = page.locator(".desk-line:has(a.open[href='" + href + "'])");
         row.locator("form button").click();
         assertThat(row.locator(".tell")).containsText("told");
         assertThat(row.locator("form")).hasCount(0);
         assertThat(page.locator(".hours .told")).not().hasCount(0);
 
-        var other = page.locator(".desk-row:has(form)").first();
+        var other = page.locator(".desk-line:has(form)").first();
         var visit = other.locator("form").getAttribute("action");
         var now = new ObjectMapper()
                 .readTree(new Asking(demo.url()).page("/api/floor"))

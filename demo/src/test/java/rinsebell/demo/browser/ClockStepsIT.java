@@ -82,7 +82,8 @@ class ClockStepsIT {
                     .isEmpty();
             demo.signal("CONT");
             expected.nobodyRangBetween(stopped, SalonTime.steadyMillis());
-            someRing(board);
+            // What fell due meanwhile need not come in one list.
+            ring(board, ExpectedRings.FEWEST + 1);
             expected.assertCame(board.listed());
             assertBeatsCountOn(board, expected.time());
             assertThat(board.clock()).isEqualTo("agrees");
@@ -135,8 +136,12 @@ class ClockStepsIT {
     }
 
     private static void someRing(BellBoard board) {
+        ring(board, 1);
+    }
+
+    private static void ring(BellBoard board, int more) {
         var before = board.ringing();
-        await().pollInterval(ofMillis(50)).until(() -> board.ringing() > before);
+        await().pollInterval(ofMillis(50)).until(() -> board.ringing() >= before + more);
     }
 
     private static void assertIsDoubted(Asking asking, BellBoard board, Duration ahead) {

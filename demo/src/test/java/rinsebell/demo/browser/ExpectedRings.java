@@ -17,7 +17,7 @@ final class ExpectedRings {
     private static final double UNSURE_MILLIS = 50;
 
     /** With fewer nothing is proved. */
-    private static final int FEWEST = 5;
+    static final int FEWEST = 5;
 
     private final Map<String, Double> due = new TreeMap<>();
     private final SalonTime time;

@@ -125,8 +125,11 @@ class PagesIT {
     @MethodSource("sizes")
     void theKeyboardReachesEverythingAndIsSeen(Size size) {
         var page = browsing.screen(size);
-        for (var path : List.of(
-                "/", "/basins", "/desk", "/pocket", "/lead", paths(page, size).get(7))) {
+        var live =
+                Stream.of("/", "/basins", "/pocket", "/lead", paths(page, size).get(7));
+        // The desk has the same pieces at every size, and many.
+        var paths = size == Size.PHONE ? Stream.concat(live, Stream.of("/desk")) : live;
+        for (var path : paths.toList()) {
             var reached = walked(page, path);
             // Counted afterwards: the first key is also the touch that sound waits for, and the page then says so.
             assertThat(reached).as(path).doesNotContain("unseen").hasSize(reachable(page));
