@@ -72,13 +72,11 @@ public final class DeskBoardTelling {
     private String times(Visit visit) {
         return turnaround()
                 .waits(visit.id())
-                .map(one -> one.chair() == 0
-                        ? moment.say("desk.waits.none")
-                        : moment.say(
-                                "desk.waits",
-                                String.valueOf(one.chair()),
-                                SpanTelling.span(moment, one.begins()),
-                                SpanTelling.span(moment, one.done())))
+                .map(one -> moment.say(
+                        "desk.waits",
+                        String.valueOf(one.chair()),
+                        SpanTelling.span(moment, one.begins()),
+                        SpanTelling.span(moment, one.done())))
                 .or(() ->
                         turnaround().end(visit.id()).map(end -> moment.say("desk.ends", SpanTelling.span(moment, end))))
                 .orElseGet(
@@ -105,8 +103,9 @@ public final class DeskBoardTelling {
     }
 
     private String wish(List<Service> wish) {
-        var waits = Turnaround.of(moment.floor(), moment.now(), Wish.of(wish)).waits();
-        var comes = waits.get(waits.size() - 1);
+        var comes = Turnaround.of(moment.floor(), moment.now(), Wish.of(wish))
+                .comes()
+                .orElseThrow();
         return moment.say(
                 "desk.walkin.wish",
                 moment.listed("list.and", wish.stream().map(moment::say).toList()),

@@ -42,9 +42,9 @@ final class ToldTelling {
     List<String> overruns() {
         var open = moment.floor().openVisits();
         return Stream.concat(
-                        open.stream().filter(visit -> isPast(visit, end(visit).map(Range::likely))),
+                        open.stream().filter(this::isLikelyLate),
                         open.stream()
-                                .filter(visit -> !isPast(visit, end(visit).map(Range::likely)))
+                                .filter(visit -> !isLikelyLate(visit))
                                 .filter(visit -> isPast(visit, end(visit).map(Range::latest))))
                 .map(this::overrun)
                 .toList();
@@ -55,6 +55,10 @@ final class ToldTelling {
         return turnaround.end(visit.id()).or(() -> turnaround.waits(visit.id()).map(waits -> waits.done()));
     }
 
+    private boolean isLikelyLate(Visit visit) {
+        return isPast(visit, end(visit).map(Range::likely));
+    }
+
     private static boolean isPast(Visit visit, Optional<Instant> end) {
         return visit.services()
                 .told()
@@ -63,9 +67,8 @@ final class ToldTelling {
     }
 
     private String overrun(Visit visit) {
-        var isLikely = isPast(visit, end(visit).map(Range::likely));
         var said = moment.say(
-                isLikely ? "desk.overrun" : "desk.overrun.maybe",
+                isLikelyLate(visit) ? "desk.overrun" : "desk.overrun.maybe",
                 moment.whereabouts(visit),
                 moment.label(visit),
                 visit.services().told().map(moment::clock).orElse(""),

@@ -45,7 +45,7 @@ final class WalkInTelling {
             return new Judged(ask.say("walkin.later"), List.of());
         }
         var wish = new Wish(services, chair(), least.orElse(Duration.ZERO));
-        return new Judged(answer(Turnaround.of(moment.floor(), moment.now(), wish)), reasons());
+        return new Judged(answer(wish), reasons());
     }
 
     /** Where they are put if that is a chair that nobody holds. */
@@ -55,11 +55,8 @@ final class WalkInTelling {
                 .map(place -> ((Place.Chair) place).number());
     }
 
-    private String answer(Turnaround turnaround) {
-        var comes = turnaround.waits().get(turnaround.waits().size() - 1);
-        if (comes.chair() == 0) {
-            return ask.say("walkin.no_chair");
-        }
+    private String answer(Wish wish) {
+        var comes = Turnaround.of(moment.floor(), moment.now(), wish).comes().orElseThrow();
         var chair = moment.place(Place.chair(comes.chair()));
         var begins = comes.begins().latest();
         return begins.isAfter(moment.now())

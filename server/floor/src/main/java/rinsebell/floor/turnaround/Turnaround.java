@@ -87,6 +87,11 @@ public final class Turnaround {
                 .findFirst();
     }
 
+    /** When a chair is free for whoever might come; empty where nobody asked for them. */
+    public Optional<Waits> comes() {
+        return waits.stream().filter(one -> one.visit().isEmpty()).findFirst();
+    }
+
     /** Whoever waits for a chair, in their order; who might come is the last. */
     public List<Waits> waits() {
         return waits;
