@@ -45,9 +45,11 @@ class QueueIT extends SamplePages {
         server.refused.clear();
         server.isAnothers = false;
         server.erasings = 0;
+        server.goesOn = false;
         tablet = chromium.browser.newContext();
         tablet.route("**/*", this::carry);
         page = tab();
+        server.goesOn = true;
     }
 
     @AfterEach

@@ -7,6 +7,7 @@ import java.net.InetAddress;
 import java.net.InetSocketAddress;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -78,7 +79,10 @@ final class SampleServer implements AutoCloseable {
     /** Whether browsers may keep pages; tests that carry requests themselves would not see what a service worker asks. */
     volatile boolean keeps;
 
-    /** The samples' instant, whenever a page is sent; from then on it goes like any clock. */
+    /** Whether its clock goes on from page to page, as a salon's does, rather than from the samples' instant each time. */
+    volatile boolean goesOn;
+
+    /** The samples' instant; from then on it goes like any clock. */
     private volatile long startedNanos = System.nanoTime();
 
     SampleServer() throws IOException {
@@ -147,7 +151,9 @@ final class SampleServer implements AutoCloseable {
         } else if (path.equals("/feed") && !feed.isEmpty()) {
             begin(exchange);
         } else if (page != null) {
-            startedNanos = System.nanoTime();
+            if (!goesOn) {
+                startedNanos = System.nanoTime();
+            }
             send(exchange, 200, "text/html; charset=utf-8", html(page).getBytes(StandardCharsets.UTF_8));
         } else {
             var asset = assets.at(path).orElse(null);
@@ -178,7 +184,13 @@ final class SampleServer implements AutoCloseable {
 
     private String html(View view) {
         var screen = Samples.screen(assets);
-        var own = new Screen(screen.words(), assets, screen.time(), screen.now(), screen.stamp(), "press-of-the-page");
+        var own = new Screen(
+                screen.words(),
+                assets,
+                screen.time(),
+                Instant.ofEpochMilli(now()),
+                screen.stamp(),
+                "press-of-the-page");
         return pages.render(view, own);
     }
 
