@@ -109,6 +109,11 @@ public final class DataFolder implements AutoCloseable {
         return path.resolve(ERASURES);
     }
 
+    /** The devices that are in, and PINs; see {@link Keyring}. */
+    Path keyring() {
+        return path.resolve("keyring.json");
+    }
+
     Path copies() {
         return path.resolve(COPIES);
     }

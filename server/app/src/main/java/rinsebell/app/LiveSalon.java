@@ -8,7 +8,9 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.UUID;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import rinsebell.app.access.Entrance;
 import rinsebell.app.api.ClientReads;
 import rinsebell.app.api.DescriptionRoutes;
 import rinsebell.app.api.LeadReads;
@@ -54,6 +56,7 @@ import rinsebell.app.time.SalonClock;
 import rinsebell.app.use.UseDays;
 import rinsebell.app.use.UseRoutes;
 import rinsebell.db.Clients;
+import rinsebell.db.Keyring;
 import rinsebell.db.LookIns;
 import rinsebell.db.Rebuild;
 import rinsebell.floor.Asked;
@@ -93,6 +96,7 @@ final class LiveSalon implements AutoCloseable {
      * @param memory of presses that were answered
      * @param clients people who come again
      * @param lookIns links by which a phone or a calendar looks in
+     * @param keyring the devices that are in, and PINs
      * @param days that are over
      * @param rebuilt how the tables were made again the last time; null for never
      * @param copiesFailingSince since when no copy of the tables could be made
@@ -103,6 +107,7 @@ final class LiveSalon implements AutoCloseable {
             PressMemory memory,
             Clients clients,
             LookIns lookIns,
+            Keyring keyring,
             Days.Kept days,
             @Nullable Rebuild rebuilt,
             Supplier<Optional<Instant>> copiesFailingSince) {}
@@ -161,7 +166,8 @@ final class LiveSalon implements AutoCloseable {
         PressRoutes presses = new PressRoutes(pressing, live, answers, forms);
         Days days = new Days(live::snapshot, clock, kept.days());
         UseDays use = new UseDays(days, () -> live.snapshot().floor().salon());
-        return List.of(
+        Entrance entrance = new Entrance(kept.keyring(), live, new MachineTime()::monotonicNanos);
+        List<Routes> rooms = List.of(
                 erasings,
                 new AssetRoutes(paper.assets()),
                 feedRoutes,
@@ -185,6 +191,7 @@ final class LiveSalon implements AutoCloseable {
                 new RecipeRoutes(live),
                 new ClientReads(clients),
                 new DescriptionRoutes());
+        return Stream.of(entrance.routes(), rooms).flatMap(List::stream).toList();
     }
 
     /** The clock moves in the same breath as the facts do, so that no countdown jumps, after a restart neither. */

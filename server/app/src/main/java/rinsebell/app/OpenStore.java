@@ -10,6 +10,7 @@ import org.slf4j.LoggerFactory;
 import rinsebell.db.DataFolder;
 import rinsebell.db.DatabaseAway;
 import rinsebell.db.FolderInUse;
+import rinsebell.db.Keyring;
 import rinsebell.db.SalonStore;
 import rinsebell.db.StoreBroken;
 import rinsebell.db.journal.JournalDamaged;
@@ -19,8 +20,9 @@ import rinsebell.db.journal.JournalDamaged;
  *
  * @param folder where everything lies
  * @param store what was written down
+ * @param keyring the devices that are in, and PINs
  */
-record OpenStore(DataFolder folder, SalonStore store) implements AutoCloseable {
+record OpenStore(DataFolder folder, SalonStore store, Keyring keyring) implements AutoCloseable {
 
     private static final Logger LOG = LoggerFactory.getLogger(OpenStore.class);
 
@@ -32,7 +34,8 @@ record OpenStore(DataFolder folder, SalonStore store) implements AutoCloseable {
     static OpenStore in(Path path, long wallMillis) throws CannotStart {
         DataFolder folder = folder(path);
         try {
-            return new OpenStore(folder, SalonStore.open(folder, Instant.ofEpochMilli(wallMillis)));
+            Keyring keyring = Keyring.open(folder);
+            return new OpenStore(folder, SalonStore.open(folder, Instant.ofEpochMilli(wallMillis)), keyring);
         } catch (FolderInUse e) {
             close(folder);
             throw inUse(path);

@@ -51,7 +51,7 @@ public final class RunningServer implements AutoCloseable {
         this.kept = kept;
         MachineTime machine = new MachineTime();
         this.copies = new HourlyCopies(kept.store().copies(), machine);
-        LiveSalon.Kept loaded = kept(kept.store(), copies);
+        LiveSalon.Kept loaded = kept(kept, copies);
         AliveMarker marker = new AliveMarker(kept.folder().path());
         Optional<ClockMark> mark =
                 marker.last(ClockProof.of(loaded.loaded().floor(), Instant.ofEpochMilli(machine.wallMillis())));
@@ -97,7 +97,8 @@ public final class RunningServer implements AutoCloseable {
                 .orElseGet(() -> SalonClock.startingAtTheWall(machine, speed));
     }
 
-    private static LiveSalon.Kept kept(SalonStore store, HourlyCopies copies) {
+    private static LiveSalon.Kept kept(OpenStore kept, HourlyCopies copies) {
+        SalonStore store = kept.store();
         Floor floor = Floor.of(store.load()).numberedFrom(store.lastSeq());
         Map<TextId, String> texts = store.texts(
                 floor.facts().stream().map(Fact::seq).map(TextId::new).toList());
@@ -109,6 +110,7 @@ public final class RunningServer implements AutoCloseable {
                 memory,
                 store.clients(),
                 store.lookIns(),
+                kept.keyring(),
                 new Days.Kept(store::facts, store::facts, store::texts, store.soundings()),
                 store.lastRebuild().orElse(null),
                 copies::failingSince);

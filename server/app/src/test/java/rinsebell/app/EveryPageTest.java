@@ -38,7 +38,7 @@ class EveryPageTest {
 
     /** Addresses that people do not open. */
     private static final Pattern NO_PAGE =
-            Pattern.compile("/(api|assets|feed|clock|worker[.]js|look/\\{key}/chairs[.]ics)(/|$)");
+            Pattern.compile("/(api|assets|feed|clock|worker[.]js|look/\\{key}/chairs[.]ics|join/\\{code})(/|$)");
 
     private final Map<String, Long> ids = new TreeMap<>();
     private static final Pattern KEY = Pattern.compile("/look/([A-Za-z0-9_-]{24})\"");
@@ -53,6 +53,7 @@ class EveryPageTest {
         opened = new RunningSalon(folder);
         made("/api/salon", Map.of("name", NAME, "chairs", 3, "basins", 2, "bench", 2, "zone", "Europe/Berlin"));
         ids.put("staff", made("/api/staff", Map.of("name", NAME)));
+        ids.put("pins", id("staff"));
         made("/api/shelf", Map.of());
         ids.put(
                 "products",

@@ -1,13 +1,16 @@
 package rinsebell.app;
 
 import io.javalin.Javalin;
+import io.javalin.router.Endpoint;
+import io.javalin.security.Roles;
+import io.javalin.security.RouteRole;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
-import java.util.stream.Collectors;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import rinsebell.app.desk.PressMemory;
 import rinsebell.app.desk.Snapshot;
 import rinsebell.app.lead.Days;
@@ -17,6 +20,7 @@ import rinsebell.app.time.MachineTime;
 import rinsebell.app.time.SalonClock;
 import rinsebell.db.DataFolder;
 import rinsebell.db.FolderInUse;
+import rinsebell.db.Keyring;
 import rinsebell.db.SalonStore;
 import rinsebell.floor.Floor;
 import rinsebell.web.Assets;
@@ -24,21 +28,26 @@ import rinsebell.web.Pages;
 import rinsebell.web.Words;
 
 /** Every route that a whole server has, such as {@code GET /visits/{visit}}. */
-final class RegisteredRoutes {
+public final class RegisteredRoutes {
 
     private RegisteredRoutes() {}
 
     static Set<String> in(Path path) throws IOException, FolderInUse {
+        return withRoles(path).keySet();
+    }
+
+    /** With what each says of itself to whoever looks who may come in. */
+    public static SortedMap<String, Set<RouteRole>> withRoles(Path path) throws IOException, FolderInUse {
         SalonClock clock = SalonClock.startingAtTheWall(new MachineTime(), 1);
         LiveFloor.Paper paper = new LiveFloor.Paper(new Pages(), Words.british(), Assets.under("/assets"));
         try (DataFolder data = DataFolder.open(path);
                 SalonStore store = SalonStore.open(data, clock.now());
-                LiveSalon salon = new LiveSalon(kept(store), clock, paper, new AliveMarker(path))) {
+                LiveSalon salon = new LiveSalon(kept(store, Keyring.open(data)), clock, paper, new AliveMarker(path))) {
             return registered(salon);
         }
     }
 
-    private static LiveSalon.Kept kept(SalonStore store) {
+    private static LiveSalon.Kept kept(SalonStore store, Keyring keyring) {
         Snapshot nobody = Snapshot.of(Floor.EMPTY, Map.of());
         return new LiveSalon.Kept(
                 nobody,
@@ -46,16 +55,24 @@ final class RegisteredRoutes {
                 new PressMemory(id -> Optional.empty()),
                 store.clients(),
                 store.lookIns(),
+                keyring,
                 new Days.Kept(store::facts, store::facts, store::texts, store.soundings()),
                 null,
                 Optional::empty);
     }
 
-    private static Set<String> registered(LiveSalon salon) {
+    private static SortedMap<String, Set<RouteRole>> registered(LiveSalon salon) {
         Javalin javalin = Javalin.create(config -> salon.routes().forEach(group -> group.addTo(config.routes)));
-        return javalin.unsafe.internalRouter.allHttpHandlers().stream()
+        SortedMap<String, Set<RouteRole>> routes = new TreeMap<>();
+        javalin.unsafe.internalRouter.allHttpHandlers().stream()
                 .map(handler -> handler.endpoint)
-                .map(endpoint -> endpoint.method + " " + endpoint.path)
-                .collect(Collectors.toCollection(TreeSet::new));
+                .filter(endpoint -> endpoint.method.isHttpMethod())
+                .forEach(endpoint -> routes.put(endpoint.method + " " + endpoint.path, roles(endpoint)));
+        return routes;
+    }
+
+    private static Set<RouteRole> roles(Endpoint endpoint) {
+        Roles roles = endpoint.metadata(Roles.class);
+        return roles == null ? Set.of() : roles.getRoles();
     }
 }

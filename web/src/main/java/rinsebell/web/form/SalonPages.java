@@ -43,7 +43,10 @@ final class SalonPages {
                         Press.opens(ask.say("sheet.products"), "", "/products"),
                         Press.opens(ask.say("form.policy"), "", "/policy"),
                         Press.opens(ask.say("form.times"), "", "/times"),
-                        Press.opens(ask.say("sheet.clients"), "", "/clients"))
+                        Press.opens(ask.say("sheet.clients"), "", "/clients"),
+                        Press.opens(ask.say("devices.title"), "", "/devices"),
+                        Press.opens(ask.say("pins.title"), "", "/pins"),
+                        Press.opens(ask.say("rights.title"), "", "/rights"))
                 : List.<Press>of();
         var intro = ask.salon().isSetUp() ? "" : ask.say("form.salon.first");
         var parts = presses.isEmpty() ? List.<Part>of() : List.of(new Part("", List.of(), presses));

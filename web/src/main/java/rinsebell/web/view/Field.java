@@ -19,6 +19,8 @@ public record Field(
         /** The text of a file, which can be chosen where scripts run. */
         FILE,
         NUMBER,
+        /** Figures that nobody reads along. */
+        PIN,
         /** Clock time to the minute. */
         TIME,
         DATE,
@@ -34,7 +36,7 @@ public record Field(
 
         /** The type of a plain {@code input}. */
         public String type() {
-            return this == NUMBER ? "text" : name().toLowerCase(Locale.ROOT);
+            return this == NUMBER ? "text" : this == PIN ? "password" : name().toLowerCase(Locale.ROOT);
         }
     }
 

@@ -126,6 +126,9 @@ function isSameKnuckle(form, said, at) {
 /** What was typed and sent once is not sent again before it has its answer: a form does not go away by itself. */
 const isWaiting = async (said) => (await all("presses")).some((one) => payload(one.action, one.body) === said);
 
+/** Whoever is named at this device now; nobody by and by, since the browser forgets. */
+const who = () => document.cookie.match(/(?:^|; )(?:__Host-)?who=(\d+)/)?.[1];
+
 async function press(form, submitter) {
   const body = new URLSearchParams(new FormData(form, submitter));
   body.delete("press");
@@ -138,7 +141,7 @@ async function press(form, submitter) {
   body.set("press", id);
   const label = (submitter?.querySelector("strong") ?? submitter)?.textContent.trim() ?? "";
   const time = { pressed: Math.round(now()), sure: isKnown(), at, utmost: utmost(), date: Date.now() };
-  const one = { id, action: form.action, body: body.toString(), label, page: PAGE, again: false, ...time };
+  const one = { id, action: form.action, body: body.toString(), label, page: PAGE, again: false, who: who(), ...time };
   const n = await add("presses", one);
   await close(form);
   if (URGENT.test(form.action)) await sendAtOnce({ ...one, n });

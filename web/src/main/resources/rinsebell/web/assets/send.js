@@ -78,6 +78,7 @@ async function fetchOnce(one) {
   const headers = { Accept: "text/html", "Rinsebell-Part": "answer" };
   if (one.again || age(one) > AT_ONCE_MS) headers["Rinsebell-Again"] = "true";
   const body = new URLSearchParams(one.body);
+  if (one.who && !body.has("who")) body.set("who", one.who);
   const { ms, sure } = aged(one);
   body.set("age", String(Math.round(ms * pace())));
   if (!sure && !body.has("at")) body.set("told", "unsure");

@@ -3,6 +3,7 @@ package rinsebell.app.api;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.Optional;
+import rinsebell.app.door.Matter;
 import rinsebell.app.door.Numbered;
 import rinsebell.app.door.Routes;
 import rinsebell.floor.client.ClientBook;
@@ -20,8 +21,8 @@ public final class ClientReads implements Routes {
 
     @Override
     public void addTo(RoutesConfig routes) {
-        routes.get("/api/clients", this::search);
-        routes.get("/api/clients/{id}", this::card);
+        routes.get("/api/clients", this::search, Matter.HISTORY);
+        routes.get("/api/clients/{id}", this::card, Matter.HISTORY);
     }
 
     private void search(Context ctx) {

@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.Yaml;
 import org.yaml.snakeyaml.constructor.SafeConstructor;
+import rinsebell.app.door.Matter;
 import rinsebell.app.door.Routes;
 
 /** The description of the API (OpenAPI 3.0.3): written as YAML, and made into JSON when somebody first asks for that. */
@@ -24,10 +25,12 @@ public final class DescriptionRoutes implements Routes {
     public void addTo(RoutesConfig routes) {
         routes.get(
                 "/api/openapi.yaml",
-                ctx -> ctx.contentType("application/yaml; charset=utf-8").result(yaml));
+                ctx -> ctx.contentType("application/yaml; charset=utf-8").result(yaml),
+                Matter.FLOOR);
         routes.get(
                 "/api/openapi.json",
-                ctx -> ctx.contentType("application/json; charset=utf-8").result(json()));
+                ctx -> ctx.contentType("application/json; charset=utf-8").result(json()),
+                Matter.FLOOR);
     }
 
     private synchronized String json() {

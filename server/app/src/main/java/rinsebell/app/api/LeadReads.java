@@ -1,6 +1,7 @@
 package rinsebell.app.api;
 
 import io.javalin.config.RoutesConfig;
+import rinsebell.app.door.Matter;
 import rinsebell.app.door.Routes;
 import rinsebell.app.lead.Days;
 import rinsebell.app.lead.LeadRoutes;
@@ -21,6 +22,7 @@ public final class LeadReads implements Routes {
         routes.get(
                 "/api/lead",
                 ctx -> ctx.json(
-                        LeadJson.of(days.of(LeadRoutes.day(ctx, live.moment())).report())));
+                        LeadJson.of(days.of(LeadRoutes.day(ctx, live.moment())).report())),
+                Matter.REPORTS);
     }
 }

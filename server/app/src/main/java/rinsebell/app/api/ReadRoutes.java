@@ -4,6 +4,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import rinsebell.app.door.Matter;
 import rinsebell.app.door.Numbered;
 import rinsebell.app.door.Routes;
 import rinsebell.app.page.LiveFloor;
@@ -26,16 +27,16 @@ public final class ReadRoutes implements Routes {
 
     @Override
     public void addTo(RoutesConfig routes) {
-        routes.get("/api/floor", ctx -> ctx.json(FloorJson.of(live.moment(), rebuilt)));
-        routes.get("/api/bells", ctx -> ctx.json(BellJson.all(live.moment())));
-        routes.get("/api/salon", ctx -> ctx.json(SalonJson.of(live.moment())));
-        routes.get("/api/visits", this::visits);
-        routes.get("/api/visits/{id}", this::visit);
-        routes.get("/api/bowls", this::bowls);
-        routes.get("/api/bowls/{id}", this::bowl);
-        routes.get("/api/products", this::products);
-        routes.get("/api/products/{id}", this::product);
-        routes.get("/api/log", this::log);
+        routes.get("/api/floor", ctx -> ctx.json(FloorJson.of(live.moment(), rebuilt)), Matter.FLOOR);
+        routes.get("/api/bells", ctx -> ctx.json(BellJson.all(live.moment())), Matter.FLOOR);
+        routes.get("/api/salon", ctx -> ctx.json(SalonJson.of(live.moment())), Matter.FLOOR);
+        routes.get("/api/visits", this::visits, Matter.FLOOR);
+        routes.get("/api/visits/{id}", this::visit, Matter.FLOOR);
+        routes.get("/api/bowls", this::bowls, Matter.FLOOR);
+        routes.get("/api/bowls/{id}", this::bowl, Matter.FLOOR);
+        routes.get("/api/products", this::products, Matter.FLOOR);
+        routes.get("/api/products/{id}", this::product, Matter.FLOOR);
+        routes.get("/api/log", this::log, Matter.FLOOR);
     }
 
     private void visits(Context ctx) {

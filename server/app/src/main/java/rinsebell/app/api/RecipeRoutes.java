@@ -3,6 +3,7 @@ package rinsebell.app.api;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.List;
+import rinsebell.app.door.Matter;
 import rinsebell.app.door.Numbered;
 import rinsebell.app.door.Routes;
 import rinsebell.app.page.LiveFloor;
@@ -25,12 +26,13 @@ public final class RecipeRoutes implements Routes {
 
     @Override
     public void addTo(RoutesConfig routes) {
-        routes.get("/api/recipes", this::all);
-        routes.get("/api/recipes/{id}", this::one);
-        routes.get("/api/recipe-file", this::download);
+        routes.get("/api/recipes", this::all, Matter.FLOOR);
+        routes.get("/api/recipes/{id}", this::one, Matter.FLOOR);
+        routes.get("/api/recipe-file", this::download, Matter.FLOOR);
         routes.get(
                 SCHEMA,
-                ctx -> ctx.contentType("application/schema+json; charset=utf-8").result(schema));
+                ctx -> ctx.contentType("application/schema+json; charset=utf-8").result(schema),
+                Matter.FLOOR);
     }
 
     private void all(Context ctx) {

@@ -2,6 +2,7 @@ package rinsebell.app.api;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import rinsebell.app.door.Matter;
 import rinsebell.app.door.Routes;
 import rinsebell.app.lead.LeadRoutes;
 import rinsebell.app.page.LiveFloor;
@@ -19,7 +20,7 @@ public final class UseReads implements Routes {
 
     @Override
     public void addTo(RoutesConfig routes) {
-        routes.get("/api/use", this::read);
+        routes.get("/api/use", this::read, Matter.REPORTS);
     }
 
     private void read(Context ctx) {

@@ -3,6 +3,7 @@ package rinsebell.app.asset;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import rinsebell.app.door.EntityTag;
+import rinsebell.app.door.Matter;
 import rinsebell.app.door.Numbered;
 import rinsebell.app.door.Routes;
 import rinsebell.web.Asset;
@@ -27,8 +28,8 @@ public final class AssetRoutes implements Routes {
 
     @Override
     public void addTo(RoutesConfig routes) {
-        routes.get(PREFIX + "/<path>", this::send);
-        routes.get("/worker.js", ctx -> send(ctx, assets.worker()));
+        routes.get(PREFIX + "/<path>", this::send, Matter.OPEN);
+        routes.get("/worker.js", ctx -> send(ctx, assets.worker()), Matter.OPEN);
     }
 
     private void send(Context ctx) {

@@ -7,6 +7,8 @@ import io.javalin.http.HandlerType;
 import io.javalin.http.HttpResponseException;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
+import java.net.InetAddress;
+import java.net.UnknownHostException;
 import java.nio.charset.StandardCharsets;
 import java.util.Objects;
 import java.util.Set;
@@ -29,6 +31,9 @@ public final class Door {
     private static final int HTTP_PORT = 80;
 
     private static final int HTTPS_PORT = 443;
+
+    /** What a proxy says of whom it asks for (RFC 7239, and the custom before it). */
+    private static final Set<String> PASSED_ON = Set.of("Forwarded", "X-Forwarded-For", "Via");
 
     private final HostNames names;
     private final ProblemText text;
@@ -75,6 +80,25 @@ public final class Door {
         }
         if (!reads) {
             Bodies.check(ctx);
+        }
+    }
+
+    /**
+     * Whether a browser on the machine itself asks: by a name that no other machine finds, and from no other address. What
+     * came through something in between is somebody else's.
+     */
+    public static boolean isAtTheServer(Context ctx) {
+        return HostNames.isLoopback(host(ctx))
+                && isLoopback(ctx.req().getRemoteAddr())
+                && PASSED_ON.stream().allMatch(header -> ctx.header(header) == null);
+    }
+
+    /** The address of a connection, so nothing is looked up. */
+    private static boolean isLoopback(String address) {
+        try {
+            return InetAddress.getByName(address).isLoopbackAddress();
+        } catch (UnknownHostException e) {
+            return false;
         }
     }
 

@@ -15,6 +15,14 @@ public enum ProblemCode {
     PRESS_ID_UNREADABLE(400),
     /** A POST came from a page of another site, or cannot show that it did not. */
     OTHER_ORIGIN(403),
+    /** Whoever asks was not let in. */
+    STRANGER(403),
+    /** What is asked for is private, and nobody has given a PIN here just now. */
+    LOCKED(403),
+    /** Whose PIN was given may not do that. */
+    NOT_YOURS(403),
+    /** What is private is not shown where others on the network could read it along. */
+    READ_ALONG(403),
     /** Nothing lives at this address. */
     NOT_FOUND(404),
     /** The feed has no such board. */

@@ -23,7 +23,7 @@ public final class ProblemText {
     }
 
     /** Whether the address belongs to the API, whose answers are for programs. */
-    static boolean forPrograms(String path) {
+    public static boolean forPrograms(String path) {
         return path.equals("/api") || path.startsWith("/api/");
     }
 

@@ -10,7 +10,8 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.eclipse.jetty.ee10.servlet.ServletContextRequest;
 import org.eclipse.jetty.server.Request;
-import rinsebell.app.door.Device;
+import rinsebell.app.door.Browser;
+import rinsebell.app.door.Matter;
 import rinsebell.app.door.Problem;
 import rinsebell.app.door.ProblemCode;
 import rinsebell.app.door.Routes;
@@ -33,8 +34,8 @@ public final class FeedRoutes implements Routes {
 
     @Override
     public void addTo(RoutesConfig routes) {
-        routes.get("/feed", this::stream);
-        routes.get("/feed/once", this::once);
+        routes.get("/feed", this::stream, Matter.SIGNAL);
+        routes.get("/feed/once", this::once, Matter.SIGNAL);
     }
 
     private String board(Context ctx) {
@@ -73,7 +74,7 @@ public final class FeedRoutes implements Routes {
     private record Seat(Screen screen, Optional<String> browser, Wire wire) {}
 
     private Seat seat(Context ctx, String board, Wire wire) {
-        Optional<String> browser = wire.isShared() ? Optional.empty() : Device.of(ctx);
+        Optional<String> browser = wire.isShared() ? Optional.empty() : Browser.of(ctx);
         if (browser.filter(device -> !browsers.take(device, wire)).isPresent()) {
             throw Problem.of(ProblemCode.TOO_MANY_TABS).thrown();
         }

@@ -4,6 +4,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
+import rinsebell.app.door.Matter;
 import rinsebell.app.door.Numbered;
 import rinsebell.app.door.Routes;
 import rinsebell.app.page.LiveFloor;
@@ -30,8 +31,8 @@ public final class LeadRoutes implements Routes {
 
     @Override
     public void addTo(RoutesConfig routes) {
-        routes.get("/lead", this::show);
-        routes.get("/api/lead.csv", this::download);
+        routes.get("/lead", this::show, Matter.REPORTS);
+        routes.get("/api/lead.csv", this::download, Matter.REPORTS);
     }
 
     private void show(Context ctx) {

@@ -3,6 +3,7 @@ package rinsebell.app.listen;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.Optional;
+import rinsebell.app.door.Matter;
 import rinsebell.app.door.Problem;
 import rinsebell.app.door.ProblemCode;
 import rinsebell.app.door.Routes;
@@ -27,7 +28,7 @@ public final class ListenRoutes implements Routes {
 
     @Override
     public void addTo(RoutesConfig routes) {
-        routes.post("/listening", this::listening);
+        routes.post("/listening", this::listening, Matter.SIGNAL);
     }
 
     private void listening(Context ctx) {

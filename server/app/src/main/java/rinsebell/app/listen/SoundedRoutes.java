@@ -10,7 +10,8 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import rinsebell.app.door.Device;
+import rinsebell.app.door.Browser;
+import rinsebell.app.door.Matter;
 import rinsebell.app.door.Problem;
 import rinsebell.app.door.ProblemCode;
 import rinsebell.app.door.Routes;
@@ -48,12 +49,12 @@ public final class SoundedRoutes implements Routes {
 
     @Override
     public void addTo(RoutesConfig routes) {
-        routes.post("/sounded", this::sounded);
+        routes.post("/sounded", this::sounded, Matter.SIGNAL);
     }
 
     /** All or nothing is read; of what was read, what can't be true is left out. */
     private void sounded(Context ctx) {
-        var device = Device.of(ctx).orElse("");
+        var device = Browser.of(ctx).orElse("");
         var lines = FormBody.read(ctx).all("sounded");
         var read = lines.stream().flatMap(line -> read(line, device).stream()).toList();
         if (lines.isEmpty() || lines.size() > MOST || read.size() < lines.size()) {

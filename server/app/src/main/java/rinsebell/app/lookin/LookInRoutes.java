@@ -5,6 +5,8 @@ import io.javalin.http.Context;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import rinsebell.app.door.HostNames;
+import rinsebell.app.door.Key;
+import rinsebell.app.door.Matter;
 import rinsebell.app.door.Numbered;
 import rinsebell.app.door.Routes;
 import rinsebell.app.page.FormBody;
@@ -39,12 +41,15 @@ public final class LookInRoutes implements Routes {
 
     @Override
     public void addTo(RoutesConfig routes) {
-        routes.get(LookInsTelling.PAGE, ctx -> {
-            var moment = live.moment();
-            show(ctx, moment, blank(moment), null);
-        });
-        routes.post(LookInsTelling.PAGE, this::make);
-        routes.post(LookInsTelling.PAGE + "/{id}/take-back", this::takeBack);
+        routes.get(
+                LookInsTelling.PAGE,
+                ctx -> {
+                    var moment = live.moment();
+                    show(ctx, moment, blank(moment), null);
+                },
+                Matter.DEVICES);
+        routes.post(LookInsTelling.PAGE, this::make, Matter.DEVICES);
+        routes.post(LookInsTelling.PAGE + "/{id}/take-back", this::takeBack, Matter.DEVICES);
     }
 
     private void make(Context ctx) {

@@ -3,6 +3,8 @@ package rinsebell.app.lookin;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import rinsebell.app.door.EntityTag;
+import rinsebell.app.door.Key;
+import rinsebell.app.door.Matter;
 import rinsebell.app.door.Routes;
 import rinsebell.app.page.LiveFloor;
 import rinsebell.db.LookIns;
@@ -36,8 +38,8 @@ public final class LookRoutes implements Routes {
 
     @Override
     public void addTo(RoutesConfig routes) {
-        routes.get(PAGE + "{" + KEY + "}", ctx -> open(ctx, this::show));
-        routes.get(PAGE + "{" + KEY + "}" + CALENDAR, ctx -> open(ctx, this::send));
+        routes.get(PAGE + "{" + KEY + "}", ctx -> open(ctx, this::show), Matter.OPEN);
+        routes.get(PAGE + "{" + KEY + "}" + CALENDAR, ctx -> open(ctx, this::send), Matter.OPEN);
     }
 
     @FunctionalInterface

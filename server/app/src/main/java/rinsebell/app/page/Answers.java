@@ -5,6 +5,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
@@ -21,6 +22,7 @@ import rinsebell.floor.Asked;
 import rinsebell.floor.Fact;
 import rinsebell.floor.bowl.BowlId;
 import rinsebell.floor.command.Mix;
+import rinsebell.floor.salon.StaffId;
 import rinsebell.web.Codes;
 import rinsebell.web.board.DoneTelling;
 import rinsebell.web.board.Moment;
@@ -185,6 +187,30 @@ public final class Answers {
                 Answer.Kind.REFUSED, moment.say("answer.refused"), reasons(outcome.reasons(), moment), presses);
     }
 
+    /** Who pressed? Whoever is touched is named there from then on, and what was pressed counts from when it was. */
+    public Answer who(String address, Fields typed, Moment moment) {
+        var presses = moment.floor().salon().working().stream()
+                .map(member -> Press.sends(moment.name(member.id()), "", address, as(member.id(), typed, moment)))
+                .toList();
+        return new Answer(Answer.Kind.REFUSED, moment.say("answer.who"), List.of(), presses);
+    }
+
+    private static Press.Hidden[] as(StaffId who, Fields typed, Moment moment) {
+        var hidden = new ArrayList<>(typed(typed, FormBody.OF_SENDING));
+        if (typed.first(AT).isEmpty() && typed.first("minutesAgo").isEmpty()) {
+            hidden.add(new Press.Hidden(AT, moment.now().toString()));
+        }
+        hidden.add(new Press.Hidden(Who.NAME, String.valueOf(who.value())));
+        return hidden.toArray(Press.Hidden[]::new);
+    }
+
+    private static List<Press.Hidden> typed(Fields typed, Set<String> but) {
+        return typed.names().stream()
+                .filter(name -> !but.contains(name))
+                .flatMap(name -> typed.all(name).stream().map(value -> new Press.Hidden(name, value)))
+                .toList();
+    }
+
     private static String back(String address) {
         var end = address.lastIndexOf('/');
         return end <= 0 ? "/" : address.substring(0, end);
@@ -192,10 +218,9 @@ public final class Answers {
 
     /** It was done when it was first pressed, however long the refusal and the second answer took. */
     private static Press.Hidden[] asFact(Sent sent) {
-        var hidden = new ArrayList<Press.Hidden>();
-        sent.typed().names().stream()
-                .filter(name -> !SAID_ANEW.contains(name) && !FormBody.OF_SENDING.contains(name))
-                .forEach(name -> sent.typed().all(name).forEach(value -> hidden.add(new Press.Hidden(name, value))));
+        var said = new HashSet<>(SAID_ANEW);
+        said.addAll(FormBody.OF_SENDING);
+        var hidden = new ArrayList<>(typed(sent.typed(), said));
         hidden.add(new Press.Hidden(AT, sent.about().happened().toString()));
         if (sent.about().told() != Asked.Told.NOW) {
             hidden.add(new Press.Hidden(TOLD, Codes.of(sent.about().told())));

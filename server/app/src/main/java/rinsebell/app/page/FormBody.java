@@ -28,7 +28,7 @@ public final class FormBody {
             .build();
 
     /** What a press tells of its own sending, and may tell otherwise when it is sent again. */
-    public static final Set<String> OF_SENDING = Set.of("press", "age", "told");
+    public static final Set<String> OF_SENDING = Set.of("press", "age", "told", Who.NAME);
 
     private FormBody() {}
 

@@ -5,8 +5,10 @@ import io.javalin.http.Context;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import rinsebell.app.door.Matter;
 import rinsebell.app.door.Numbered;
 import rinsebell.app.door.Routes;
 import rinsebell.floor.Floor;
@@ -33,6 +35,7 @@ import rinsebell.web.view.View;
 /** The pages on which something is typed, and those that list things. */
 public final class FormRoutes implements Routes {
     private static final String PLAIN = "";
+    private static final Set<String> OPEN_LISTS = Set.of("products/list", "salon/");
 
     private final LiveFloor live;
     private final Answers answers;
@@ -63,24 +66,26 @@ public final class FormRoutes implements Routes {
         open(routes, "/times", "times", PLAIN);
         open(routes, "/day", "day", PLAIN);
         open(routes, "/clients", "clients", "list");
-        routes.get("/clients/{id}", ctx -> client(ctx, "card"));
-        routes.get("/clients/{id}/erase", ctx -> client(ctx, "erase"));
-        routes.get("/day/{press}", ctx -> show(ctx, "day", ctx.pathParam("press"), 0));
-        routes.get("/bells/{press}", ctx -> show(ctx, "bells", ctx.pathParam("press"), 0));
-        routes.get("/staff/{id}", ctx -> show(ctx, "staff", "change", known(ctx, "staff")));
-        routes.get("/bowls/{id}", ctx -> show(ctx, "bowls", "tag", known(ctx, "bowls")));
-        routes.get("/recipes/{id}", ctx -> show(ctx, "recipes", "one", known(ctx, "recipes")));
+        routes.get("/clients/{id}", ctx -> client(ctx, "card"), Matter.HISTORY);
+        routes.get("/clients/{id}/erase", ctx -> client(ctx, "erase"), Matter.ERASING);
+        routes.get("/day/{press}", ctx -> show(ctx, "day", ctx.pathParam("press"), 0), Matter.FLOOR);
+        routes.get("/bells/{press}", ctx -> show(ctx, "bells", ctx.pathParam("press"), 0), Matter.SIGNAL);
+        routes.get("/staff/{id}", ctx -> show(ctx, "staff", "change", known(ctx, "staff")), Matter.STAFF);
+        routes.get("/bowls/{id}", ctx -> show(ctx, "bowls", "tag", known(ctx, "bowls")), Matter.FLOOR);
+        routes.get("/recipes/{id}", ctx -> show(ctx, "recipes", "one", known(ctx, "recipes")), Matter.FLOOR);
         for (var resource : List.of("visits", "bowls", "products", "recipes", "staff", "facts")) {
             routes.get(
                     "/" + resource + "/{id}/{press}",
-                    ctx -> show(ctx, resource, ctx.pathParam("press"), known(ctx, resource)));
+                    ctx -> show(ctx, resource, ctx.pathParam("press"), known(ctx, resource)),
+                    Matter.of(resource, PLAIN));
         }
-        routes.post("/visits/preview", ctx -> preview(ctx, "visits", PLAIN, 0));
-        routes.post("/products/preview", ctx -> preview(ctx, "products", PLAIN, 0));
-        routes.post("/products/{id}/directions/preview", ctx -> preview(ctx, "products", "directions"));
-        routes.post("/mixtures/preview", ctx -> preview(ctx, "mixtures", PLAIN, 0));
-        routes.post("/bowls/preview", ctx -> preview(ctx, "bowls", PLAIN, 0));
-        routes.post("/visits/{id}/put-on/preview", ctx -> preview(ctx, "visits", "put-on"));
+        routes.post("/visits/preview", ctx -> preview(ctx, "visits", PLAIN, 0), Matter.FLOOR);
+        routes.post("/products/preview", ctx -> preview(ctx, "products", PLAIN, 0), Matter.DIRECTIONS);
+        routes.post(
+                "/products/{id}/directions/preview", ctx -> preview(ctx, "products", "directions"), Matter.DIRECTIONS);
+        routes.post("/mixtures/preview", ctx -> preview(ctx, "mixtures", PLAIN, 0), Matter.FLOOR);
+        routes.post("/bowls/preview", ctx -> preview(ctx, "bowls", PLAIN, 0), Matter.FLOOR);
+        routes.post("/visits/{id}/put-on/preview", ctx -> preview(ctx, "visits", "put-on"), Matter.FLOOR);
     }
 
     private void client(Context ctx, String page) {
@@ -92,7 +97,12 @@ public final class FormRoutes implements Routes {
     }
 
     private void open(RoutesConfig routes, String path, String resource, String press) {
-        routes.get(path, ctx -> show(ctx, resource, press, 0));
+        routes.get(path, ctx -> show(ctx, resource, press, 0), matter(resource, press));
+    }
+
+    /** The shelf and the way to everything else are for anybody who works here. */
+    private static Matter matter(String resource, String press) {
+        return OPEN_LISTS.contains(resource + "/" + press) ? Matter.FLOOR : Matter.of(resource, press);
     }
 
     private void show(Context ctx, String resource, String press, long id) {

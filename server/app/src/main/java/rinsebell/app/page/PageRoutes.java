@@ -8,7 +8,9 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import rinsebell.app.door.Bodies;
-import rinsebell.app.door.Device;
+import rinsebell.app.door.Browser;
+import rinsebell.app.door.Cookies;
+import rinsebell.app.door.Matter;
 import rinsebell.app.door.Numbered;
 import rinsebell.app.door.Routes;
 import rinsebell.floor.salon.Place;
@@ -36,16 +38,16 @@ public final class PageRoutes implements Routes {
 
     @Override
     public void addTo(RoutesConfig routes) {
-        routes.get("/", this::floor);
-        routes.get("/basins", ctx -> show(ctx, LivePages::basins));
-        routes.get("/desk", ctx -> show(ctx, LivePages::desk));
-        routes.get("/bells", ctx -> show(ctx, LivePages::bells));
-        routes.get("/device", ctx -> show(ctx, LivePages::device));
-        routes.get("/kept", ctx -> show(ctx, pages -> new KeptPage()));
-        routes.get("/pocket", this::pocket);
-        routes.get("/chairs/{chair}", this::chair);
-        routes.get("/visits/{visit}", this::visit);
-        routes.post("/look", PageRoutes::choose);
+        routes.get("/", this::floor, Matter.FLOOR);
+        routes.get("/basins", ctx -> show(ctx, LivePages::basins), Matter.FLOOR);
+        routes.get("/desk", ctx -> show(ctx, LivePages::desk), Matter.FLOOR);
+        routes.get("/bells", ctx -> show(ctx, LivePages::bells), Matter.SIGNAL);
+        routes.get("/device", ctx -> show(ctx, LivePages::device), Matter.SIGNAL);
+        routes.get("/kept", ctx -> show(ctx, pages -> new KeptPage()), Matter.FLOOR);
+        routes.get("/pocket", this::pocket, Matter.FLOOR);
+        routes.get("/chairs/{chair}", this::chair, Matter.FLOOR);
+        routes.get("/visits/{visit}", this::visit, Matter.FLOOR);
+        routes.post("/look", PageRoutes::choose, Matter.SIGNAL);
     }
 
     private void floor(Context ctx) {
@@ -86,7 +88,7 @@ public final class PageRoutes implements Routes {
 
     /** The device's own choice, kept in a cookie. */
     public static @Nullable Look look(Context ctx) {
-        var chosen = ctx.cookie("look");
+        var chosen = Cookies.of(ctx, "look").orElse(null);
         return chosen == null ? null : chosen.equals("dark") ? Look.DARK : chosen.equals("light") ? Look.LIGHT : null;
     }
 
@@ -95,10 +97,10 @@ public final class PageRoutes implements Routes {
         var chosen = ctx.queryParam("staff");
         // A link on another site's page shows somebody's clients once, and changes nothing on this phone.
         if (chosen != null && !"cross-site".equals(ctx.header("Sec-Fetch-Site"))) {
-            Device.keep(
+            Cookies.keep(
                     ctx, POCKET, Numbered.number(chosen).map(String::valueOf).orElse(""));
         }
-        var staff = staff(chosen == null ? ctx.cookie(POCKET) : chosen);
+        var staff = staff(chosen == null ? Cookies.of(ctx, POCKET).orElse(null) : chosen);
         show(ctx, pages -> pages.pocket(staff));
     }
 
@@ -111,7 +113,7 @@ public final class PageRoutes implements Routes {
 
     /** What is drawn and the number it claims are of one moment: with a later number a screen would drop what is newer. */
     private void show(Context ctx, Function<LivePages, View> page) {
-        Device.know(ctx);
+        Browser.know(ctx);
         var moment = live.moment();
         ctx.header("Cache-Control", "no-store");
         ctx.html(live.page(page.apply(pages(ctx, moment)), moment));
@@ -121,7 +123,7 @@ public final class PageRoutes implements Routes {
     private static void choose(Context ctx) {
         var body = new String(Bodies.of(ctx), StandardCharsets.UTF_8);
         var chosen = body.contains("look=dark") ? "dark" : "light";
-        Device.keep(ctx, "look", chosen);
+        Cookies.keep(ctx, "look", chosen);
         ctx.redirect(from(ctx).orElse("/"), HttpStatus.SEE_OTHER);
     }
 

@@ -2,6 +2,7 @@ package rinsebell.app.page;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import rinsebell.app.door.Matter;
 import rinsebell.app.door.Routes;
 import rinsebell.app.time.SalonClock;
 
@@ -24,7 +25,7 @@ public final class TimeRoutes implements Routes {
 
     @Override
     public void addTo(RoutesConfig routes) {
-        routes.get("/clock", this::tell);
+        routes.get("/clock", this::tell, Matter.OPEN);
     }
 
     /** Received and sent are one instant: between them nothing is done. */

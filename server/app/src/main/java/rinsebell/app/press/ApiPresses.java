@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import rinsebell.app.desk.Answer;
 import rinsebell.app.desk.Outcome;
+import rinsebell.app.door.Caller;
 import rinsebell.app.door.FieldProblem;
 import rinsebell.app.door.Problem;
 import rinsebell.app.door.ProblemCode;
@@ -32,7 +33,8 @@ public final class ApiPresses implements Routes {
     }
 
     private void press(Context ctx, Address address) {
-        var result = pressing.press(address, FormBody.json(ctx), pressId(ctx), "");
+        var presser = new Pressing.Presser(Caller.of(ctx).code(), null);
+        var result = pressing.press(address, FormBody.json(ctx), pressId(ctx), presser);
         if (result instanceof Pressing.Wrong wrong) {
             throw wrong(wrong.errors());
         }

@@ -5,6 +5,7 @@ import io.javalin.http.Context;
 import java.util.function.Consumer;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import rinsebell.app.door.Matter;
 import rinsebell.app.door.Numbered;
 import rinsebell.app.door.Problem;
 import rinsebell.app.door.ProblemCode;
@@ -38,10 +39,10 @@ public final class ClientRoutes implements Routes {
 
     @Override
     public void addTo(RoutesConfig routes) {
-        routes.post("/clients", this::beginFromPage);
-        routes.post("/clients/{id}/note", this::noteFromPage);
-        routes.post("/api/clients", this::beginFromProgram);
-        routes.post("/api/clients/{id}/note", this::noteFromProgram);
+        routes.post("/clients", this::beginFromPage, Matter.HISTORY);
+        routes.post("/clients/{id}/note", this::noteFromPage, Matter.HISTORY);
+        routes.post("/api/clients", this::beginFromProgram, Matter.HISTORY);
+        routes.post("/api/clients/{id}/note", this::noteFromProgram, Matter.HISTORY);
     }
 
     /** A record that begins with somebody's visit is linked to it by the same press. */

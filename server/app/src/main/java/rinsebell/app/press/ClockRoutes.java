@@ -4,6 +4,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import rinsebell.app.desk.Answer;
+import rinsebell.app.door.Matter;
 import rinsebell.app.door.Problem;
 import rinsebell.app.door.ProblemCode;
 import rinsebell.app.door.Routes;
@@ -21,8 +22,8 @@ public final class ClockRoutes implements Routes {
 
     @Override
     public void addTo(RoutesConfig routes) {
-        routes.post("/day/clock", this::fromPage);
-        routes.post("/api/day/clock", this::fromProgram);
+        routes.post("/day/clock", this::fromPage, Matter.SIGNAL);
+        routes.post("/api/day/clock", this::fromProgram, Matter.SIGNAL);
     }
 
     private void fromPage(Context ctx) {

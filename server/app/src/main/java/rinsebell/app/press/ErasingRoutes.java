@@ -6,6 +6,7 @@ import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import rinsebell.app.door.Matter;
 import rinsebell.app.door.Numbered;
 import rinsebell.app.door.Problem;
 import rinsebell.app.door.ProblemCode;
@@ -38,8 +39,8 @@ public final class ErasingRoutes implements Routes {
 
     @Override
     public void addTo(RoutesConfig routes) {
-        routes.post("/clients/{id}/erase", this::fromPage);
-        routes.post("/api/clients/{id}/erase", this::fromProgram);
+        routes.post("/clients/{id}/erase", this::fromPage, Matter.ERASING);
+        routes.post("/api/clients/{id}/erase", this::fromProgram, Matter.ERASING);
     }
 
     private void fromPage(Context ctx) {

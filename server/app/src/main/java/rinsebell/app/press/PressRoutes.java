@@ -12,12 +12,15 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import rinsebell.app.desk.Answer;
 import rinsebell.app.desk.Outcome;
+import rinsebell.app.door.Caller;
+import rinsebell.app.door.Matter;
 import rinsebell.app.door.Routes;
 import rinsebell.app.page.Answers;
 import rinsebell.app.page.FormBody;
 import rinsebell.app.page.FormRoutes;
 import rinsebell.app.page.LiveFloor;
 import rinsebell.app.page.PageRoutes;
+import rinsebell.app.page.Who;
 import rinsebell.db.DatabaseAway;
 import rinsebell.floor.Fact;
 import rinsebell.floor.bowl.BowlId;
@@ -75,7 +78,10 @@ public final class PressRoutes implements Routes {
     /** The addresses of all presses below a prefix. */
     static void addTo(RoutesConfig routes, String prefix, Set<Presses.Name> names, AtAddress handler) {
         for (var name : names) {
-            routes.post(prefix + Address.path(name), ctx -> handler.press(ctx, Address.of(name, ctx)));
+            routes.post(
+                    prefix + Address.path(name),
+                    ctx -> handler.press(ctx, Address.of(name, ctx)),
+                    Matter.of(name.resource(), name.press()));
         }
     }
 
@@ -99,13 +105,38 @@ public final class PressRoutes implements Routes {
         var read = FormBody.read(ctx);
         var typed = ctx.header(AGAIN) == null ? read.without("age") : read.orElse(Fields.of("age", "unknown"));
         var sent = Objects.requireNonNullElse(ctx.header(SENT), "");
-        press(ctx, address, pressing.heldUp(sent).olderBy(typed), pressId(typed));
+        var named = typed.without(Who.NAME);
+        var salon = live.snapshot().floor().salon();
+        var who = Who.of(ctx, typed, salon);
+        who.ifPresent(person -> Who.keep(ctx, person, Caller.of(ctx)));
+        if (who.isEmpty() && asksWho(ctx, address, named)) {
+            again(ctx, address, named, 409, answers.who(ctx.path(), named, live.moment()));
+            return;
+        }
+        var presser = new Pressing.Presser(Caller.of(ctx).code(), who.orElse(null));
+        press(ctx, address, pressing.heldUp(sent).olderBy(named), pressId(typed), presser);
+    }
+
+    /**
+     * Whether somebody must say who they are before it counts. Nothing that keeps hair and skin safe waits for that; nor does
+     * what was pressed a while ago, when nobody may stand there any more; nor what is pressed at the server itself.
+     */
+    private boolean asksWho(Context ctx, Address address, Fields typed) {
+        return !Caller.of(ctx).isOwn()
+                && Matter.of(address.resource(), address.press()) == Matter.FLOOR
+                && ctx.header(AGAIN) == null
+                && typed.first("by").filter(text -> !text.isBlank()).isEmpty()
+                && !live.snapshot().floor().salon().working().isEmpty();
     }
 
     void press(Context ctx, Address address, Fields typed, String id) {
+        press(ctx, address, typed, id, new Pressing.Presser(Caller.of(ctx).code(), null));
+    }
+
+    private void press(Context ctx, Address address, Fields typed, String id, Pressing.Presser presser) {
         Pressing.Result result;
         try {
-            result = pressing.press(address, typed, id, "");
+            result = pressing.press(address, typed, id, presser);
         } catch (DatabaseAway e) {
             LOG.error("a press names a record that can't be read: {}", e.getMessage());
             notSaved(ctx, address, typed, false);

@@ -14,6 +14,7 @@ import java.util.concurrent.locks.Lock;
 import java.util.concurrent.locks.ReadWriteLock;
 import java.util.concurrent.locks.ReentrantReadWriteLock;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 import rinsebell.app.desk.Answer;
 import rinsebell.app.desk.FloorDesk;
 import rinsebell.app.desk.Press;
@@ -29,6 +30,7 @@ import rinsebell.floor.bowl.DayEvent;
 import rinsebell.floor.client.ClientBook;
 import rinsebell.floor.command.MissTime;
 import rinsebell.floor.command.OnDay;
+import rinsebell.floor.salon.StaffId;
 import rinsebell.web.form.FieldError;
 import rinsebell.web.form.Fields;
 import rinsebell.web.form.PressForm;
@@ -89,11 +91,11 @@ public final class Pressing {
      *
      * @throws rinsebell.app.door.ProblemException when there is no such press
      */
-    Result press(Address address, Fields typed, String id, String device) {
+    Result press(Address address, Fields typed, String id, Presser presser) {
         var form = presses.find(address.resource(), address.press()).orElseThrow(Numbered::nowhere);
         var stands = takes(clockStands.readLock());
         try {
-            return press(form, new Sent(address, typed, id, device), stands);
+            return press(form, new Sent(address, typed, id, presser), stands);
         } finally {
             if (stands) {
                 clockStands.readLock().unlock();
@@ -101,7 +103,19 @@ public final class Pressing {
         }
     }
 
-    private record Sent(Address address, Fields typed, String id, String device) {}
+    /**
+     * Who presses.
+     *
+     * @param device which one, as it is noted; empty where nobody knows
+     * @param named who works there, unless the press itself says who did it; null for nobody
+     */
+    record Presser(String device, @Nullable StaffId named) {
+        private rinsebell.floor.Asked by(rinsebell.floor.Asked asked) {
+            return asked.by() == null ? asked.by(named) : asked;
+        }
+    }
+
+    private record Sent(Address address, Fields typed, String id, Presser presser) {}
 
     /** @param stands whether the clock can't be put right meanwhile; a press during that is not handed in */
     private Result press(PressForm form, Sent sent, boolean stands) {
@@ -115,9 +129,10 @@ public final class Pressing {
                     .orElseGet(() -> new Wrong(wrong.errors()));
         }
         var read = (Reading.Read) reading;
-        var press = new Press(sent.id, sent.device, hash, read.command(), read.asked());
+        var asked = sent.presser.by(read.asked());
+        var press = new Press(sent.id, sent.presser.device, hash, read.command(), asked);
         var answer = stands ? desk.answer(press, patience) : desk.turnedAway(press);
-        return new Asked(answer, read.asked());
+        return new Asked(answer, asked);
     }
 
     /** Does something that reads the clock and presses by it; not at all while somebody puts the clock right. */

@@ -2,6 +2,7 @@ package rinsebell.app.use;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import rinsebell.app.door.Matter;
 import rinsebell.app.door.Routes;
 import rinsebell.app.lead.LeadRoutes;
 import rinsebell.app.page.LiveFloor;
@@ -24,8 +25,8 @@ public final class UseRoutes implements Routes {
 
     @Override
     public void addTo(RoutesConfig routes) {
-        routes.get("/use", this::show);
-        routes.get("/api/use.csv", this::download);
+        routes.get("/use", this::show, Matter.REPORTS);
+        routes.get("/api/use.csv", this::download, Matter.REPORTS);
     }
 
     private void show(Context ctx) {

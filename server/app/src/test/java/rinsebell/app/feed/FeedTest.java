@@ -26,7 +26,7 @@ class FeedTest {
 
     private static final Instant DUE = Instant.ofEpochMilli(TwoBoards.NOW).plusSeconds(1);
 
-    private static final String ONE_BROWSER = "device=" + "a".repeat(32);
+    private static final String ONE_BROWSER = "browser=" + "a".repeat(32);
 
     private final TwoBoards boards = new TwoBoards();
     private final Feed feed = new Feed(boards, LIMITS);
@@ -335,7 +335,7 @@ class FeedTest {
                 .get("/feed/once?board=floor")
                 .then()
                 .statusCode(200);
-        try (StreamReader other = new StreamReader(server, "floor", "device=" + "b".repeat(32));
+        try (StreamReader other = new StreamReader(server, "floor", "browser=" + "b".repeat(32));
                 StreamReader program = new StreamReader(server, "floor")) {
             other.fragments(2);
             program.fragments(2);

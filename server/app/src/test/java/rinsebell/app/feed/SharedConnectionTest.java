@@ -34,7 +34,7 @@ import rinsebell.app.time.MachineTime;
 /** HTTPS, and many screens of one browser over one connection of HTTP/2, with the JDK's own client. */
 class SharedConnectionTest {
 
-    private static final String BROWSER = "device=" + "a".repeat(32);
+    private static final String BROWSER = "browser=" + "a".repeat(32);
 
     private final TwoBoards boards = new TwoBoards();
     private final Feed feed = new Feed(boards, new FeedLimits(Duration.ofMillis(200), 8, 10, 40));

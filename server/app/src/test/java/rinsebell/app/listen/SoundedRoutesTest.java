@@ -50,7 +50,7 @@ class SoundedRoutesTest {
         var request = given(server.request())
                 .contentType("application/x-www-form-urlencoded; charset=utf-8")
                 .header("Origin", server.url(""))
-                .cookie("device", DEVICE);
+                .cookie("browser", DEVICE);
         lines.forEach(line -> request.formParam("sounded", line));
         return request.post("/sounded").statusCode();
     }

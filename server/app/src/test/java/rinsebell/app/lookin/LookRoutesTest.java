@@ -27,6 +27,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.slf4j.LoggerFactory;
 import rinsebell.app.RunningSalon;
+import rinsebell.app.door.Key;
 
 /** Links that look in, over HTTP: what a key opens, and that nothing else does. */
 class LookRoutesTest {

@@ -105,13 +105,14 @@ class PatienceTest {
 
     private CompletableFuture<Pressing.Result> beingWritten(String id) throws InterruptedException {
         ledger.hold();
-        var writing = CompletableFuture.supplyAsync(() -> patient.press(BREAK, fields(), id, ""));
+        var writing =
+                CompletableFuture.supplyAsync(() -> patient.press(BREAK, fields(), id, new Pressing.Presser("", null)));
         ledger.awaitForce();
         return writing;
     }
 
     private Answer press(Pressing pressing, String id) {
-        return ((Pressing.Asked) pressing.press(BREAK, fields(), id, "")).answer();
+        return ((Pressing.Asked) pressing.press(BREAK, fields(), id, new Pressing.Presser("", null))).answer();
     }
 
     private Fields fields() {

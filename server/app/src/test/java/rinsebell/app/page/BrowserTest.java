@@ -12,7 +12,7 @@ import org.junit.jupiter.api.io.TempDir;
 import rinsebell.app.RunningSalon;
 
 /** The number that a browser is given with its first page (attributes: RFC 6265, section 4.1.2, and its SameSite). */
-class DeviceTest {
+class BrowserTest {
 
     @TempDir
     private Path folder = Path.of("");
@@ -38,10 +38,10 @@ class DeviceTest {
     @Test
     void theFirstPageGivesItAndLaterOnesLeaveIt() {
         String first = set("");
-        assertThat(first).matches("device=[0-9a-f]{32}; Path=/; Max-Age=31536000; HttpOnly; SameSite=Strict");
+        assertThat(first).matches("browser=[0-9a-f]{32}; Path=/; Max-Age=31536000; HttpOnly; SameSite=Strict");
         assertThat(set("")).isNotEqualTo(first);
         assertThat(set(first.substring(0, first.indexOf(';')))).isNull();
-        assertThat(set("device=somebody"))
+        assertThat(set("browser=somebody"))
                 .as("instead of one that was never given")
                 .isNotNull();
     }

@@ -1,0 +1,150 @@
+package rinsebell.app.access;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HandlerType;
+import io.javalin.security.RouteRole;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Supplier;
+import rinsebell.app.door.Caller;
+import rinsebell.app.door.Cookies;
+import rinsebell.app.door.Door;
+import rinsebell.app.door.Key;
+import rinsebell.app.door.Matter;
+import rinsebell.app.door.ProblemCode;
+import rinsebell.app.door.Routes;
+import rinsebell.db.Keyring;
+import rinsebell.floor.Floor;
+import rinsebell.floor.salon.Role;
+import rinsebell.floor.salon.StaffId;
+import rinsebell.floor.salon.StaffMember;
+
+/**
+ * Looks at everybody before a route does: whether the device is in, and for what is private whether somebody gave a PIN
+ * there who may. A route that says of no {@link Matter} what it is about answers nobody.
+ */
+public final class Access implements Routes {
+    /** The cookie by which a device shows that it is in. */
+    static final String DEVICE = "device";
+
+    /** The cookie of whoever gave a PIN. */
+    static final String UNLOCKED = "unlocked";
+
+    /** Tells a script why. */
+    static final String REFUSED = "Rinsebell-Refused";
+
+    private final Keyring keyring;
+    private final Unlocked unlocked;
+    private final Supplier<Floor> floor;
+    private final Over over;
+    private final Away away;
+
+    /** Tells what is about a visit that is over. */
+    @FunctionalInterface
+    interface Over {
+        boolean isAboutWhatIsOver(Context ctx);
+    }
+
+    /** Answers whoever may not come in or not do that. */
+    @FunctionalInterface
+    interface Away {
+        void answer(Context ctx, ProblemCode why, Matter matter);
+    }
+
+    /** @param floor as it is now */
+    Access(Keyring keyring, Unlocked unlocked, Supplier<Floor> floor, Over over, Away away) {
+        this.keyring = keyring;
+        this.unlocked = unlocked;
+        this.floor = floor;
+        this.over = over;
+        this.away = away;
+    }
+
+    @Override
+    public void addTo(RoutesConfig routes) {
+        routes.beforeMatched(this::check);
+    }
+
+    private void check(Context ctx) {
+        Matter matter = matter(ctx);
+        if (matter.isOpen()) {
+            return;
+        }
+        Optional<Caller> caller = caller(ctx);
+        caller.ifPresent(known -> known.remember(ctx));
+        Optional<ProblemCode> why = caller.isEmpty()
+                ? Optional.of(ProblemCode.STRANGER)
+                : matter.isPrivate() ? refused(ctx, caller.get(), matter) : Optional.empty();
+        why.ifPresent(code -> {
+            ctx.header(REFUSED, code.code());
+            away.answer(ctx, code, matter);
+            ctx.skipRemainingHandlers();
+        });
+    }
+
+    private Matter matter(Context ctx) {
+        // Nothing runs for it, and nothing is told but that there is such a page.
+        Matter said = ctx.method() == HandlerType.HEAD ? Matter.FLOOR : of(ctx.routeRoles());
+        return said == Matter.FLOOR && over.isAboutWhatIsOver(ctx) ? Matter.CORRECTIONS : said;
+    }
+
+    /** What a route says of itself. */
+    static Matter of(Set<RouteRole> roles) {
+        return roles.stream()
+                .map(Matter.class::cast)
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException("a route says of nothing what it is about"));
+    }
+
+    private Optional<Caller> caller(Context ctx) {
+        Optional<Caller> device = Door.isAtTheServer(ctx)
+                ? Optional.of(Caller.own())
+                : key(ctx, DEVICE).flatMap(key -> keyring.device(key.hash())).map(Caller::of);
+        return device.map(caller -> caller.with(person(ctx, caller).orElse(null)));
+    }
+
+    private Optional<StaffId> person(Context ctx, Caller caller) {
+        boolean isPrivate =
+                ctx.method() != HandlerType.HEAD && of(ctx.routeRoles()).isPrivate();
+        return key(ctx, UNLOCKED)
+                .flatMap(key -> isPrivate ? unlocked.use(key, caller.device()) : unlocked.person(key, caller.device()));
+    }
+
+    static Optional<Key> key(Context ctx, String cookie) {
+        return Cookies.of(ctx, cookie).flatMap(Key::read);
+    }
+
+    private Optional<ProblemCode> refused(Context ctx, Caller caller, Matter matter) {
+        if (isOpenYet(caller)) {
+            return Optional.empty();
+        }
+        if (!caller.isOwn() && !ctx.req().isSecure()) {
+            return Optional.of(ProblemCode.READ_ALONG);
+        }
+        Optional<Role> role = caller.unlocked().flatMap(this::role);
+        if (role.isEmpty()) {
+            return Optional.of(ProblemCode.LOCKED);
+        }
+        return matter.allows(role.get()) ? Optional.empty() : Optional.of(ProblemCode.NOT_YOURS);
+    }
+
+    /** Until a manager has chosen a PIN the server's own screen is open; nothing else is. */
+    boolean isOpenYet(Caller caller) {
+        return caller.isOwn() && !hasManagersPin();
+    }
+
+    boolean hasManagersPin() {
+        return keyring.pins().stream()
+                .anyMatch(pin -> role(pin.person()).filter(Role.MANAGER::equals).isPresent());
+    }
+
+    /** Of somebody who still works here. */
+    Optional<Role> role(StaffId person) {
+        return floor.get()
+                .salon()
+                .staffMember(person)
+                .filter(StaffMember::working)
+                .map(StaffMember::role);
+    }
+}

@@ -1,0 +1,97 @@
+package rinsebell.app.access;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.util.Optional;
+import rinsebell.app.door.Cookies;
+import rinsebell.app.door.Key;
+import rinsebell.app.door.Matter;
+import rinsebell.app.door.Routes;
+import rinsebell.app.page.FormBody;
+import rinsebell.app.page.LiveFloor;
+import rinsebell.db.Keyring;
+import rinsebell.web.Codes;
+import rinsebell.web.access.AccessTelling;
+import rinsebell.web.access.JoinPage;
+import rinsebell.web.board.Moment;
+
+/**
+ * Where a stranger comes in by an invitation. Opening its link uses nothing up, because browsers open links by themselves to
+ * see what is there; pressing does.
+ */
+final class JoinRoutes implements Routes {
+    static final String JOIN = "/join";
+
+    private static final int FORBIDDEN = 403;
+    private static final int NOT_FOUND = 404;
+    private static final int UNPROCESSABLE = 422;
+
+    private final LiveFloor live;
+    private final Keyring keyring;
+    private final Invitations invitations;
+
+    JoinRoutes(LiveFloor live, Keyring keyring, Invitations invitations) {
+        this.live = live;
+        this.keyring = keyring;
+        this.invitations = invitations;
+    }
+
+    @Override
+    public void addTo(RoutesConfig routes) {
+        routes.get(JOIN, ctx -> show(ctx, new JoinPage("", "", "")), Matter.OPEN);
+        routes.get(JOIN + "/{code}", this::look, Matter.OPEN);
+        routes.post(JOIN, this::join, Matter.OPEN);
+    }
+
+    /** The one page of a stranger, whatever was asked for. */
+    void turnAway(Context ctx) {
+        show(ctx.status(FORBIDDEN), new JoinPage("", "", ""));
+    }
+
+    private void look(Context ctx) {
+        var code = ctx.pathParam("code");
+        var moment = live.moment();
+        var page = invitations
+                .look(code)
+                .map(one -> new JoinPage("", code, new AccessTelling(moment).willBe(one.name(), one.purpose())))
+                .orElseGet(() -> wrong(moment));
+        show(page.isInvited() ? ctx : ctx.status(NOT_FOUND), page);
+    }
+
+    private static JoinPage wrong(Moment moment) {
+        return new JoinPage(moment.say("join.wrong"), "", "");
+    }
+
+    /** A device that is in already, and comes in as something else, is out as what it was. */
+    private void join(Context ctx) {
+        var code = FormBody.read(ctx).first("code").orElse("");
+        var moment = live.moment();
+        Optional<Invitations.Invitation> invitation = invitations.take(code);
+        if (invitation.isEmpty()) {
+            show(ctx.status(UNPROCESSABLE), wrong(moment));
+            return;
+        }
+        var key = Key.fresh();
+        Access.key(ctx, Access.DEVICE)
+                .flatMap(before -> keyring.device(before.hash()))
+                .ifPresent(before -> keyring.throwOut(before.id(), moment.now()));
+        keyring.letIn(invitation.get().name(), invitation.get().purpose(), key.hash(), moment.now());
+        Cookies.keep(ctx, Access.DEVICE, key.text());
+        ctx.redirect(home(invitation.get().purpose()), HttpStatus.SEE_OTHER);
+    }
+
+    /** Where a device that is for something begins. */
+    private static String home(String purpose) {
+        return switch (purpose) {
+            case "basins", "desk", "pocket" -> "/" + purpose;
+            case "wall" -> "/";
+            default -> Codes.place(purpose).isPresent() ? "/chairs/" + purpose.substring("chair-".length()) : "/";
+        };
+    }
+
+    private void show(Context ctx, JoinPage page) {
+        ctx.header("Cache-Control", "no-store").header("Referrer-Policy", "no-referrer");
+        ctx.html(live.page(page, live.moment()));
+    }
+}

@@ -1,0 +1,69 @@
+package rinsebell.app.access;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.util.ArrayList;
+import java.util.List;
+import rinsebell.app.door.Caller;
+import rinsebell.app.door.Matter;
+import rinsebell.app.door.Routes;
+import rinsebell.app.page.FormBody;
+import rinsebell.app.page.LiveFloor;
+import rinsebell.app.page.PageRoutes;
+import rinsebell.app.page.Who;
+import rinsebell.floor.salon.StaffId;
+import rinsebell.floor.salon.StaffMember;
+import rinsebell.web.access.AccessTelling;
+import rinsebell.web.access.PlainPage;
+import rinsebell.web.access.PlainPage.Sent;
+import rinsebell.web.board.LivePages;
+import rinsebell.web.board.Moment;
+import rinsebell.web.view.Nav;
+
+/** Where somebody says by a touch that it is they who work at this device, and locks what a PIN has opened. */
+final class MeRoutes implements Routes {
+    private final LiveFloor live;
+
+    MeRoutes(LiveFloor live) {
+        this.live = live;
+    }
+
+    @Override
+    public void addTo(RoutesConfig routes) {
+        routes.get(AccessTelling.ME, this::show, Matter.SIGNAL);
+        routes.post(AccessTelling.ME, this::choose, Matter.SIGNAL);
+    }
+
+    private void choose(Context ctx) {
+        var salon = live.snapshot().floor().salon();
+        var person = PinRoutes.person(FormBody.read(ctx))
+                .filter(id -> salon.staffMember(id).filter(StaffMember::working).isPresent());
+        person.ifPresentOrElse(id -> Who.keep(ctx, id, Caller.of(ctx)), () -> Who.forget(ctx));
+        ctx.redirect("/", HttpStatus.SEE_OTHER);
+    }
+
+    private void show(Context ctx) {
+        var moment = live.moment();
+        var telling = new AccessTelling(moment);
+        var unlocked = Caller.of(ctx).unlocked();
+        var who = Who.of(ctx, moment.floor().salon()).orElse(null);
+        List<StaffId> working =
+                moment.floor().salon().working().stream().map(StaffMember::id).toList();
+        List<Sent> forms = new ArrayList<>();
+        unlocked.ifPresent(person -> forms.add(lock(moment, person)));
+        forms.add(
+                new Sent("", AccessTelling.ME, List.of(telling.names(working, who)), List.of(), moment.say("me.keep")));
+        var shell = new LivePages(moment, PageRoutes.look(ctx), null).still(moment.say("me.title"), Nav.FLOOR);
+        ctx.header("Cache-Control", "no-store");
+        ctx.html(live.page(
+                new PlainPage(
+                        shell, moment.say("me.intro"), "", null, List.of(Links.part(telling, moment)), null, forms),
+                moment));
+    }
+
+    private static Sent lock(Moment moment, StaffId person) {
+        var title = moment.say("me.unlocked", moment.name(person));
+        return new Sent(title, AccessTelling.LOCK, List.of(), List.of(), moment.say("me.lock"));
+    }
+}

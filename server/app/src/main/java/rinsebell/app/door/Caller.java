@@ -1,0 +1,67 @@
+package rinsebell.app.door;
+
+import io.javalin.http.Context;
+import java.time.Duration;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import rinsebell.db.Keyring;
+import rinsebell.floor.salon.StaffId;
+
+/**
+ * Who asks.
+ *
+ * @param device the number of the device that is in; {@link #OWN} for the server's own screen
+ * @param name what the device is called; empty for the server's own screen
+ * @param purpose what it is for; empty for the server's own screen
+ * @param person whose PIN was given there, and not long ago; null for nobody
+ */
+public record Caller(
+        long device, String name, String purpose, @Nullable StaffId person) {
+    /** A browser on the machine itself: whoever stands there could as well read the disk. */
+    public static final long OWN = 0;
+
+    /** The house's own number. */
+    static final Duration SHARED_NAME_LASTS = Duration.ofMinutes(15);
+
+    private static final String ATTRIBUTE = "caller";
+
+    public static Caller own() {
+        return new Caller(OWN, "", "", null);
+    }
+
+    public static Caller of(Keyring.Device device) {
+        return new Caller(device.id(), device.name(), device.purpose(), null);
+    }
+
+    public Caller with(@Nullable StaffId unlocked) {
+        return new Caller(device, name, purpose, unlocked);
+    }
+
+    public boolean isOwn() {
+        return device == OWN;
+    }
+
+    /** How long somebody is named there without a press: in a pocket a phone goes on being theirs. */
+    public Duration nameLasts() {
+        return purpose.equals("pocket") ? Duration.ofDays(365) : SHARED_NAME_LASTS;
+    }
+
+    /** As it is noted beside a press: {@code own}, or {@code device-4}. */
+    public String code() {
+        return isOwn() ? "own" : "device-" + device;
+    }
+
+    public Optional<StaffId> unlocked() {
+        return Optional.ofNullable(person);
+    }
+
+    public void remember(Context ctx) {
+        ctx.attribute(ATTRIBUTE, this);
+    }
+
+    /** Who asks here; where nobody looked, it is the server itself. */
+    public static Caller of(Context ctx) {
+        Caller known = ctx.attribute(ATTRIBUTE);
+        return known == null ? own() : known;
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package rinsebell.app.access;
+
+import org.jspecify.annotations.NullMarked;
