@@ -18,6 +18,8 @@ public final class DataFolder implements AutoCloseable {
     static final String COPIES = "copies";
     static final String ERASURES = "erased.txt";
 
+    static final String KEYRING = "keyring.json";
+
     private final Path path;
     private final FileChannel lock;
 
@@ -111,7 +113,7 @@ public final class DataFolder implements AutoCloseable {
 
     /** The devices that are in, and PINs; see {@link Keyring}. */
     Path keyring() {
-        return path.resolve("keyring.json");
+        return path.resolve(KEYRING);
     }
 
     Path copies() {

@@ -1,6 +1,7 @@
 package rinsebell.db;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -20,11 +21,16 @@ import rinsebell.floor.salon.StaffId;
  */
 public final class Keyring {
 
+    /** Lies in the data folder while PINs are to be taken away. */
+    private static final String RESET = "reset-pins";
+
     private final KeyringFile file;
+    private final Path reset;
     private volatile Content content;
 
-    private Keyring(KeyringFile file, Content content) {
-        this.file = file;
+    private Keyring(Path path, Content content) {
+        this.file = new KeyringFile(path);
+        this.reset = path.resolveSibling(RESET);
         this.content = content;
     }
 
@@ -82,13 +88,40 @@ public final class Keyring {
     }
 
     static Keyring open(Path path) throws IOException {
-        KeyringFile file = new KeyringFile(path);
-        return new Keyring(file, file.read());
+        return new Keyring(path, new KeyringFile(path).read());
     }
 
     /** Every device, those that were thrown out among them; in the order in which they came. */
     public List<Device> devices() {
         return content.devices;
+    }
+
+    /**
+     * Asks, from another process too, that the managers' PINs be taken away: whoever may write into the data folder may.
+     *
+     * @throws IOException if nothing can be written there
+     */
+    public static void askForReset(Path folder) throws IOException {
+        Files.writeString(folder.resolve(RESET), "");
+    }
+
+    /**
+     * Takes the PINs of some away if that was asked for at the console since.
+     *
+     * @param managers who is in charge now
+     * @return whether it was
+     */
+    public boolean resetIfAsked(Collection<StaffId> managers) {
+        if (!Files.exists(reset)) {
+            return false;
+        }
+        forgetPins(managers);
+        try {
+            Files.deleteIfExists(reset);
+        } catch (IOException e) {
+            throw new DatabaseAway(e);
+        }
+        return true;
     }
 
     /** The device that shows a token, if it is in. */

@@ -23,7 +23,8 @@ public final class Restore {
     private static final int TOGETHER = 500;
 
     /** What belongs to whoever works in a folder, or is only kept there for a look. */
-    private static final Set<String> NOT_TAKEN = Set.of("in-use.lock", "in-use.txt", "set-aside");
+    /** Of a copied folder nobody knows which devices were thrown out since. */
+    private static final Set<String> NOT_TAKEN = Set.of("in-use.lock", "in-use.txt", "set-aside", DataFolder.KEYRING);
 
     private final Path into;
     private final Instant now;

@@ -20,6 +20,7 @@ import rinsebell.floor.salon.StaffId;
 /** The devices that are in, and PINs, as they outlast a restart. */
 class KeyringTest {
     private static final StaffId MARA = new StaffId(4);
+    private static final StaffId JO = new StaffId(5);
 
     @TempDir
     private Path folder = Path.of("");
@@ -67,6 +68,19 @@ class KeyringTest {
         });
         open().forgetPins(List.of(MARA));
         assertThat(open().pin(MARA)).isEmpty();
+    }
+
+    @Test
+    void pinsAreTakenAwayAtTheConsoleWhileTheServerRuns() throws IOException {
+        var keyring = open();
+        keyring.setPin(MARA, "hash");
+        keyring.setPin(JO, "hash");
+        assertThat(keyring.resetIfAsked(List.of(MARA))).isFalse();
+        Keyring.askForReset(folder);
+        assertThat(keyring.resetIfAsked(List.of(MARA))).isTrue();
+        assertThat(keyring.pins()).extracting(Keyring.Pin::person).containsExactly(JO);
+        assertThat(keyring.resetIfAsked(List.of(MARA))).as("once").isFalse();
+        assertThat(open().pins()).extracting(Keyring.Pin::person).containsExactly(JO);
     }
 
     @Test

@@ -38,6 +38,7 @@ public final class Assets {
             "ours.js",
             "press.js",
             "bench.js",
+            "lock.js",
             "file.js",
             "scan.js",
             "queue.js",

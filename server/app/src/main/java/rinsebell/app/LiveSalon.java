@@ -86,6 +86,7 @@ final class LiveSalon implements AutoCloseable {
     private final SoundLog sounds;
     private final Pressing pressing;
     private final Erasings erasings;
+    private final Entrance entrance;
     private final List<Routes> routes;
 
     /**
@@ -155,6 +156,7 @@ final class LiveSalon implements AutoCloseable {
         pressing = new Pressing(desk, clock, kept.clients());
         sounds = new SoundLog(kept.days().soundings()::add, clock::now);
         sounds.begin();
+        entrance = new Entrance(kept.keyring(), live, new MachineTime()::monotonicNanos, feedRoutes::throwOut);
         routes = routes(clock, paper, kept);
     }
 
@@ -166,7 +168,6 @@ final class LiveSalon implements AutoCloseable {
         PressRoutes presses = new PressRoutes(pressing, live, answers, forms);
         Days days = new Days(live::snapshot, clock, kept.days());
         UseDays use = new UseDays(days, () -> live.snapshot().floor().salon());
-        Entrance entrance = new Entrance(kept.keyring(), live, new MachineTime()::monotonicNanos);
         List<Routes> rooms = List.of(
                 erasings,
                 new AssetRoutes(paper.assets()),
@@ -242,6 +243,11 @@ final class LiveSalon implements AutoCloseable {
 
     Pressing pressing() {
         return pressing;
+    }
+
+    /** A code for the first device of a computer without a screen. */
+    Optional<String> firstCode() {
+        return entrance.firstCode();
     }
 
     List<Routes> routes() {

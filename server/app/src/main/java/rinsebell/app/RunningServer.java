@@ -139,6 +139,11 @@ public final class RunningServer implements AutoCloseable {
         }
     }
 
+    /** A code for the first device of a computer without a screen; empty where somebody is in charge already. */
+    Optional<String> firstCode() {
+        return salon.firstCode();
+    }
+
     /** Where a browser on this machine finds it. */
     public String url() {
         return url;

@@ -53,8 +53,8 @@ public final class Settings {
 
     @Option(
             names = "--open-to-network",
-            description = "Allow an address that other machines can reach. "
-                    + "Devices and staff cannot sign in yet, so everybody on that network can read and press.")
+            description = "Allow an address that other machines can reach. Devices come in by invitation; without a "
+                    + "certificate others on the network can read along.")
     private boolean openToNetwork;
 
     /** The port; 0 lets the system choose a free one. */
@@ -97,8 +97,8 @@ public final class Settings {
             throw wrong("--certificate and --key go together: HTTPS needs both, HTTP neither.");
         }
         if (reachesNetwork() && !openToNetwork) {
-            throw wrong("--host " + host + " can be reached from other machines, and devices and staff cannot sign in "
-                    + "yet. If that is what you want, add --open-to-network.");
+            throw wrong("--host " + host
+                    + " can be reached from other machines. If that is what you want, add --open-to-network.");
         }
     }
 

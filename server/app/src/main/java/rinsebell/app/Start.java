@@ -32,12 +32,23 @@ public final class Start {
             Runtime.getRuntime().addShutdownHook(new Thread(server::close, "stop"));
             warn(settings);
             server.rebuilt().ifPresent(this::warn);
+            tellFirstCode(settings, server);
             out.println("ready on " + server.url());
             out.flush();
             return ExitCode.OK;
         } catch (CannotStart e) {
             err.println(e.getMessage());
             return ExitCode.SOFTWARE;
+        }
+    }
+
+    /** Where nobody can stand at the server, whoever reads its console is the first. */
+    private void tellFirstCode(Settings settings, RunningServer server) {
+        if (settings.reachesNetwork()) {
+            server.firstCode()
+                    .ifPresent(
+                            code -> out.println("No device is in yet. To let the first one in, open /join on it within "
+                                    + "an hour, over HTTPS, and type: " + code));
         }
     }
 
@@ -70,8 +81,9 @@ public final class Start {
 
     private void warn(Settings settings) {
         if (settings.reachesNetwork()) {
-            err.println("Warning: other machines can reach this server, and devices and staff cannot sign in yet. "
-                    + "Everybody on that network can read and press.");
+            err.println(
+                    "Warning: other machines can reach this server. Devices come in by invitation only, but over plain "
+                            + "HTTP others on the network can read along.");
         }
     }
 }

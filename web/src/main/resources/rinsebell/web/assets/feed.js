@@ -146,6 +146,8 @@ function lost() {
 async function askOnce() {
   try {
     const answer = await fetch(address("/feed/once"));
+    // Who was thrown out shows nothing any more.
+    if (isOurs(answer) && answer.headers.get("Rinsebell-Refused") === "stranger") return location.replace("/join");
     if (!answer.ok || !isOurs(answer)) return;
     connected();
     for (const { type, data, lastEventId } of events(await answer.text())) taken[type]?.(data, lastEventId);

@@ -61,7 +61,7 @@ async function keep(address) {
   const html = await answer.text();
   if (turn < answered.get(at)) return;
   answered.set(at, turn);
-  if (answer.redirected || [404, 410].includes(answer.status)) await (await pages()).delete(at);
+  if (answer.redirected || [403, 404, 410].includes(answer.status)) await (await pages()).delete(at);
   else if (answer.ok && Number(answer.headers.get(ERASED)) >= erasings) await put(at, html, answer.headers);
 }
 

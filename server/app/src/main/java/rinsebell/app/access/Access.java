@@ -4,6 +4,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
 import io.javalin.security.RouteRole;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
@@ -31,11 +32,15 @@ public final class Access implements Routes {
     /** The cookie of whoever gave a PIN. */
     static final String UNLOCKED = "unlocked";
 
+    private static final String OPENED = "opened by a PIN";
+    private static final String HTML = "<!doctype html>\n<html";
+
     /** Tells a script why. */
     static final String REFUSED = "Rinsebell-Refused";
 
     private final Keyring keyring;
     private final Unlocked unlocked;
+    private final Present present;
     private final Supplier<Floor> floor;
     private final Over over;
     private final Away away;
@@ -53,7 +58,8 @@ public final class Access implements Routes {
     }
 
     /** @param floor as it is now */
-    Access(Keyring keyring, Unlocked unlocked, Supplier<Floor> floor, Over over, Away away) {
+    Access(Keyring keyring, Unlocked unlocked, Present present, Supplier<Floor> floor, Over over, Away away) {
+        this.present = present;
         this.keyring = keyring;
         this.unlocked = unlocked;
         this.floor = floor;
@@ -64,6 +70,15 @@ public final class Access implements Routes {
     @Override
     public void addTo(RoutesConfig routes) {
         routes.beforeMatched(this::check);
+        routes.afterMatched(Access::mark);
+    }
+
+    /** A page that a PIN has opened says so of itself, and its script locks it again. */
+    private static void mark(Context ctx) {
+        String page = ctx.attribute(OPENED) == null ? null : ctx.result();
+        if (page != null && page.startsWith(HTML)) {
+            ctx.result(HTML + " data-private" + page.substring(HTML.length()));
+        }
     }
 
     private void check(Context ctx) {
@@ -72,12 +87,24 @@ public final class Access implements Routes {
             return;
         }
         Optional<Caller> caller = caller(ctx);
-        caller.ifPresent(known -> known.remember(ctx));
+        caller.ifPresent(known -> {
+            known.remember(ctx);
+            present.see(known.device());
+        });
         Optional<ProblemCode> why = caller.isEmpty()
                 ? Optional.of(ProblemCode.STRANGER)
                 : matter.isPrivate() ? refused(ctx, caller.get(), matter) : Optional.empty();
+        if (why.isEmpty()
+                && matter.isPrivate()
+                && caller.flatMap(Caller::unlocked).isPresent()) {
+            ctx.attribute(OPENED, true);
+        }
         why.ifPresent(code -> {
             ctx.header(REFUSED, code.code());
+            if (code == ProblemCode.STRANGER && Cookies.of(ctx, DEVICE).isPresent()) {
+                // What a lost device has kept of the salon goes with it.
+                ctx.header("Clear-Site-Data", "\"cache\", \"storage\"");
+            }
             away.answer(ctx, code, matter);
             ctx.skipRemainingHandlers();
         });
@@ -116,11 +143,11 @@ public final class Access implements Routes {
     }
 
     private Optional<ProblemCode> refused(Context ctx, Caller caller, Matter matter) {
-        if (isOpenYet(caller)) {
-            return Optional.empty();
-        }
         if (!caller.isOwn() && !ctx.req().isSecure()) {
             return Optional.of(ProblemCode.READ_ALONG);
+        }
+        if (isOpenYet(caller)) {
+            return Optional.empty();
         }
         Optional<Role> role = caller.unlocked().flatMap(this::role);
         if (role.isEmpty()) {
@@ -129,14 +156,22 @@ public final class Access implements Routes {
         return matter.allows(role.get()) ? Optional.empty() : Optional.of(ProblemCode.NOT_YOURS);
     }
 
-    /** Until a manager has chosen a PIN the server's own screen is open; nothing else is. */
+    /** Until a manager has chosen a PIN the server's own screen is open, or the first device of one that has no screen. */
     boolean isOpenYet(Caller caller) {
-        return caller.isOwn() && !hasManagersPin();
+        return (caller.isOwn() || caller.isFirst()) && !hasManagersPin();
     }
 
     boolean hasManagersPin() {
+        keyring.resetIfAsked(managers());
         return keyring.pins().stream()
                 .anyMatch(pin -> role(pin.person()).filter(Role.MANAGER::equals).isPresent());
+    }
+
+    private List<StaffId> managers() {
+        return floor.get().salon().working().stream()
+                .filter(member -> member.role() == Role.MANAGER)
+                .map(StaffMember::id)
+                .toList();
     }
 
     /** Of somebody who still works here. */

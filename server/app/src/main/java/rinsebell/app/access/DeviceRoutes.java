@@ -4,6 +4,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.Instant;
 import java.util.List;
+import java.util.function.LongConsumer;
 import org.jspecify.annotations.Nullable;
 import rinsebell.app.door.HostNames;
 import rinsebell.app.door.Matter;
@@ -35,8 +36,17 @@ final class DeviceRoutes implements Routes {
     private final Invitations invitations;
     private final Access access;
     private final Present present;
+    private final LongConsumer out;
 
-    DeviceRoutes(LiveFloor live, Keyring keyring, Invitations invitations, Access access, Present present) {
+    /** @param out is told the number of each that is thrown out */
+    DeviceRoutes(
+            LiveFloor live,
+            Keyring keyring,
+            Invitations invitations,
+            Access access,
+            Present present,
+            LongConsumer out) {
+        this.out = out;
         this.live = live;
         this.keyring = keyring;
         this.invitations = invitations;
@@ -102,6 +112,7 @@ final class DeviceRoutes implements Routes {
         var id = Numbered.at(ctx, "id");
         keyring.throwOut(id, live.moment().now());
         present.leave(id);
+        out.accept(id);
         PressRoutes.go(ctx, AccessTelling.DEVICES);
     }
 

@@ -1,9 +1,12 @@
 package rinsebell.app.access;
 
 import io.javalin.http.Context;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.LongConsumer;
 import java.util.function.LongSupplier;
+import rinsebell.app.door.Caller;
 import rinsebell.app.door.Matter;
 import rinsebell.app.door.Numbered;
 import rinsebell.app.door.Problem;
@@ -20,29 +23,49 @@ import rinsebell.floor.visit.VisitId;
 /** Everything about who may come in, put together. */
 public final class Entrance {
     private final LiveFloor live;
+    private final Keyring keyring;
+    private final Invitations invitations;
     private final Access access;
     private final JoinRoutes join;
     private final UnlockRoutes unlock;
     private final List<Routes> routes;
 
-    /** @param nanos a clock that nobody can set */
-    public Entrance(Keyring keyring, LiveFloor live, LongSupplier nanos) {
+    /**
+     * @param nanos a clock that nobody can set
+     * @param out is told the number of each device that is thrown out
+     */
+    public Entrance(Keyring keyring, LiveFloor live, LongSupplier nanos, LongConsumer out) {
         this.live = live;
         Unlocked unlocked = new Unlocked(nanos);
         Guesses guesses = new Guesses(nanos);
-        Invitations invitations = new Invitations(nanos);
-        Present present = new Present();
-        access = new Access(keyring, unlocked, () -> live.snapshot().floor(), this::isAboutWhatIsOver, this::turnAway);
+        this.keyring = keyring;
+        invitations = new Invitations(nanos);
+        Present present = new Present(() -> Instant.ofEpochMilli(live.beat().now()));
+        access = new Access(
+                keyring, unlocked, present, () -> live.snapshot().floor(), this::isAboutWhatIsOver, this::turnAway);
         join = new JoinRoutes(live, keyring, invitations);
         unlock = new UnlockRoutes(live, keyring, access, unlocked, guesses);
         routes = List.of(
                 access,
                 join,
                 unlock,
-                new DeviceRoutes(live, keyring, invitations, access, present),
+                new DeviceRoutes(live, keyring, invitations, access, present, device -> {
+                    unlocked.lockDevice(device);
+                    out.accept(device);
+                }),
                 new PinRoutes(live, keyring, access, unlocked, guesses),
                 new RightsRoutes(live),
                 new MeRoutes(live));
+    }
+
+    /** A code for the first device of a computer without a screen; empty once somebody is in charge, or a device is in. */
+    public Optional<String> firstCode() {
+        boolean isNew = !access.hasManagersPin() && keyring.devices().stream().noneMatch(Keyring.Device::isIn);
+        String name = live.moment().say("devices.first");
+        return isNew
+                ? Optional.of(
+                        invitations.invite(new Invitations.Invitation(name, Caller.FIRST), Invitations.FIRST_GOOD_FOR))
+                : Optional.empty();
     }
 
     public List<Routes> routes() {

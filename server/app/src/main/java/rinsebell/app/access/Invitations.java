@@ -16,6 +16,9 @@ import java.util.function.LongSupplier;
 final class Invitations {
     static final Duration GOOD_FOR = Duration.ofMinutes(10);
 
+    /** Whoever sets up a computer without a screen may be a while. */
+    static final Duration FIRST_GOOD_FOR = Duration.ofHours(1);
+
     /** As many at once; the oldest gives way. */
     static final int MOST = 10;
 
@@ -35,7 +38,11 @@ final class Invitations {
      */
     record Invitation(String name, String purpose) {}
 
-    private record Open(String code, Invitation invitation, long sinceNanos) {}
+    private record Open(String code, Invitation invitation, long sinceNanos, Duration goodFor) {
+        boolean isOver(long now) {
+            return now - sinceNanos >= goodFor.toNanos();
+        }
+    }
 
     /** @param nanos a clock that nobody can set */
     Invitations(LongSupplier nanos) {
@@ -43,13 +50,17 @@ final class Invitations {
     }
 
     /** A fresh code for it, such as {@code K3M9-04TZ-QW7A}. */
-    synchronized String invite(Invitation invitation) {
+    String invite(Invitation invitation) {
+        return invite(invitation, GOOD_FOR);
+    }
+
+    synchronized String invite(Invitation invitation, Duration goodFor) {
         forgetOld();
         if (open.size() >= MOST) {
             open.remove(0);
         }
         String code = fresh();
-        open.add(new Open(code, invitation, nanos.getAsLong()));
+        open.add(new Open(code, invitation, nanos.getAsLong(), goodFor));
         return grouped(code);
     }
 
@@ -73,7 +84,7 @@ final class Invitations {
 
     private void forgetOld() {
         long now = nanos.getAsLong();
-        open.removeIf(one -> now - one.sinceNanos >= GOOD_FOR.toNanos());
+        open.removeIf(one -> one.isOver(now));
     }
 
     /** As people type it: in small letters, with spaces, an O for a nought and an I or L for a one. */

@@ -59,6 +59,9 @@ final class UnlockRoutes implements Routes {
         routes.get(AccessTelling.UNLOCK, ctx -> show(ctx, Asked.of(Fields.of(ctx.queryParamMap())), ""), Matter.SIGNAL);
         routes.post(AccessTelling.UNLOCK, this::unlock, Matter.SIGNAL);
         routes.post(AccessTelling.LOCK, this::lock, Matter.SIGNAL);
+        // A page on which somebody types tells so, and is not locked meanwhile.
+        routes.post(AccessTelling.UNLOCK + "/stay", ctx -> ctx.status(204), Matter.OWN_PIN);
+        routes.get(AccessTelling.UNLOCK + "/done", ctx -> ctx.status(204), Matter.OWN_PIN);
     }
 
     /**

@@ -20,6 +20,9 @@ public record Caller(
     /** A browser on the machine itself: whoever stands there could as well read the disk. */
     public static final long OWN = 0;
 
+    /** What a device is for that came in by the code of the console. */
+    public static final String FIRST = "console";
+
     /** The house's own number. */
     static final Duration SHARED_NAME_LASTS = Duration.ofMinutes(15);
 
@@ -35,6 +38,11 @@ public record Caller(
 
     public Caller with(@Nullable StaffId unlocked) {
         return new Caller(device, name, purpose, unlocked);
+    }
+
+    /** Whether it came in by the code of the console: whoever read that could as well sit at the server. */
+    public boolean isFirst() {
+        return purpose.equals(FIRST);
     }
 
     public boolean isOwn() {

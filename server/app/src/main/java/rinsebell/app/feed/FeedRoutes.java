@@ -11,6 +11,7 @@ import java.util.concurrent.atomic.AtomicBoolean;
 import org.eclipse.jetty.ee10.servlet.ServletContextRequest;
 import org.eclipse.jetty.server.Request;
 import rinsebell.app.door.Browser;
+import rinsebell.app.door.Caller;
 import rinsebell.app.door.Matter;
 import rinsebell.app.door.Problem;
 import rinsebell.app.door.ProblemCode;
@@ -26,6 +27,7 @@ public final class FeedRoutes implements Routes {
     private final Feed feed;
     private final FeedSource source;
     private final BrowserStreams browsers = new BrowserStreams();
+    private final DeviceStreams devices = new DeviceStreams();
 
     public FeedRoutes(Feed feed, FeedSource source) {
         this.feed = feed;
@@ -57,6 +59,7 @@ public final class FeedRoutes implements Routes {
     private void stream(Context ctx) throws IOException {
         Wire wire = Wire.of(ServletContextRequest.getServletContextRequest(ctx.req()));
         Seat seat = seat(ctx, board(ctx), wire);
+        devices.add(Caller.of(ctx).device(), wire);
         try {
             if (!wire.isShared()) {
                 // The connection carries nothing after the stream, so cutting it off can never hit another answer.
@@ -68,6 +71,11 @@ public final class FeedRoutes implements Routes {
             leave(seat);
             throw e;
         }
+    }
+
+    /** Ends every stream of a device that was thrown out. */
+    public void throwOut(long device) {
+        devices.cutOff(device);
     }
 
     /** @param browser whose stream it is, where its streams are counted */
@@ -90,6 +98,7 @@ public final class FeedRoutes implements Routes {
     }
 
     private void leave(Seat seat) {
+        devices.remove(seat.wire());
         feed.leave(seat.screen());
         seat.browser().ifPresent(device -> browsers.giveBack(device, seat.wire()));
     }

@@ -1,0 +1,28 @@
+package rinsebell.app.feed;
+
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import rinsebell.app.door.Wire;
+
+/** Which device each open stream belongs to, so that one that is thrown out hears nothing any more. */
+final class DeviceStreams {
+
+    private final Map<Wire, Long> open = new ConcurrentHashMap<>();
+
+    void add(long device, Wire wire) {
+        open.put(wire, device);
+    }
+
+    void remove(Wire wire) {
+        open.remove(wire);
+    }
+
+    void cutOff(long device) {
+        List<Wire> theirs = open.entrySet().stream()
+                .filter(entry -> entry.getValue() == device)
+                .map(Map.Entry::getKey)
+                .toList();
+        theirs.forEach(Wire::cutOff);
+    }
+}

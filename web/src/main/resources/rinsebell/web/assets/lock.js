@@ -1,0 +1,73 @@
+// A private page that nobody touches locks again, as the server does: it shows the way to unlock it, and what was typed in it
+// is covered until then, and kept. Bells ring on.
+
+const IDLE_MS = 120000;
+const STAY_MS = 30000;
+const LOOK_MS = 1000;
+const TOUCHES = ["pointerdown", "keydown", "input"];
+
+const root = document.documentElement;
+const main = document.getElementById("main");
+
+let touched = performance.now();
+let told = touched;
+let typed = false;
+let veil;
+
+const here = () => location.pathname + location.search;
+const address = () => `/unlock?page=${encodeURIComponent(here())}`;
+
+function touch(event) {
+  if (veil) return;
+  touched = performance.now();
+  typed ||= event.type === "input";
+  if (touched - told < STAY_MS) return;
+  told = touched;
+  fetch("/unlock/stay", { method: "POST" }).catch(() => {});
+}
+
+async function ask(request, options) {
+  const answer = await fetch(request, options);
+  if (new URL(answer.url).pathname !== "/unlock" && answer.ok) return uncover();
+  const page = new DOMParser().parseFromString(await answer.text(), "text/html");
+  veil.replaceChildren(...page.getElementById("main").childNodes);
+  veil.querySelector("input[type=password]")?.focus();
+}
+
+function uncover() {
+  veil.remove();
+  veil = undefined;
+  main.hidden = false;
+  touched = told = performance.now();
+  main.focus();
+}
+
+function submit(event) {
+  event.preventDefault();
+  const body = new URLSearchParams(new FormData(event.target));
+  body.set("page", "/unlock/done");
+  ask("/unlock", { method: "POST", body }).catch(() => {});
+}
+
+function cover() {
+  veil = document.createElement("div");
+  veil.className = "veil";
+  veil.addEventListener("submit", submit);
+  main.hidden = true;
+  main.before(veil);
+  ask(address()).catch(() => location.reload());
+}
+
+function look() {
+  if (veil || performance.now() - touched < IDLE_MS) return;
+  if (typed) cover();
+  else location.replace(address());
+}
+
+/** Watches over a page that a PIN has opened; any other is left alone. */
+export function start() {
+  if (root.dataset.private === undefined) return;
+  for (const type of TOUCHES) addEventListener(type, touch, true);
+  addEventListener("pageshow", (event) => event.persisted && location.reload());
+  setInterval(look, LOOK_MS);
+}
