@@ -2,6 +2,7 @@ package rinsebell.app;
 
 import java.io.PrintStream;
 import picocli.CommandLine.ExitCode;
+import rinsebell.app.trust.WayIn;
 import rinsebell.db.Rebuild;
 
 /** Starts a server for a person at a command line, and says how that went. */
@@ -33,12 +34,21 @@ public final class Start {
             warn(settings);
             server.rebuilt().ifPresent(this::warn);
             out.println("ready on " + server.url());
+            server.wayIn().ifPresent(this::tell);
             out.flush();
             return ExitCode.OK;
         } catch (CannotStart e) {
             err.println(e.getMessage());
             return ExitCode.SOFTWARE;
         }
+    }
+
+    private void tell(WayIn way) {
+        out.println("also on " + String.join(" ", way.secure()));
+        way.fingerprint().ifPresent(authority -> {
+            out.println("other devices begin at " + way.welcome());
+            out.println("SHA-256 fingerprint of what they trust: " + String.join(" ", authority.groups()));
+        });
     }
 
     private void warn(Rebuild made) {

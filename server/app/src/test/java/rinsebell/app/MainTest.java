@@ -16,6 +16,7 @@ import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -58,6 +59,8 @@ class MainTest {
         "--port, 99999999999",
         "--host, no such host",
         "--host, 0.0.0.0",
+        "--secure-port, 65536",
+        "--name, salon.local/x",
         "--nonsense, x"
     })
     void aChoiceThatMakesNoSenseIsExplained(String option, String value) throws Exception {
@@ -65,7 +68,7 @@ class MainTest {
         assertThat(server.waitFor(20, TimeUnit.SECONDS)).isTrue();
         assertThat(server.exitValue()).isEqualTo(2);
         assertThat(said(server))
-                .contains(option.equals("--nonsense") ? option : value)
+                .contains(Set.of("--nonsense", "--name").contains(option) ? option : value)
                 .doesNotContain("\tat ");
         assertThat(server.inputReader().readLine()).isNull();
     }
@@ -85,15 +88,19 @@ class MainTest {
         Process server = start(
                 "--port",
                 "0",
+                "--secure-port",
+                "0",
                 "--data",
                 data(),
                 "--certificate",
                 certificate,
                 "--key",
                 made.key().toString());
-        String ready = server.inputReader().readLine();
-        assertThat(ready).matches("ready on https://localhost:\\d+");
-        HttpRequest request = HttpRequest.newBuilder(URI.create(ready.substring("ready on ".length()) + "/setup"))
+        BufferedReader out = server.inputReader(StandardCharsets.UTF_8);
+        assertThat(out.readLine()).matches("ready on http://localhost:\\d+");
+        String also = out.readLine();
+        assertThat(also).matches("also on https://localhost:\\d+");
+        HttpRequest request = HttpRequest.newBuilder(URI.create(also.substring("also on ".length()) + "/setup"))
                 .build();
         var answer = HttpClient.newBuilder().sslContext(made.trust()).build().send(request, BodyHandlers.ofString());
         assertThat(answer.version()).isEqualTo(HttpClient.Version.HTTP_2);
@@ -105,6 +112,17 @@ class MainTest {
         try (ServerSocket taken = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
             Process server = start("--data", data(), "--port", "" + taken.getLocalPort());
             assertCannotStart(server, "Port " + taken.getLocalPort() + " is taken");
+            Process secure = start(
+                    "--data",
+                    data(),
+                    "--port",
+                    "0",
+                    "--host",
+                    "127.0.0.1",
+                    "--open-to-network",
+                    "--secure-port",
+                    "" + taken.getLocalPort());
+            assertCannotStart(secure, "another port with --secure-port");
         }
     }
 
@@ -167,8 +185,12 @@ class MainTest {
 
     @Test
     void anOpenNetworkIsAllowedAndWarnedOf() throws Exception {
-        Process server = start("--port", "0", "--data", data(), "--host", "0.0.0.0", "--open-to-network");
-        assertThat(server.inputReader().readLine()).startsWith("ready on http://localhost:");
+        Process server = start("--port", "0", "--secure-port", "0", "--data", data(), "--open-to-network");
+        BufferedReader out = server.inputReader(StandardCharsets.UTF_8);
+        assertThat(out.readLine()).startsWith("ready on http://localhost:");
+        assertThat(out.readLine()).matches("also on https://rinsebell\\.local:\\d+( https://\\S+)*");
+        assertThat(out.readLine()).matches("other devices begin at http://\\S+:\\d+/trust");
+        assertThat(out.readLine()).matches("SHA-256 fingerprint of what they trust:( [0-9A-F]{4}){16}");
         server.toHandle().destroy();
         assertThat(said(server)).contains("Warning").contains("cannot sign in yet");
     }
