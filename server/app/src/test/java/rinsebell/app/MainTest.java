@@ -23,6 +23,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import rinsebell.app.http.RawHttp;
 import rinsebell.app.http.TestCertificate;
 
 /** The real process, started as a person starts it. */
@@ -187,7 +188,9 @@ class MainTest {
     void anOpenNetworkIsAllowedAndWarnedOf() throws Exception {
         Process server = start("--port", "0", "--secure-port", "0", "--data", data(), "--open-to-network");
         BufferedReader out = server.inputReader(StandardCharsets.UTF_8);
-        assertThat(out.readLine()).startsWith("ready on http://localhost:");
+        int port = URI.create(out.readLine().substring("ready on ".length())).getPort();
+        assertThat(status(port, "rinsebell.local")).isEqualTo(200);
+        assertThat(status(port, "example.org")).isEqualTo(421);
         assertThat(out.readLine()).matches("also on https://rinsebell\\.local:\\d+( https://\\S+)*");
         assertThat(out.readLine()).matches("other devices begin at http://\\S+:\\d+/trust");
         assertThat(out.readLine()).matches("SHA-256 fingerprint of what they trust:( [0-9A-F]{4}){16}");
@@ -235,6 +238,11 @@ class MainTest {
 
     private static String said(Process process) throws IOException {
         return new String(process.getErrorStream().readAllBytes(), StandardCharsets.UTF_8);
+    }
+
+    private static int status(int port, String host) throws IOException {
+        return RawHttp.status(RawHttp.ask(
+                port, "GET /trust HTTP/1.1\r\nHost: " + host + ":" + port + "\r\nConnection: close\r\n\r\n"));
     }
 
     private static int status(String url) throws Exception {

@@ -6,6 +6,8 @@ import io.restassured.config.RestAssuredConfig;
 import io.restassured.specification.RequestSpecification;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
@@ -16,6 +18,7 @@ import picocli.CommandLine.Mixin;
 public final class RunningSalon implements AutoCloseable {
 
     private final Path folder;
+    private final List<String> more;
     private @Nullable RunningServer server;
 
     @Command
@@ -24,14 +27,18 @@ public final class RunningSalon implements AutoCloseable {
         private final Settings settings = new Settings();
     }
 
-    public RunningSalon(Path folder) {
+    /** @param more further arguments */
+    public RunningSalon(Path folder, String... more) {
         this.folder = folder;
+        this.more = List.of(more);
         start();
     }
 
     public void start() {
         Chosen chosen = new Chosen();
-        new CommandLine(chosen).parseArgs("--port", "0", "--data", folder.toString());
+        List<String> arguments = new ArrayList<>(List.of("--port", "0", "--data", folder.toString()));
+        arguments.addAll(more);
+        new CommandLine(chosen).parseArgs(arguments.toArray(String[]::new));
         try {
             server = RunningServer.start(chosen.settings, 1);
         } catch (CannotStart e) {
@@ -50,6 +57,11 @@ public final class RunningSalon implements AutoCloseable {
 
     public String url() {
         return running().url();
+    }
+
+    /** Over HTTPS, where it was told to serve that. */
+    public String secureUrl() {
+        return running().wayIn().orElseThrow().secure().get(0);
     }
 
     /** A request to this server, for RestAssured. */

@@ -59,7 +59,7 @@ final class SalonFiles implements Credentials {
     private void warn(Instant now) {
         if (now.isAfter(ends.minus(WARNED)) && !now.isBefore(warnFrom)) {
             LOG.warn(
-                    "The certificate in {} ends at {}. Put a newer one there; it is taken up at once.",
+                    "The certificate in {} ends at {}. Put a newer one there; it is taken up within a minute.",
                     certificate,
                     ends);
             warnFrom = now.plus(APART);
