@@ -68,13 +68,24 @@ public final class Keyring {
         }
     }
 
-    /** @param lastDevice the highest number that was given */
-    record Content(long lastDevice, List<Device> devices, List<Pin> pins) {
-        static final Content NONE = new Content(0, List.of(), List.of());
+    /**
+     * @param lastDevice the highest number that was given
+     * @param plain whether devices may come over plain HTTP
+     */
+    record Content(long lastDevice, List<Device> devices, List<Pin> pins, boolean plain) {
+        static final Content NONE = new Content(0, List.of(), List.of(), false);
 
         Content {
             devices = List.copyOf(devices);
             pins = List.copyOf(pins);
+        }
+
+        Content with(List<Device> others) {
+            return new Content(lastDevice, others, pins, plain);
+        }
+
+        Content withPins(List<Pin> others) {
+            return new Content(lastDevice, devices, others, plain);
         }
     }
 
@@ -135,18 +146,15 @@ public final class Keyring {
     /** Lets a device in; that is on disk when this returns. */
     public synchronized Device letIn(String name, String purpose, String tokenHash, Instant now) {
         Device fresh = new Device(content.lastDevice + 1, name, purpose, tokenHash, now, null);
-        change(all -> new Content(fresh.id, with(all.devices, fresh), all.pins));
+        change(all -> new Content(fresh.id, with(all.devices, fresh), all.pins, all.plain));
         return fresh;
     }
 
     /** Throws a device out for good; that is on disk when this returns. One that is out already stays so. */
     public synchronized void throwOut(long id, Instant now) {
-        change(all -> new Content(
-                all.lastDevice,
-                all.devices.stream()
-                        .map(device -> device.id == id && device.isIn() ? out(device, now) : device)
-                        .toList(),
-                all.pins));
+        change(all -> all.with(all.devices.stream()
+                .map(device -> device.id == id && device.isIn() ? out(device, now) : device)
+                .toList()));
     }
 
     private static Device out(Device device, Instant now) {
@@ -163,15 +171,16 @@ public final class Keyring {
 
     /** Gives somebody a PIN in place of any before; that is on disk when this returns. */
     public synchronized void setPin(StaffId person, String hash) {
-        change(all -> new Content(
-                all.lastDevice,
-                all.devices,
-                with(without(all.pins, List.of(person)), new Pin(person, hash, Set.of()))));
+        put(new Pin(person, hash, Set.of()));
+    }
+
+    private void put(Pin pin) {
+        change(all -> all.withPins(with(without(all.pins, List.of(pin.person)), pin)));
     }
 
     /** Takes their PINs away; that is on disk when this returns. */
     public synchronized void forgetPins(Collection<StaffId> people) {
-        change(all -> new Content(all.lastDevice, all.devices, without(all.pins, people)));
+        change(all -> all.withPins(without(all.pins, people)));
     }
 
     /** Notes that somebody's PIN was right on a device; that is on disk when this returns. */
@@ -179,11 +188,18 @@ public final class Keyring {
         pin(person).filter(pin -> !pin.knownOn.contains(device)).ifPresent(pin -> {
             Set<Long> known = new HashSet<>(pin.knownOn);
             known.add(device);
-            change(all -> new Content(
-                    all.lastDevice,
-                    all.devices,
-                    with(without(all.pins, List.of(person)), new Pin(person, pin.hash, known))));
+            put(new Pin(person, pin.hash, known));
         });
+    }
+
+    /** Whether devices may come over plain HTTP, where others on the network can read along. */
+    public boolean allowsPlain() {
+        return content.plain;
+    }
+
+    /** Allows that, or not any more; it is on disk when this returns. */
+    public synchronized void allowPlain(boolean may) {
+        change(all -> new Content(all.lastDevice, all.devices, all.pins, may));
     }
 
     private static List<Pin> without(List<Pin> pins, Collection<StaffId> people) {

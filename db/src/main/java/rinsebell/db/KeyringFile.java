@@ -39,7 +39,8 @@ final class KeyringFile {
         this.file = file;
     }
 
-    private record Written(int version, long lastDevice, List<WrittenDevice> devices, List<WrittenPin> pins) {}
+    private record Written(
+            int version, long lastDevice, List<WrittenDevice> devices, List<WrittenPin> pins, boolean plain) {}
 
     private record WrittenDevice(
             long id,
@@ -75,7 +76,8 @@ final class KeyringFile {
                 written.devices.stream().map(KeyringFile::read).toList(),
                 written.pins.stream()
                         .map(pin -> new Pin(new StaffId(pin.staff), pin.hash, pin.knownOn))
-                        .toList());
+                        .toList(),
+                written.plain);
     }
 
     private static Device read(WrittenDevice device) {
@@ -113,7 +115,8 @@ final class KeyringFile {
                 content.devices().stream().map(KeyringFile::written).toList(),
                 content.pins().stream()
                         .map(pin -> new WrittenPin(pin.person().value(), pin.hash(), pin.knownOn()))
-                        .toList());
+                        .toList(),
+                content.plain());
     }
 
     private static WrittenDevice written(Device device) {

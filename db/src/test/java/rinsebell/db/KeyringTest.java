@@ -71,6 +71,16 @@ class KeyringTest {
     }
 
     @Test
+    void plainHttpIsAllowedByNobodyButTheManager() throws IOException {
+        assertThat(open().allowsPlain()).isFalse();
+        open().allowPlain(true);
+        open().setPin(MARA, "hash");
+        assertThat(open().allowsPlain()).isTrue();
+        open().allowPlain(false);
+        assertThat(open().allowsPlain()).isFalse();
+    }
+
+    @Test
     void pinsAreTakenAwayAtTheConsoleWhileTheServerRuns() throws IOException {
         var keyring = open();
         keyring.setPin(MARA, "hash");

@@ -25,7 +25,7 @@ public final class Assets {
     /** The order in which the parts of the style sheet are joined: later ones may refine earlier ones. */
     static final List<String> STYLES = List.of(
             "tokens", "base", "shell", "panel", "urgency", "ribbon", "floor", "chair", "heads", "desk", "forms",
-            "sheet", "bowl", "lead", "look-in", "motion");
+            "sheet", "bowl", "lead", "look-in", "trust", "motion");
 
     static final List<String> FILES = List.of(
             "main.js",

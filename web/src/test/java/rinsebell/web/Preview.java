@@ -51,6 +51,8 @@ final class Preview {
         samples.put("look-closed", new LookClosedPage());
         samples.put("look-ins", LookSamples.links());
         samples.put("look-ins-made", LookSamples.made());
+        samples.put("trust", TrustSamples.page());
+        samples.put("trust-at-once", TrustSamples.atOnce());
         var calm = HeadSamples.calm();
         samples.put("chair-done", new ChairPage(FormSamples.answered(calm.shell(), FormSamples.done()), calm.panel()));
         samples.put(

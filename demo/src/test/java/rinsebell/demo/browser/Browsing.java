@@ -45,6 +45,15 @@ final class Browsing implements AutoCloseable {
     private final List<String> faults = new ArrayList<>();
 
     Browsing() {
+        this(Map.of());
+    }
+
+    /** The browser of whoever lives there. */
+    Browsing(TrustingHome home) {
+        this(Map.of("HOME", home.folder().toString()));
+    }
+
+    private Browsing(Map<String, String> environment) {
         PlaywrightAssertions.setDefaultAssertionTimeout(PATIENCE_MILLIS);
         playwright = Playwright.create(
                 new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
@@ -53,6 +62,7 @@ final class Browsing implements AutoCloseable {
                 .launch(new BrowserType.LaunchOptions()
                         .setExecutablePath(CHROMIUM)
                         .setHeadless(true)
+                        .setEnv(environment)
                         .setArgs(QUIET));
         axe = axe();
     }
@@ -82,11 +92,9 @@ final class Browsing implements AutoCloseable {
         return page;
     }
 
-    /** A device of its own with as many pages as one opens, which trusts certificates that nobody vouches for. */
+    /** A device of its own with as many pages as one opens. */
     BrowserContext device(Size size) {
-        return browser.newContext(new Browser.NewContextOptions()
-                .setViewportSize(size.width(), size.height())
-                .setIgnoreHTTPSErrors(true));
+        return browser.newContext(new Browser.NewContextOptions().setViewportSize(size.width(), size.height()));
     }
 
     /** Refusals by the content security policy are console errors too. */

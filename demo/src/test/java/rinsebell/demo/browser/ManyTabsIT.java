@@ -1,6 +1,7 @@
 package rinsebell.demo.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
@@ -15,28 +16,41 @@ class ManyTabsIT {
     /** Longer than the 12 s for which a page that hears nothing still says that it is connected. */
     private static final String BEATS_CAME = "() => performance.now() > 14000";
 
+    /** What a browser lets only secure pages do (W3C Secure Contexts), and only where it believes who serves them. */
+    private static final String AWAKE = "() => navigator.wakeLock.request('screen').then(lock => lock.type)";
+
+    private static final String KEPT = "() => navigator.serviceWorker.ready.then(worker => worker.active !== null)";
+
     @Test
-    void overHttp2EightTabsAreLiveAndANinthIsAnswered(@TempDir Path folder) throws Exception {
-        var own = OwnCertificate.in(folder);
-        try (var demo = RunningDemo.in(
-                        folder.resolve("data"),
-                        "--certificate",
-                        own.certificate().toString(),
-                        "--key",
-                        own.key().toString());
-                var browsing = new Browsing()) {
+    void whereTheAuthorityIsTrustedEightTabsAreLiveAndANinthIsAnswered(@TempDir Path folder) throws Exception {
+        try (var demo = RunningDemo.in(folder.resolve("data"), "--open-to-network", "--host", "127.0.0.1");
+                var browsing = new Browsing(TrustingHome.in(folder, demo.url() + "/trust"))) {
             var browser = browsing.device(Size.TABLET);
-            var tabs = tabs(browser, demo, 8);
-            assertThat(tabs.get(7).evaluate("() => performance.getEntriesByType('navigation')[0].nextHopProtocol"))
+            var tabs = tabs(browser, demo.secureUrl(), 8);
+            // Later tabs are handed over by the worker that the first one brought.
+            assertThat(tabs.get(0).evaluate("() => performance.getEntriesByType('navigation')[0].nextHopProtocol"))
                     .isEqualTo("h2");
-            tabs.get(7).waitForFunction(BEATS_CAME);
+            var last = tabs.get(7);
+            assertThat(last.evaluate(AWAKE)).isEqualTo("screen");
+            assertThat(last.evaluate(KEPT)).isEqualTo(true);
+            last.waitForFunction(BEATS_CAME);
             assertThat(tabs).allMatch(tab -> link(tab).equals("connected"));
             var ninth = browser.newPage();
-            ninth.navigate(demo.url() + "/");
+            ninth.navigate(demo.secureUrl() + "/");
             ninth.locator("main a[href^='/visits/']").first().click();
             ninth.locator("main form[action$='/discomfort'] button").first().click();
             ninth.locator("#answer .said").waitFor();
             assertThat(tabs).allMatch(tab -> link(tab).equals("connected"));
+        }
+    }
+
+    @Test
+    void whereItIsNotTrustedNoPageOpens(@TempDir Path folder) throws Exception {
+        try (var demo = RunningDemo.in(folder.resolve("data"), "--open-to-network", "--host", "127.0.0.1");
+                var browsing = new Browsing()) {
+            var page = browsing.device(Size.PHONE).newPage();
+            assertThatThrownBy(() -> page.navigate(demo.secureUrl() + "/"))
+                    .hasMessageContaining("ERR_CERT_AUTHORITY_INVALID");
         }
     }
 
@@ -45,7 +59,7 @@ class ManyTabsIT {
     void overHttp1TheFifthTabAsksAndRingsAllTheSame(@TempDir Path folder) throws Exception {
         try (var demo = RunningDemo.in(folder.resolve("data"));
                 var browsing = new Browsing()) {
-            var tabs = tabs(browsing.device(Size.TABLET), demo, 5);
+            var tabs = tabs(browsing.device(Size.TABLET), demo.url(), 5);
             var fifth = tabs.get(4);
             fifth.waitForFunction(BEATS_CAME);
             assertThat(link(fifth)).isEqualTo("connected, asks every few seconds: many pages are open in this browser");
@@ -56,10 +70,10 @@ class ManyTabsIT {
         }
     }
 
-    private static List<Page> tabs(BrowserContext browser, RunningDemo demo, int many) {
+    private static List<Page> tabs(BrowserContext browser, String url, int many) {
         return Stream.generate(browser::newPage)
                 .limit(many)
-                .peek(tab -> tab.navigate(demo.url() + "/"))
+                .peek(tab -> tab.navigate(url + "/"))
                 .peek(tab -> tab.waitForFunction("() => document.getElementById('link').textContent"))
                 .toList();
     }

@@ -21,15 +21,23 @@ final class RunningDemo implements AutoCloseable {
     private final List<String> program;
     private final Path data;
     private final int port;
+    private final int securePort;
     private final List<String> more;
     private final Map<String, String> environment;
     private Process process;
 
-    private RunningDemo(List<String> program, Path data, int port, List<String> more, Map<String, String> environment)
+    private RunningDemo(
+            List<String> program,
+            Path data,
+            int port,
+            int securePort,
+            List<String> more,
+            Map<String, String> environment)
             throws IOException {
         this.program = program;
         this.data = data;
         this.port = port;
+        this.securePort = securePort;
         this.more = more;
         this.environment = environment;
         this.process = start();
@@ -56,10 +64,12 @@ final class RunningDemo implements AutoCloseable {
 
     private static RunningDemo started(List<String> program, Map<String, String> environment, Path data, String... more)
             throws IOException {
-        try (var free = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
-            var port = free.getLocalPort();
-            free.close();
-            return new RunningDemo(program, data, port, List.of(more), environment);
+        try (var one = new ServerSocket(0, 1, InetAddress.getLoopbackAddress());
+                var other = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
+            var ports = List.of(one.getLocalPort(), other.getLocalPort());
+            one.close();
+            other.close();
+            return new RunningDemo(program, data, ports.get(0), ports.get(1), List.of(more), environment);
         }
     }
 
@@ -68,7 +78,7 @@ final class RunningDemo implements AutoCloseable {
         var command = new ArrayList<>(List.of(java, "-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1"));
         command.addAll(List.of("-Xms32m", "-Xmx256m"));
         command.addAll(program);
-        command.addAll(List.of("--port", String.valueOf(port), "--data", data.toString()));
+        command.addAll(List.of("--port", "" + port, "--secure-port", "" + securePort, "--data", data.toString()));
         command.addAll(more);
         var builder = new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.INHERIT);
         builder.environment().putAll(environment);
@@ -83,7 +93,12 @@ final class RunningDemo implements AutoCloseable {
     }
 
     String url() {
-        return (more.contains("--certificate") ? "https" : "http") + "://localhost:" + port;
+        return "http://localhost:" + port;
+    }
+
+    /** Over HTTPS, where it was told to serve that. */
+    String secureUrl() {
+        return "https://localhost:" + securePort;
     }
 
     /** Ends it as a power cut does: nothing is written or closed any more. */

@@ -53,6 +53,7 @@ import rinsebell.app.time.AliveMarker;
 import rinsebell.app.time.ClockProof;
 import rinsebell.app.time.MachineTime;
 import rinsebell.app.time.SalonClock;
+import rinsebell.app.trust.WayIn;
 import rinsebell.app.use.UseDays;
 import rinsebell.app.use.UseRoutes;
 import rinsebell.db.Clients;
@@ -113,8 +114,12 @@ final class LiveSalon implements AutoCloseable {
             @Nullable Rebuild rebuilt,
             Supplier<Optional<Instant>> copiesFailingSince) {}
 
-    /** When this returns every bell has been evaluated, and those that are due ring. */
-    LiveSalon(Kept kept, SalonClock clock, LiveFloor.Paper paper, AliveMarker marker) {
+    /**
+     * When this returns every bell has been evaluated, and those that are due ring.
+     *
+     * @param wayIn how other devices reach the server, once it listens; empty where they can't
+     */
+    LiveSalon(Kept kept, SalonClock clock, LiveFloor.Paper paper, AliveMarker marker, Supplier<Optional<WayIn>> wayIn) {
         erasings = new Erasings(kept.clients().erasings());
         live = new LiveFloor(kept.loaded(), clock, paper, listeners::all, erasings::number);
         feed = new Feed(live, FeedLimits.usual());
@@ -156,7 +161,7 @@ final class LiveSalon implements AutoCloseable {
         pressing = new Pressing(desk, clock, kept.clients());
         sounds = new SoundLog(kept.days().soundings()::add, clock::now);
         sounds.begin();
-        entrance = new Entrance(kept.keyring(), live, new MachineTime()::monotonicNanos, feedRoutes::throwOut);
+        entrance = new Entrance(kept.keyring(), live, new MachineTime()::monotonicNanos, feedRoutes::throwOut, wayIn);
         routes = routes(clock, paper, kept);
     }
 

@@ -3,6 +3,8 @@ package rinsebell.app;
 import java.io.IOException;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -11,11 +13,11 @@ import rinsebell.app.copy.HourlyCopies;
 import rinsebell.app.desk.Caretaker;
 import rinsebell.app.desk.PressMemory;
 import rinsebell.app.desk.Snapshot;
-import rinsebell.app.door.Certificate;
 import rinsebell.app.door.CertificateUnfit;
 import rinsebell.app.door.Door;
 import rinsebell.app.door.HostNames;
 import rinsebell.app.door.ProblemText;
+import rinsebell.app.door.Routes;
 import rinsebell.app.door.WebServer;
 import rinsebell.app.lead.Days;
 import rinsebell.app.page.LiveFloor;
@@ -24,6 +26,9 @@ import rinsebell.app.time.ClockMark;
 import rinsebell.app.time.ClockProof;
 import rinsebell.app.time.MachineTime;
 import rinsebell.app.time.SalonClock;
+import rinsebell.app.trust.SecureDoor;
+import rinsebell.app.trust.TrustRoutes;
+import rinsebell.app.trust.WayIn;
 import rinsebell.db.Rebuild;
 import rinsebell.db.SalonStore;
 import rinsebell.floor.Fact;
@@ -34,6 +39,7 @@ import rinsebell.web.Pages;
 import rinsebell.web.Screen;
 import rinsebell.web.TimeStyle;
 import rinsebell.web.Words;
+import rinsebell.web.board.TrustTelling;
 import rinsebell.web.view.ProblemPage;
 
 /** One server with everything in it, from an opened data folder to a closed one. */
@@ -44,12 +50,15 @@ public final class RunningServer implements AutoCloseable {
     private final Caretaker caretaker;
     private final HourlyCopies copies;
     private final WebServer web;
+    private final @Nullable SecureDoor secure;
     private final String url;
+    private int port;
+    private int securePort;
 
-    private RunningServer(OpenStore kept, Settings settings, int speed, @Nullable Certificate certificate)
-            throws CannotStart {
+    private RunningServer(OpenStore kept, Settings settings, int speed) throws CannotStart {
         this.kept = kept;
         MachineTime machine = new MachineTime();
+        this.secure = secure(settings, machine);
         this.copies = new HourlyCopies(kept.store().copies(), machine);
         LiveSalon.Kept loaded = kept(kept, copies);
         AliveMarker marker = new AliveMarker(kept.folder().path());
@@ -57,13 +66,31 @@ public final class RunningServer implements AutoCloseable {
                 marker.last(ClockProof.of(loaded.loaded().floor(), Instant.ofEpochMilli(machine.wallMillis())));
         SalonClock clock = clock(mark, machine, speed);
         LiveFloor.Paper paper = new LiveFloor.Paper(new Pages(), Words.british(), Assets.under(AssetRoutes.PREFIX));
-        this.salon = new LiveSalon(loaded, clock, paper, marker);
+        this.salon = new LiveSalon(loaded, clock, paper, marker, this::wayIn);
         this.caretaker = new Caretaker(salon.desk(), clock, marker, salon.pressing()::whileClockStands);
         caretaker.begin(mark.map(ClockMark::salon).orElse(clock.now()));
-        this.web = new WebServer(
-                new Door(HostNames.loopbackAnd(settings.names()), problemText(paper)), salon.routes(), certificate);
-        this.url = (certificate == null ? "http://" : "https://") + settings.shownHost() + ":" + listen(settings);
+        this.web = new WebServer(new Door(hostNames(settings), problemText(paper)), routes(paper));
+        listen(settings);
+        this.url = "http://" + settings.shownHost() + ":" + port;
         copies.begin();
+    }
+
+    private HostNames hostNames(Settings settings) {
+        return secure == null || !settings.reachesNetwork()
+                ? HostNames.loopbackAnd(settings.names())
+                : HostNames.loopbackAnd(secure::callable);
+    }
+
+    private List<Routes> routes(LiveFloor.Paper paper) {
+        List<Routes> all = new ArrayList<>(salon.routes());
+        if (secure != null) {
+            all.add(new TrustRoutes(
+                    () -> secure.wayIn(port, securePort),
+                    secure.authority(),
+                    new TrustTelling(paper.words()),
+                    view -> paper.pages().render(view, ofNoSalon(paper))));
+        }
+        return all;
     }
 
     /**
@@ -73,20 +100,18 @@ public final class RunningServer implements AutoCloseable {
      * @throws CannotStart with a reason that a person can mend
      */
     public static RunningServer start(Settings settings, int speed) throws CannotStart {
-        long now = new MachineTime().wallMillis();
-        Optional<Certificate> certificate = certificate(settings, now);
-        OpenStore kept = OpenStore.in(settings.data(), now);
+        OpenStore kept = OpenStore.in(settings.data(), new MachineTime().wallMillis());
         try {
-            return new RunningServer(kept, settings, speed, certificate.orElse(null));
+            return new RunningServer(kept, settings, speed);
         } catch (CannotStart | RuntimeException e) {
             kept.close();
             throw e;
         }
     }
 
-    private static Optional<Certificate> certificate(Settings settings, long wallMillis) throws CannotStart {
+    private static @Nullable SecureDoor secure(Settings settings, MachineTime time) throws CannotStart {
         try {
-            return settings.certificate(Instant.ofEpochMilli(wallMillis));
+            return settings.secureDoor(time).orElse(null);
         } catch (CertificateUnfit e) {
             throw new CannotStart(String.valueOf(e.getMessage()));
         }
@@ -122,21 +147,38 @@ public final class RunningServer implements AutoCloseable {
     }
 
     private static ProblemText problemText(LiveFloor.Paper paper) {
-        // A page about a problem shows no time, so it needs neither the salon's clock nor its zone.
-        TimeStyle style = new TimeStyle(ZoneOffset.UTC, false);
-        Screen screen = new Screen(paper.words(), paper.assets(), style, Instant.EPOCH, "", null);
         return new ProblemText(
-                paper.words(), (title, detail) -> paper.pages().render(new ProblemPage(title, detail), screen));
+                paper.words(),
+                (title, detail) -> paper.pages().render(new ProblemPage(title, detail), ofNoSalon(paper)));
     }
 
-    private int listen(Settings settings) throws CannotStart {
+    /** A page that shows no time needs neither the salon's clock nor its zone. */
+    private static Screen ofNoSalon(LiveFloor.Paper paper) {
+        TimeStyle style = new TimeStyle(ZoneOffset.UTC, false);
+        return new Screen(paper.words(), paper.assets(), style, Instant.EPOCH, "", null);
+    }
+
+    private void listen(Settings settings) throws CannotStart {
         try {
-            return web.listen(settings.bindAddress(), settings.port());
+            port = web.listen(settings.bindAddress(), settings.port());
         } catch (IOException e) {
-            closeSalon();
-            throw new CannotStart("Port " + settings.port() + " is taken by another program or may not be used. "
-                    + "Stop that program, or choose another port with --port.");
+            throw taken(settings.port(), "--port");
         }
+        if (secure != null) {
+            try {
+                securePort = web.listenSecurely(settings.bindAddress(), settings.securePort(), secure.shown());
+            } catch (IOException e) {
+                web.close();
+                throw taken(settings.securePort(), "--secure-port");
+            }
+            secure.begin();
+        }
+    }
+
+    private CannotStart taken(int port, String option) {
+        closeSalon();
+        return new CannotStart("Port " + port + " is taken by another program or may not be used. "
+                + "Stop that program, or choose another port with " + option + ".");
     }
 
     /** A code for the first device of a computer without a screen; empty where somebody is in charge already. */
@@ -149,6 +191,11 @@ public final class RunningServer implements AutoCloseable {
         return url;
     }
 
+    /** How other devices come in over HTTPS; empty where they can't. */
+    Optional<WayIn> wayIn() {
+        return Optional.ofNullable(secure).map(door -> door.wayIn(port, securePort));
+    }
+
     /** Lets requests in flight finish, then closes everything. */
     @Override
     public void close() {
@@ -159,6 +206,9 @@ public final class RunningServer implements AutoCloseable {
     }
 
     private void closeSalon() {
+        if (secure != null) {
+            secure.close();
+        }
         copies.close();
         caretaker.close();
         salon.close();

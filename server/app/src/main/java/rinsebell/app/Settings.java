@@ -1,30 +1,36 @@
 package rinsebell.app;
 
 import java.net.InetAddress;
+import java.net.InetSocketAddress;
 import java.net.UnknownHostException;
 import java.nio.file.Path;
-import java.time.Instant;
 import java.util.LinkedHashSet;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
-import rinsebell.app.door.Certificate;
 import rinsebell.app.door.CertificateUnfit;
+import rinsebell.app.time.TimeSources;
+import rinsebell.app.trust.SecureDoor;
+import rinsebell.app.trust.Whereabouts;
 
 /** What a person can choose when starting the server. */
 public final class Settings {
 
     private static final int LAST_PORT = 65_535;
 
+    private static final Pattern NAME = Pattern.compile("([A-Za-z0-9._-]+|\\[[0-9A-Fa-f:.]+])(:[0-9]{1,5})?");
+
     @Spec(Spec.Target.MIXEE)
     private CommandSpec command = CommandSpec.create();
 
     private int port;
-    private InetAddress address = InetAddress.getLoopbackAddress();
+    private int securePort;
+    private @Nullable InetAddress address;
     private String host = "localhost";
 
     @Option(
@@ -45,7 +51,8 @@ public final class Settings {
     @Option(
             names = "--certificate",
             paramLabel = "FILE",
-            description = "Serve HTTPS and HTTP/2 with this certificate and those that vouch for it (PEM).")
+            description = "Serve HTTPS and HTTP/2 with this certificate and those that vouch for it (PEM), "
+                    + "rather than with what the server makes itself.")
     private @Nullable Path certificate;
 
     @Option(names = "--key", paramLabel = "FILE", description = "The private key of the certificate (PEM, PKCS #8).")
@@ -53,28 +60,41 @@ public final class Settings {
 
     @Option(
             names = "--open-to-network",
-            description = "Allow an address that other machines can reach. Devices come in by invitation; without a "
-                    + "certificate others on the network can read along.")
+            description = "Let other machines reach the server, over HTTPS as well, for which it makes what it needs. "
+                    + "Devices come in by invitation.")
     private boolean openToNetwork;
 
-    /** The port; 0 lets the system choose a free one. */
+    /** The port for HTTP; 0 lets the system choose a free one. */
     @Option(
             names = "--port",
             paramLabel = "N",
             defaultValue = "8460",
             description = "The port to serve on; 0 takes any free one. Default: ${DEFAULT-VALUE}")
     void setPort(int port) {
+        this.port = checked("--port", port);
+    }
+
+    /** The port for HTTPS; 0 lets the system choose a free one. */
+    @Option(
+            names = "--secure-port",
+            paramLabel = "N",
+            defaultValue = "8461",
+            description = "The port for HTTPS, where that is served; 0 takes any free one. Default: ${DEFAULT-VALUE}")
+    void setSecurePort(int port) {
+        this.securePort = checked("--secure-port", port);
+    }
+
+    private int checked(String option, int port) {
         if (port < 0 || port > LAST_PORT) {
-            throw wrong("--port must be between 0 and " + LAST_PORT + ", but it is " + port + ".");
+            throw wrong(option + " must be between 0 and " + LAST_PORT + ", but it is " + port + ".");
         }
-        this.port = port;
+        return port;
     }
 
     @Option(
             names = "--host",
             paramLabel = "ADDRESS",
-            defaultValue = "localhost",
-            description = "The address to serve on. Default: this machine only.")
+            description = "The address to serve on. Default: this machine only; with --open-to-network, every address.")
     void setHost(String host) {
         try {
             this.address = InetAddress.getByName(host);
@@ -96,6 +116,9 @@ public final class Settings {
         if ((certificate == null) != (key == null)) {
             throw wrong("--certificate and --key go together: HTTPS needs both, HTTP neither.");
         }
+        if (!names.stream().allMatch(name -> NAME.matcher(name).matches())) {
+            throw wrong("--name takes a name or an address as a browser writes it, with or without :port.");
+        }
         if (reachesNetwork() && !openToNetwork) {
             throw wrong("--host " + host
                     + " can be reached from other machines. If that is what you want, add --open-to-network.");
@@ -106,9 +129,21 @@ public final class Settings {
         return port;
     }
 
+    /** The port for HTTPS, where that is served. */
+    public int securePort() {
+        return securePort;
+    }
+
     /** The address to listen on, as the system takes it. */
     public String bindAddress() {
-        return address.getHostAddress();
+        return address().getHostAddress();
+    }
+
+    private InetAddress address() {
+        if (address != null) {
+            return address;
+        }
+        return openToNetwork ? new InetSocketAddress(0).getAddress() : InetAddress.getLoopbackAddress();
     }
 
     public Path data() {
@@ -116,40 +151,34 @@ public final class Settings {
     }
 
     /**
-     * What HTTPS is served with; empty for HTTP.
+     * The way in over TLS; empty where there is none but HTTP.
      *
-     * @param now when it must hold
-     * @throws CertificateUnfit if the files that were named can't be used
+     * @throws CertificateUnfit if the files that were named, or those in the data folder, can't be used
      */
-    Optional<Certificate> certificate(Instant now) throws CertificateUnfit {
-        return certificate == null || key == null
-                ? Optional.empty()
-                : Optional.of(Certificate.read(certificate, key, now));
+    Optional<SecureDoor> secureDoor(TimeSources time) throws CertificateUnfit {
+        Whereabouts whereabouts = new Whereabouts(names, address());
+        if (certificate != null && key != null) {
+            return Optional.of(SecureDoor.byFiles(certificate, key, whereabouts, time));
+        }
+        return openToNetwork
+                ? Optional.of(SecureDoor.byOwnAuthority(data.resolve("tls"), whereabouts, time))
+                : Optional.empty();
     }
 
     /** Whether other machines can reach the server. */
     public boolean reachesNetwork() {
-        return !address.isLoopbackAddress();
+        return !address().isLoopbackAddress();
     }
 
-    /** How the address is written in a link. */
+    /** How a browser on this machine writes the address in a link. */
     public String shownHost() {
-        boolean everywhere = address.isAnyLocalAddress() || address.isLoopbackAddress();
-        return everywhere ? "localhost" : inLink(address);
+        boolean everywhere = address().isAnyLocalAddress() || address().isLoopbackAddress();
+        return everywhere ? "localhost" : Whereabouts.inLink(address());
     }
 
-    /** The names, besides those of the machine for itself, under which browsers may call the server. */
+    /** The names that a person gave, under which browsers may call the server besides those of the machine for itself. */
     public Set<String> names() {
-        Set<String> all = new LinkedHashSet<>(names);
-        if (!address.isAnyLocalAddress()) {
-            all.add(inLink(address));
-        }
-        return all;
-    }
-
-    private static String inLink(InetAddress address) {
-        String text = address.getHostAddress();
-        return text.contains(":") ? "[" + text + "]" : text;
+        return Set.copyOf(names);
     }
 
     private ParameterException wrong(String sentence) {

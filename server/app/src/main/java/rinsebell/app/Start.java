@@ -2,6 +2,7 @@ package rinsebell.app;
 
 import java.io.PrintStream;
 import picocli.CommandLine.ExitCode;
+import rinsebell.app.trust.WayIn;
 import rinsebell.db.Rebuild;
 
 /** Starts a server for a person at a command line, and says how that went. */
@@ -32,8 +33,9 @@ public final class Start {
             Runtime.getRuntime().addShutdownHook(new Thread(server::close, "stop"));
             warn(settings);
             server.rebuilt().ifPresent(this::warn);
-            tellFirstCode(settings, server);
             out.println("ready on " + server.url());
+            server.wayIn().ifPresent(this::tell);
+            tellFirstCode(settings, server);
             out.flush();
             return ExitCode.OK;
         } catch (CannotStart e) {
@@ -50,6 +52,14 @@ public final class Start {
                             code -> out.println("No device is in yet. To let the first one in, open /join on it within "
                                     + "an hour, over HTTPS, and type: " + code));
         }
+    }
+
+    private void tell(WayIn way) {
+        out.println("also on " + String.join(" ", way.secure()));
+        way.fingerprint().ifPresent(authority -> {
+            out.println("other devices begin at " + way.welcome());
+            out.println("SHA-256 fingerprint of what they trust: " + String.join(" ", authority.groups()));
+        });
     }
 
     private void warn(Rebuild made) {

@@ -16,12 +16,14 @@ import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import rinsebell.app.http.RawHttp;
 import rinsebell.app.http.TestCertificate;
 
 /** The real process, started as a person starts it. */
@@ -58,6 +60,8 @@ class MainTest {
         "--port, 99999999999",
         "--host, no such host",
         "--host, 0.0.0.0",
+        "--secure-port, 65536",
+        "--name, salon.local/x",
         "--nonsense, x"
     })
     void aChoiceThatMakesNoSenseIsExplained(String option, String value) throws Exception {
@@ -65,7 +69,7 @@ class MainTest {
         assertThat(server.waitFor(20, TimeUnit.SECONDS)).isTrue();
         assertThat(server.exitValue()).isEqualTo(2);
         assertThat(said(server))
-                .contains(option.equals("--nonsense") ? option : value)
+                .contains(Set.of("--nonsense", "--name").contains(option) ? option : value)
                 .doesNotContain("\tat ");
         assertThat(server.inputReader().readLine()).isNull();
     }
@@ -85,15 +89,19 @@ class MainTest {
         Process server = start(
                 "--port",
                 "0",
+                "--secure-port",
+                "0",
                 "--data",
                 data(),
                 "--certificate",
                 certificate,
                 "--key",
                 made.key().toString());
-        String ready = server.inputReader().readLine();
-        assertThat(ready).matches("ready on https://localhost:\\d+");
-        HttpRequest request = HttpRequest.newBuilder(URI.create(ready.substring("ready on ".length()) + "/setup"))
+        BufferedReader out = server.inputReader(StandardCharsets.UTF_8);
+        assertThat(out.readLine()).matches("ready on http://localhost:\\d+");
+        String also = out.readLine();
+        assertThat(also).matches("also on https://localhost:\\d+");
+        HttpRequest request = HttpRequest.newBuilder(URI.create(also.substring("also on ".length()) + "/setup"))
                 .build();
         var answer = HttpClient.newBuilder().sslContext(made.trust()).build().send(request, BodyHandlers.ofString());
         assertThat(answer.version()).isEqualTo(HttpClient.Version.HTTP_2);
@@ -105,6 +113,17 @@ class MainTest {
         try (ServerSocket taken = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
             Process server = start("--data", data(), "--port", "" + taken.getLocalPort());
             assertCannotStart(server, "Port " + taken.getLocalPort() + " is taken");
+            Process secure = start(
+                    "--data",
+                    data(),
+                    "--port",
+                    "0",
+                    "--host",
+                    "127.0.0.1",
+                    "--open-to-network",
+                    "--secure-port",
+                    "" + taken.getLocalPort());
+            assertCannotStart(secure, "another port with --secure-port");
         }
     }
 
@@ -167,10 +186,16 @@ class MainTest {
 
     @Test
     void anOpenNetworkIsAllowedAndWarnedOf() throws Exception {
-        Process server = start("--port", "0", "--data", data(), "--host", "0.0.0.0", "--open-to-network");
-        assertThat(server.inputReader().readLine()).startsWith("ready on http://localhost:");
+        Process server = start("--port", "0", "--secure-port", "0", "--data", data(), "--open-to-network");
+        BufferedReader out = server.inputReader(StandardCharsets.UTF_8);
+        int port = URI.create(out.readLine().substring("ready on ".length())).getPort();
+        assertThat(status(port, "rinsebell.local")).isEqualTo(200);
+        assertThat(status(port, "example.org")).isEqualTo(421);
+        assertThat(out.readLine()).matches("also on https://rinsebell\\.local:\\d+( https://\\S+)*");
+        assertThat(out.readLine()).matches("other devices begin at http://\\S+:\\d+/trust");
+        assertThat(out.readLine()).matches("SHA-256 fingerprint of what they trust:( [0-9A-F]{4}){16}");
         server.toHandle().destroy();
-        assertThat(said(server)).contains("Warning").contains("cannot sign in yet");
+        assertThat(said(server)).contains("Warning").contains("by invitation only");
     }
 
     @Test
@@ -213,6 +238,11 @@ class MainTest {
 
     private static String said(Process process) throws IOException {
         return new String(process.getErrorStream().readAllBytes(), StandardCharsets.UTF_8);
+    }
+
+    private static int status(int port, String host) throws IOException {
+        return RawHttp.status(RawHttp.ask(
+                port, "GET /trust HTTP/1.1\r\nHost: " + host + ":" + port + "\r\nConnection: close\r\n\r\n"));
     }
 
     private static int status(String url) throws Exception {

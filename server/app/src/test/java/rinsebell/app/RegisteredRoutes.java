@@ -42,7 +42,8 @@ public final class RegisteredRoutes {
         LiveFloor.Paper paper = new LiveFloor.Paper(new Pages(), Words.british(), Assets.under("/assets"));
         try (DataFolder data = DataFolder.open(path);
                 SalonStore store = SalonStore.open(data, clock.now());
-                LiveSalon salon = new LiveSalon(kept(store, Keyring.open(data)), clock, paper, new AliveMarker(path))) {
+                LiveSalon salon = new LiveSalon(
+                        kept(store, Keyring.open(data)), clock, paper, new AliveMarker(path), Optional::empty)) {
             return registered(salon);
         }
     }

@@ -59,6 +59,11 @@ public final class RunningSalon implements AutoCloseable {
         return running().url();
     }
 
+    /** Over HTTPS, where it was told to serve that. */
+    public String secureUrl() {
+        return running().wayIn().orElseThrow().secure().get(0);
+    }
+
     /** A request to this server, for RestAssured. */
     public RequestSpecification request() {
         return new RequestSpecBuilder()

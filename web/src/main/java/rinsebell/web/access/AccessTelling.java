@@ -40,6 +40,21 @@ public final class AccessTelling {
         this.moment = moment;
     }
 
+    /** Whether devices may come over plain HTTP. */
+    public PlainPage.Sent plain(boolean may) {
+        var options = List.of(
+                new Option("no", moment.say("devices.plain.no"), !may),
+                new Option("yes", moment.say("devices.plain.yes"), may));
+        var hint = moment.say("devices.plain.cost");
+        var field = new Field(Field.Kind.CHOICE, "plain", moment.say("devices.plain.what"), "", options, hint, "");
+        return new PlainPage.Sent(
+                moment.say("devices.plain"),
+                DEVICES + "/plain",
+                List.of(field),
+                List.of(),
+                moment.say("devices.plain.keep"));
+    }
+
     /** @param seen when it asked for something last; null for not since the server started */
     public Row device(long id, String name, String purpose, Instant joined, @Nullable Instant seen) {
         var joinedAt = moment.say("devices.joined", moment.time().day(joined), moment.clock(joined));

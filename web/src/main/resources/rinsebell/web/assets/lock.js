@@ -45,7 +45,7 @@ function uncover() {
 function submit(event) {
   event.preventDefault();
   const body = new URLSearchParams(new FormData(event.target));
-  body.set("page", "/unlock/done");
+  body.set("page", "/me");
   ask("/unlock", { method: "POST", body }).catch(() => {});
 }
 

@@ -73,11 +73,16 @@ public final class Access implements Routes {
         routes.afterMatched(Access::mark);
     }
 
-    /** A page that a PIN has opened says so of itself, and its script locks it again. */
+    /**
+     * A page that a PIN has opened says so of itself, and its script locks it again; one that came over plain HTTP says what
+     * that costs.
+     */
     private static void mark(Context ctx) {
-        String page = ctx.attribute(OPENED) == null ? null : ctx.result();
+        String marks = (ctx.attribute(OPENED) == null ? "" : " data-private")
+                + (isPlain(ctx, Caller.of(ctx)) ? " data-plain" : "");
+        String page = marks.isEmpty() ? null : ctx.result();
         if (page != null && page.startsWith(HTML)) {
-            ctx.result(HTML + " data-private" + page.substring(HTML.length()));
+            ctx.result(HTML + marks + page.substring(HTML.length()));
         }
     }
 
@@ -91,7 +96,7 @@ public final class Access implements Routes {
             known.remember(ctx);
             present.see(known.device());
         });
-        Optional<ProblemCode> why = caller.isEmpty()
+        Optional<ProblemCode> why = caller.isEmpty() || isPlain(ctx, caller.get()) && !keyring.allowsPlain()
                 ? Optional.of(ProblemCode.STRANGER)
                 : matter.isPrivate() ? refused(ctx, caller.get(), matter) : Optional.empty();
         if (why.isEmpty()
@@ -108,6 +113,11 @@ public final class Access implements Routes {
             away.answer(ctx, code, matter);
             ctx.skipRemainingHandlers();
         });
+    }
+
+    /** Whether others on the network could read along. */
+    static boolean isPlain(Context ctx, Caller caller) {
+        return !caller.isOwn() && !ctx.req().isSecure();
     }
 
     private Matter matter(Context ctx) {
@@ -143,7 +153,7 @@ public final class Access implements Routes {
     }
 
     private Optional<ProblemCode> refused(Context ctx, Caller caller, Matter matter) {
-        if (!caller.isOwn() && !ctx.req().isSecure()) {
+        if (isPlain(ctx, caller)) {
             return Optional.of(ProblemCode.READ_ALONG);
         }
         if (isOpenYet(caller)) {

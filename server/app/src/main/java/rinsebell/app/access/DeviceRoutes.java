@@ -4,7 +4,9 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.LongConsumer;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import rinsebell.app.door.HostNames;
 import rinsebell.app.door.Matter;
@@ -14,6 +16,7 @@ import rinsebell.app.page.FormBody;
 import rinsebell.app.page.LiveFloor;
 import rinsebell.app.page.PageRoutes;
 import rinsebell.app.press.PressRoutes;
+import rinsebell.app.trust.WayIn;
 import rinsebell.db.Keyring;
 import rinsebell.web.access.AccessTelling;
 import rinsebell.web.access.PlainPage;
@@ -37,16 +40,22 @@ final class DeviceRoutes implements Routes {
     private final Access access;
     private final Present present;
     private final LongConsumer out;
+    private final Supplier<Optional<WayIn>> wayIn;
 
-    /** @param out is told the number of each that is thrown out */
+    /**
+     * @param out is told the number of each that is thrown out
+     * @param wayIn how other devices reach the server; empty where they can't
+     */
     DeviceRoutes(
             LiveFloor live,
             Keyring keyring,
             Invitations invitations,
             Access access,
             Present present,
-            LongConsumer out) {
+            LongConsumer out,
+            Supplier<Optional<WayIn>> wayIn) {
         this.out = out;
+        this.wayIn = wayIn;
         this.live = live;
         this.keyring = keyring;
         this.invitations = invitations;
@@ -58,6 +67,7 @@ final class DeviceRoutes implements Routes {
     public void addTo(RoutesConfig routes) {
         routes.get(AccessTelling.DEVICES, this::list, Matter.DEVICES);
         routes.post(AccessTelling.DEVICES, this::invite, Matter.DEVICES);
+        routes.post(AccessTelling.DEVICES + "/plain", this::allowPlain, Matter.DEVICES);
         routes.post(AccessTelling.DEVICES + "/{id}/throw-out", this::throwOut, Matter.DEVICES);
     }
 
@@ -100,11 +110,23 @@ final class DeviceRoutes implements Routes {
     /** The door lets only names in under which this server is known. */
     private Shown shown(Context ctx, Moment moment, Invitations.Invitation invitation) {
         var code = invitations.invite(invitation);
-        var join = ctx.scheme() + "://" + ctx.host() + JoinRoutes.JOIN;
-        var detail = HostNames.isLoopback(String.valueOf(ctx.host()))
+        var isLocal = HostNames.isLoopback(String.valueOf(ctx.host()));
+        var way = wayIn.get();
+        var here = ctx.scheme() + "://" + ctx.host();
+        var join = (isLocal ? way.map(one -> one.secure().get(0)).orElse(here) : here) + JoinRoutes.JOIN;
+        var detail = isLocal && way.isEmpty()
                 ? moment.say("devices.local")
-                : moment.say("devices.shown.detail", join);
+                : moment.say("devices.shown.detail", join)
+                        + way.filter(one -> one.fingerprint().isPresent())
+                                .map(one -> " " + moment.say("devices.trust_first", one.welcome()))
+                                .orElse("");
         return new Shown(moment.say("devices.shown", invitation.name()), detail, QrCode.of(join + "/" + code), code);
+    }
+
+    private void allowPlain(Context ctx) {
+        keyring.allowPlain(
+                FormBody.read(ctx).first("plain").filter("yes"::equals).isPresent());
+        PressRoutes.go(ctx, AccessTelling.DEVICES);
     }
 
     private void throwOut(Context ctx) {
@@ -137,7 +159,7 @@ final class DeviceRoutes implements Routes {
                                 telling.part(rows.isEmpty() ? "devices.none" : "devices.in", rows),
                                 Links.part(telling, moment)),
                         null,
-                        List.of(form)),
+                        List.of(form, telling.plain(keyring.allowsPlain()))),
                 moment));
     }
 

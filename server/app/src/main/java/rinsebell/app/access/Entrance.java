@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.LongConsumer;
 import java.util.function.LongSupplier;
+import java.util.function.Supplier;
 import rinsebell.app.door.Caller;
 import rinsebell.app.door.Matter;
 import rinsebell.app.door.Numbered;
@@ -14,6 +15,7 @@ import rinsebell.app.door.ProblemCode;
 import rinsebell.app.door.ProblemText;
 import rinsebell.app.door.Routes;
 import rinsebell.app.page.LiveFloor;
+import rinsebell.app.trust.WayIn;
 import rinsebell.db.Keyring;
 import rinsebell.floor.Fact;
 import rinsebell.floor.Floor;
@@ -33,8 +35,10 @@ public final class Entrance {
     /**
      * @param nanos a clock that nobody can set
      * @param out is told the number of each device that is thrown out
+     * @param wayIn how other devices reach the server; empty where they can't
      */
-    public Entrance(Keyring keyring, LiveFloor live, LongSupplier nanos, LongConsumer out) {
+    public Entrance(
+            Keyring keyring, LiveFloor live, LongSupplier nanos, LongConsumer out, Supplier<Optional<WayIn>> wayIn) {
         this.live = live;
         Unlocked unlocked = new Unlocked(nanos);
         Guesses guesses = new Guesses(nanos);
@@ -49,10 +53,17 @@ public final class Entrance {
                 access,
                 join,
                 unlock,
-                new DeviceRoutes(live, keyring, invitations, access, present, device -> {
-                    unlocked.lockDevice(device);
-                    out.accept(device);
-                }),
+                new DeviceRoutes(
+                        live,
+                        keyring,
+                        invitations,
+                        access,
+                        present,
+                        device -> {
+                            unlocked.lockDevice(device);
+                            out.accept(device);
+                        },
+                        wayIn),
                 new PinRoutes(live, keyring, access, unlocked, guesses),
                 new RightsRoutes(live),
                 new MeRoutes(live));

@@ -5,6 +5,7 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.util.Optional;
 import rinsebell.app.door.Cookies;
+import rinsebell.app.door.Door;
 import rinsebell.app.door.Key;
 import rinsebell.app.door.Matter;
 import rinsebell.app.door.Routes;
@@ -39,14 +40,14 @@ final class JoinRoutes implements Routes {
 
     @Override
     public void addTo(RoutesConfig routes) {
-        routes.get(JOIN, ctx -> show(ctx, new JoinPage("", "", "")), Matter.OPEN);
+        routes.get(JOIN, ctx -> show(ctx, JoinPage.ASKING), Matter.OPEN);
         routes.get(JOIN + "/{code}", this::look, Matter.OPEN);
         routes.post(JOIN, this::join, Matter.OPEN);
     }
 
     /** The one page of a stranger, whatever was asked for. */
     void turnAway(Context ctx) {
-        show(ctx.status(FORBIDDEN), new JoinPage("", "", ""));
+        show(ctx.status(FORBIDDEN), JoinPage.ASKING);
     }
 
     private void look(Context ctx) {
@@ -54,19 +55,23 @@ final class JoinRoutes implements Routes {
         var moment = live.moment();
         var page = invitations
                 .look(code)
-                .map(one -> new JoinPage("", code, new AccessTelling(moment).willBe(one.name(), one.purpose())))
+                .map(one -> JoinPage.invited(code, new AccessTelling(moment).willBe(one.name(), one.purpose())))
                 .orElseGet(() -> wrong(moment));
         show(page.isInvited() ? ctx : ctx.status(NOT_FOUND), page);
     }
 
     private static JoinPage wrong(Moment moment) {
-        return new JoinPage(moment.say("join.wrong"), "", "");
+        return JoinPage.wrong(moment.say("join.wrong"));
     }
 
     /** A device that is in already, and comes in as something else, is out as what it was. */
     private void join(Context ctx) {
         var code = FormBody.read(ctx).first("code").orElse("");
         var moment = live.moment();
+        if (isPlain(ctx) && !keyring.allowsPlain()) {
+            turnAway(ctx);
+            return;
+        }
         Optional<Invitations.Invitation> invitation = invitations.take(code);
         if (invitation.isEmpty()) {
             show(ctx.status(UNPROCESSABLE), wrong(moment));
@@ -90,8 +95,12 @@ final class JoinRoutes implements Routes {
         };
     }
 
+    private static boolean isPlain(Context ctx) {
+        return !ctx.req().isSecure() && !Door.isAtTheServer(ctx);
+    }
+
     private void show(Context ctx, JoinPage page) {
         ctx.header("Cache-Control", "no-store").header("Referrer-Policy", "no-referrer");
-        ctx.html(live.page(page, live.moment()));
+        ctx.html(live.page(isPlain(ctx) ? page.plainly(keyring.allowsPlain()) : page, live.moment()));
     }
 }

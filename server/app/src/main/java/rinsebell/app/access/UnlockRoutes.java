@@ -61,7 +61,6 @@ final class UnlockRoutes implements Routes {
         routes.post(AccessTelling.LOCK, this::lock, Matter.SIGNAL);
         // A page on which somebody types tells so, and is not locked meanwhile.
         routes.post(AccessTelling.UNLOCK + "/stay", ctx -> ctx.status(204), Matter.OWN_PIN);
-        routes.get(AccessTelling.UNLOCK + "/done", ctx -> ctx.status(204), Matter.OWN_PIN);
     }
 
     /**
@@ -125,7 +124,7 @@ final class UnlockRoutes implements Routes {
 
     private void unlock(Context ctx) {
         var caller = Caller.of(ctx);
-        if (!caller.isOwn() && !ctx.req().isSecure()) {
+        if (Access.isPlain(ctx, caller)) {
             throw Problem.of(ProblemCode.READ_ALONG).thrown();
         }
         var typed = FormBody.read(ctx);

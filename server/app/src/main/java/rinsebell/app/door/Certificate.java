@@ -21,7 +21,6 @@ import java.util.Date;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.eclipse.jetty.util.ssl.SslContextFactory;
 
 /** What this server shows to say who it is: a chain of certificates and the private key of the first (RFC 7468, PEM). */
 public final class Certificate {
@@ -38,6 +37,15 @@ public final class Certificate {
     private Certificate(List<X509Certificate> chain, PrivateKey key) {
         this.chain = chain;
         this.key = key;
+    }
+
+    /**
+     * One that was made here.
+     *
+     * @param chain the certificate, then whoever vouches for it, one after another
+     */
+    public static Certificate of(List<X509Certificate> chain, PrivateKey key) {
+        return new Certificate(List.copyOf(chain), key);
     }
 
     /**
@@ -128,8 +136,21 @@ public final class Certificate {
         throw new CertificateUnfit("The key in " + file + " is damaged, or of none of these kinds: " + KINDS + ".");
     }
 
-    /** What the one signs, the other knows as its own. */
-    private static boolean belongTogether(X509Certificate certificate, PrivateKey key) {
+    public List<X509Certificate> chain() {
+        return chain;
+    }
+
+    public PrivateKey key() {
+        return key;
+    }
+
+    /** Until when it holds. */
+    public Instant ends() {
+        return chain.get(0).getNotAfter().toInstant();
+    }
+
+    /** Whether what the one signs, the other knows as its own. */
+    public static boolean belongTogether(X509Certificate certificate, PrivateKey key) {
         try {
             Signature signature = Signature.getInstance(signing(key));
             signature.initSign(key);
@@ -151,17 +172,13 @@ public final class Certificate {
         };
     }
 
-    /** As the server's connections take it; it lies in memory only. */
-    SslContextFactory.Server context() {
+    /** As the server's connections take it; it lies in memory only, under no password. */
+    KeyStore store() {
         try {
             KeyStore store = KeyStore.getInstance("PKCS12");
             store.load(null, null);
             store.setKeyEntry("server", key, new char[0], chain.toArray(X509Certificate[]::new));
-            SslContextFactory.Server context = new SslContextFactory.Server();
-            context.setKeyStore(store);
-            context.setKeyStorePassword("");
-            context.setSniRequired(false);
-            return context;
+            return store;
         } catch (GeneralSecurityException | IOException e) {
             throw new IllegalStateException("every JDK keeps keys in memory", e);
         }

@@ -5,7 +5,7 @@ public final class CertificateUnfit extends Exception {
 
     private static final long serialVersionUID = 1;
 
-    CertificateUnfit(String reason) {
+    public CertificateUnfit(String reason) {
         super(reason);
     }
 }

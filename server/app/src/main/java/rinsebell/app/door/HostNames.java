@@ -2,7 +2,7 @@ package rinsebell.app.door;
 
 import java.util.Locale;
 import java.util.Set;
-import java.util.stream.Collectors;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -16,9 +16,9 @@ public final class HostNames {
 
     private static final Set<String> LOOPBACK = Set.of("localhost", "127.0.0.1", "[::1]");
 
-    private final Set<String> names;
+    private final Supplier<Set<String>> names;
 
-    private HostNames(Set<String> names) {
+    private HostNames(Supplier<Set<String>> names) {
         this.names = names;
     }
 
@@ -29,9 +29,17 @@ public final class HostNames {
      *     the request came in on
      */
     public static HostNames loopbackAnd(Set<String> more) {
-        return new HostNames(Stream.concat(LOOPBACK.stream(), more.stream())
-                .map(name -> name.toLowerCase(Locale.ROOT))
-                .collect(Collectors.toUnmodifiableSet()));
+        return loopbackAnd(() -> more);
+    }
+
+    /** The same where they change with the network; asked for again with each request. */
+    public static HostNames loopbackAnd(Supplier<Set<String>> more) {
+        return new HostNames(more);
+    }
+
+    /** The name alone. */
+    public static String withoutPort(String name) {
+        return hasPort(name) ? name.substring(0, name.lastIndexOf(':')) : name;
     }
 
     /** Whether no other machine finds what is called so, with or without a port. */
@@ -51,7 +59,8 @@ public final class HostNames {
             return false;
         }
         String named = host.toLowerCase(Locale.ROOT);
-        return names.stream()
+        return Stream.concat(LOOPBACK.stream(), names.get().stream())
+                .map(name -> name.toLowerCase(Locale.ROOT))
                 .anyMatch(name -> named.equals(withPort(name, port)) || (port == usual && named.equals(name)));
     }
 

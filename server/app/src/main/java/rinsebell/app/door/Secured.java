@@ -19,7 +19,7 @@ final class Secured {
 
     private Secured() {}
 
-    static ServerConnector connector(Server server, HttpConfiguration plain, Certificate certificate) {
+    static ServerConnector connector(Server server, HttpConfiguration plain, Shown shown) {
         HttpConfiguration http = new HttpConfiguration(plain);
         // The door looks at Host by itself, and a name that the certificate lacks is the browser's to complain of.
         http.addCustomizer(new SecureRequestCustomizer(false));
@@ -27,7 +27,7 @@ final class Secured {
         HTTP2ServerConnectionFactory two = new Http2(http);
         ALPNServerConnectionFactory chosen = new ALPNServerConnectionFactory();
         chosen.setDefaultProtocol(HttpVersion.HTTP_1_1.asString());
-        SslConnectionFactory tls = new SslConnectionFactory(certificate.context(), chosen.getProtocol());
+        SslConnectionFactory tls = new SslConnectionFactory(shown.context(), chosen.getProtocol());
         return new ServerConnector(server, tls, chosen, two, one);
     }
 

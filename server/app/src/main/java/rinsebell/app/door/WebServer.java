@@ -11,9 +11,10 @@ import java.io.IOException;
 import java.util.List;
 import org.eclipse.jetty.server.AbstractConnector;
 import org.eclipse.jetty.server.Connector;
+import org.eclipse.jetty.server.HttpConfiguration;
+import org.eclipse.jetty.server.HttpConnectionFactory;
 import org.eclipse.jetty.server.Server;
 import org.eclipse.jetty.server.ServerConnector;
-import org.jspecify.annotations.Nullable;
 import rinsebell.app.thread.Threads;
 
 /** The HTTP server: the door and the routes behind it. */
@@ -33,25 +34,20 @@ public final class WebServer implements AutoCloseable {
 
     private final Javalin javalin;
 
-    /**
-     * Prepares the server; nobody can reach it before {@link #listen}.
-     *
-     * @param certificate for HTTPS; null for HTTP
-     */
-    public WebServer(Door door, List<Routes> routes, @Nullable Certificate certificate) {
+    /** Prepares the server; nobody can reach it before {@link #listen}. */
+    public WebServer(Door door, List<Routes> routes) {
         javalin = Javalin.create(config -> {
             quieten(config);
             config.jsonMapper(new JavalinJackson(JSON, false));
             config.concurrency.useVirtualThreads = Threads.virtualAvailable();
             config.jetty.modifyServer(WebServer::stopGently);
-            secure(config, certificate);
             door.addTo(config);
             routes.forEach(group -> group.addTo(config.routes));
         });
     }
 
     /**
-     * Opens the port.
+     * Opens the port for HTTP, on which everything begins.
      *
      * @param address of this machine
      * @param port to listen on, 0 for any free one
@@ -66,24 +62,44 @@ public final class WebServer implements AutoCloseable {
         }
     }
 
-    /** Closes the port and lets requests in flight finish. */
+    /**
+     * Opens another port, for HTTPS and HTTP/2.
+     *
+     * @param address of this machine
+     * @param port to listen on, 0 for any free one
+     * @return the port
+     * @throws IOException when the port is taken or may not be used
+     */
+    public int listenSecurely(String address, int port, Shown shown) throws IOException {
+        Server server = javalin.jettyServer().server();
+        ServerConnector connector = Secured.connector(server, configuration(server), shown);
+        connector.setHost(address);
+        connector.setPort(port);
+        connector.open();
+        server.addConnector(connector);
+        server.manage(connector);
+        try {
+            connector.start();
+        } catch (Exception e) {
+            throw new IOException(e.getMessage(), e);
+        }
+        return connector.getLocalPort();
+    }
+
+    /** The same for every port. */
+    private static HttpConfiguration configuration(Server server) {
+        return server.getConnectors()[0]
+                .getConnectionFactory(HttpConnectionFactory.class)
+                .getHttpConfiguration();
+    }
+
+    /** Closes every port and lets requests in flight finish. */
     @Override
     public void close() {
         for (Connector connector : javalin.jettyServer().server().getConnectors()) {
             ((AbstractConnector) connector).setShutdownIdleTimeout(LINGER_MILLIS);
         }
         javalin.stop();
-    }
-
-    private static void secure(JavalinConfig config, @Nullable Certificate certificate) {
-        if (certificate != null) {
-            config.jetty.addConnector((server, http) -> {
-                ServerConnector connector = Secured.connector(server, http, certificate);
-                connector.setHost(config.jetty.host);
-                connector.setPort(config.jetty.port);
-                return connector;
-            });
-        }
     }
 
     private static void quieten(JavalinConfig config) {

@@ -36,7 +36,7 @@ class ComingInTest {
     }
 
     private Tablet stranger() {
-        return Tablet.onTheNetwork(house.salon);
+        return Tablet.overHttps(house.salon);
     }
 
     @ParameterizedTest

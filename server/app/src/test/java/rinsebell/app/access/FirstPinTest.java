@@ -93,13 +93,22 @@ class FirstPinTest {
                 .asString();
         var code = page.replaceAll("(?s).*<p class=\"typed\">([0-9A-Z-]+)</p>.*", "$1");
         var tablet = Tablet.onTheNetwork(salon);
+        assertThat(tablet.post("/join", Map.of("code", code)).statusCode())
+                .as("unless a manager allows it")
+                .isEqualTo(403);
+        assertThat(own.post("/devices/plain", Map.of("plain", "yes")).statusCode())
+                .isEqualTo(303);
         assertThat(tablet.post("/join", Map.of("code", code)).statusCode()).isEqualTo(303);
-        assertThat(tablet.get("/desk").statusCode()).isEqualTo(200);
+        assertThat(tablet.get("/desk").asString())
+                .startsWith("<!doctype html>\n<html data-plain ")
+                .contains("Others on this network can read along");
         var refused = tablet.get("/clients");
         assertThat(refused.statusCode()).isEqualTo(403);
         assertThat(refused.asString()).contains("Not over this connection").doesNotContain("type=\"password\"");
         assertThat(tablet.post("/unlock", Map.of("person", "2", "pin", PIN)).statusCode())
                 .isEqualTo(403);
+        own.post("/devices/plain", Map.of("plain", "no"));
+        assertThat(tablet.get("/desk").statusCode()).isEqualTo(403);
     }
 
     @Test

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import javax.net.ssl.SSLContext;
 import rinsebell.app.RunningSalon;
 import rinsebell.app.http.TestCertificate;
 import rinsebell.floor.salon.Role;
@@ -21,16 +22,19 @@ final class SalonWithStaff implements AutoCloseable {
 
     private static final Pattern CODE = Pattern.compile("<p class=\"typed\">([0-9A-Z-]{14})</p>");
 
+    private final TestCertificate certificate;
     final RunningSalon salon;
     final Map<Role, Long> staff = new EnumMap<>(Role.class);
     final Tablet own;
 
     SalonWithStaff(Path folder) throws Exception {
-        var certificate = new TestCertificate(Files.createDirectories(folder.resolve("certificate")), "EC", "-1d", 30);
+        certificate = new TestCertificate(Files.createDirectories(folder.resolve("certificate")), "EC", "-1d", 30);
         salon = new RunningSalon(
                 folder.resolve("data"),
                 "--name",
                 Tablet.NAME,
+                "--secure-port",
+                "0",
                 "--certificate",
                 certificate.certificate().toString(),
                 "--key",
@@ -55,6 +59,10 @@ final class SalonWithStaff implements AutoCloseable {
                 choosePin(own, role, pin(Role.MANAGER));
             }
         }
+    }
+
+    SSLContext trust() throws Exception {
+        return certificate.trust();
     }
 
     static String pin(Role role) {
@@ -91,7 +99,7 @@ final class SalonWithStaff implements AutoCloseable {
 
     /** A tablet on the network that has come in. */
     Tablet tablet(String name, String purpose) {
-        var tablet = Tablet.onTheNetwork(salon);
+        var tablet = Tablet.overHttps(salon);
         var answer = tablet.post("/join", Map.of("code", invitation(name, purpose)));
         assertThat(answer.statusCode()).as(answer.asString()).isEqualTo(303);
         return tablet;

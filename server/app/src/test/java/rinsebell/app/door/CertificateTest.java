@@ -38,7 +38,7 @@ class CertificateTest {
     @ValueSource(strings = {"EC", "RSA", "Ed25519"})
     void everyUsualKindOfKeyIsRead(String kind) throws Exception {
         TestCertificate made = made(kind + "-of-a-kind", kind);
-        assertThat(Certificate.read(made.certificate(), made.key(), NOW).context())
+        assertThat(new Shown(Certificate.read(made.certificate(), made.key(), NOW)).context())
                 .isNotNull();
     }
 

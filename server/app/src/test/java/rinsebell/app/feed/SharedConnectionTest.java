@@ -27,6 +27,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rinsebell.app.door.Certificate;
+import rinsebell.app.door.Shown;
 import rinsebell.app.http.ServerUnderTest;
 import rinsebell.app.http.TestCertificate;
 import rinsebell.app.time.MachineTime;
@@ -61,7 +62,7 @@ class SharedConnectionTest {
     void start() throws Exception {
         TestCertificate made = new TestCertificate(folder, "EC", "-1d", 30);
         Instant now = Instant.ofEpochMilli(new MachineTime().wallMillis());
-        server = new ServerUnderTest(List.of(routes), Certificate.read(made.certificate(), made.key(), now));
+        server = new ServerUnderTest(List.of(routes), new Shown(Certificate.read(made.certificate(), made.key(), now)));
         client = HttpClient.newBuilder().sslContext(made.trust()).build();
     }
 
@@ -72,7 +73,7 @@ class SharedConnectionTest {
     }
 
     private HttpRequest.Builder ask(String path) {
-        return HttpRequest.newBuilder(URI.create("https://localhost:" + server.port() + path));
+        return HttpRequest.newBuilder(URI.create("https://localhost:" + server.securePort() + path));
     }
 
     /** Takes events in, or none from some moment on: then the window of its stream fills (RFC 9113, section 5.2). */
@@ -169,7 +170,7 @@ class SharedConnectionTest {
 
     @Test
     void ourOwnOriginIsTheOneUnderHttps() throws Exception {
-        String ours = "https://localhost:" + server.port();
+        String ours = "https://localhost:" + server.securePort();
         assertThat(status(ours)).isEqualTo(200);
         assertThat(status(ours.replace("https", "http"))).isEqualTo(403);
         assertThat(status("https://example.org")).isEqualTo(403);

@@ -12,11 +12,11 @@ import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import rinsebell.app.asset.AssetRoutes;
-import rinsebell.app.door.Certificate;
 import rinsebell.app.door.Door;
 import rinsebell.app.door.HostNames;
 import rinsebell.app.door.ProblemText;
 import rinsebell.app.door.Routes;
+import rinsebell.app.door.Shown;
 import rinsebell.app.door.WebServer;
 import rinsebell.web.Assets;
 import rinsebell.web.Pages;
@@ -30,20 +30,18 @@ public final class ServerUnderTest implements AutoCloseable {
 
     private final WebServer server;
     private final int port;
+    private final int securePort;
 
     public ServerUnderTest(List<Routes> routes) {
         this(routes, null);
     }
 
-    /** @param certificate for HTTPS; null for HTTP */
-    public ServerUnderTest(List<Routes> routes, @Nullable Certificate certificate) {
-        server = new WebServer(new Door(HostNames.loopbackAnd(Set.of()), problemText()), routes, certificate);
-        port = listen(server);
-    }
-
-    private static int listen(WebServer server) {
+    /** @param shown for HTTPS beside HTTP; null for HTTP alone */
+    public ServerUnderTest(List<Routes> routes, @Nullable Shown shown) {
+        server = new WebServer(new Door(HostNames.loopbackAnd(Set.of()), problemText()), routes);
         try {
-            return server.listen("127.0.0.1", 0);
+            port = server.listen("127.0.0.1", 0);
+            securePort = shown == null ? 0 : server.listenSecurely("127.0.0.1", 0, shown);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -59,6 +57,11 @@ public final class ServerUnderTest implements AutoCloseable {
 
     public int port() {
         return port;
+    }
+
+    /** Of HTTPS. */
+    public int securePort() {
+        return securePort;
     }
 
     public String url(String path) {

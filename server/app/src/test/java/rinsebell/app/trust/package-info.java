@@ -1,0 +1,4 @@
+@NullMarked
+package rinsebell.app.trust;
+
+import org.jspecify.annotations.NullMarked;
