@@ -5,6 +5,7 @@ import java.net.Inet4Address;
 import java.net.InetAddress;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
 import javax.jmdns.JmDNS;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -30,7 +31,7 @@ final class NetworkName implements AutoCloseable {
         String name();
 
         @Override
-        void close() throws IOException;
+        void close();
     }
 
     private final String name;
@@ -56,11 +57,20 @@ final class NetworkName implements AutoCloseable {
                 return network.getHostName();
             }
 
+            /** Taking leave takes the library two seconds, for which no stop should wait. */
             @Override
-            public void close() throws IOException {
-                network.close();
+            public void close() {
+                var unused = CompletableFuture.runAsync(() -> takeLeave(network));
             }
         };
+    }
+
+    private static void takeLeave(JmDNS network) {
+        try {
+            network.close();
+        } catch (IOException e) {
+            LOG.debug("nobody is told that the name is free again", e);
+        }
     }
 
     /** Tells every network on which this machine has such an address; nothing new for those that it had before. */
@@ -107,13 +117,7 @@ final class NetworkName implements AutoCloseable {
 
     @Override
     public void close() {
-        for (Announced one : announced) {
-            try {
-                one.close();
-            } catch (IOException e) {
-                LOG.debug("nobody is told that the name is free again", e);
-            }
-        }
+        announced.forEach(Announced::close);
         announced.clear();
     }
 }

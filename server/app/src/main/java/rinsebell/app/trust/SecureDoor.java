@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -118,17 +119,28 @@ public final class SecureDoor implements AutoCloseable {
 
     /** How other devices come in, by the ports that are open. */
     public WayIn wayIn(int plain, int secure) {
-        List<String> all = whereabouts.inLinks().stream()
-                .map(host -> "https://" + host + (hasPort(host) || secure == USUAL_PORT ? "" : ":" + secure))
+        Set<String> outside = outside();
+        List<String> believed = whereabouts.inLinks().stream()
+                .filter(host -> !outside.contains(HostNames.withoutPort(host)))
                 .toList();
         return new WayIn(
-                all,
+                (believed.isEmpty() ? List.of("localhost") : believed)
+                        .stream().map(host -> secure(host, secure)).toList(),
                 "http://" + whereabouts.surest() + ":" + plain + TrustRoutes.PAGE,
                 authority().map(Authority::fingerprint));
     }
 
-    private static boolean hasPort(String host) {
-        return !HostNames.withoutPort(host).equals(host);
+    private static String secure(String host, int port) {
+        boolean isWhole = port == USUAL_PORT || !HostNames.withoutPort(host).equals(host);
+        return "https://" + host + (isWhole ? "" : ":" + port);
+    }
+
+    /** Under these nobody would believe this server. */
+    private Set<String> outside() {
+        return authority().stream()
+                .flatMap(known -> known.outside(whereabouts.now()).stream())
+                .map(Reach::told)
+                .collect(Collectors.toSet());
     }
 
     @Override

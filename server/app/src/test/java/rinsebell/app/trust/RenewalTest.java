@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -90,7 +91,7 @@ class RenewalTest {
         }
     }
 
-    private static java.util.List<String> addresses(Certificate certificate) throws Exception {
+    private static List<String> addresses(Certificate certificate) throws Exception {
         return certificate.chain().get(0).getSubjectAlternativeNames().stream()
                 .map(name -> String.valueOf(name.get(1)))
                 .toList();
@@ -176,5 +177,21 @@ class RenewalTest {
                 .isInstanceOf(CertificateUnfit.class)
                 .hasMessageContaining("ended at")
                 .hasMessageContaining("move the folder");
+    }
+
+    /** A name that came later, and an address that is not private: a device would refuse the server under them. */
+    @Test
+    void noDeviceIsSentWhereItWouldBelieveNobody() throws Exception {
+        opened(InetAddress.getByName("192.168.1.7"), "colour.test").close();
+        try (SecureDoor door = opened(InetAddress.getByName("203.0.113.7"), "colour.test", "later.test")) {
+            assertThat(door.wayIn(8460, 443))
+                    .isEqualTo(new WayIn(
+                            List.of("https://rinsebell.local", "https://colour.test"),
+                            "http://203.0.113.7:8460/trust",
+                            door.authority().map(Authority::fingerprint)));
+        }
+        try (SecureDoor door = opened(InetAddress.getByName("203.0.113.7"), "other.local")) {
+            assertThat(door.wayIn(8460, 8461).secure()).containsExactly("https://localhost:8461");
+        }
     }
 }
