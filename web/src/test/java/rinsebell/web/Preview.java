@@ -53,6 +53,12 @@ final class Preview {
         samples.put("look-ins-made", LookSamples.made());
         samples.put("trust", TrustSamples.page());
         samples.put("trust-at-once", TrustSamples.atOnce());
+        samples.put("join", AccessSamples.stranger());
+        samples.put("join-invited", AccessSamples.invited());
+        samples.put("join-plain", AccessSamples.plainly());
+        samples.put("devices", AccessSamples.devices());
+        samples.put("unlock", AccessSamples.unlock());
+        samples.put("rights", AccessSamples.rights());
         var calm = HeadSamples.calm();
         samples.put("chair-done", new ChairPage(FormSamples.answered(calm.shell(), FormSamples.done()), calm.panel()));
         samples.put(
