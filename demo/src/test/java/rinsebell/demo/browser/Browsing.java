@@ -27,6 +27,9 @@ final class Browsing implements AutoCloseable {
     /** A page that was opened by the test and by nobody's touch may not sound, and asks for it all the same. */
     private static final String UNTOUCHED = "The AudioContext was not allowed to start";
 
+    /** By which other machines know the server; browsers here find it on this one. */
+    static final String NAME = "salon.test";
+
     private static final double PATIENCE_MILLIS = 10_000;
 
     private static final List<String> QUIET = List.of(
@@ -37,7 +40,9 @@ final class Browsing implements AutoCloseable {
             "--disable-background-networking",
             "--disable-component-update",
             "--disable-sync",
-            "--hide-scrollbars");
+            "--hide-scrollbars",
+            // A name of a network that has no other way to know it.
+            "--host-resolver-rules=MAP " + NAME + " 127.0.0.1");
 
     private final Playwright playwright;
     private final Browser browser;

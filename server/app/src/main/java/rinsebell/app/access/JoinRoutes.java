@@ -100,7 +100,7 @@ final class JoinRoutes implements Routes {
     }
 
     private void show(Context ctx, JoinPage page) {
-        ctx.header("Cache-Control", "no-store").header("Referrer-Policy", "no-referrer");
+        ctx.header("Cache-Control", "no-store");
         ctx.html(live.page(isPlain(ctx) ? page.plainly(keyring.allowsPlain()) : page, live.moment()));
     }
 }
