@@ -13,6 +13,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -58,7 +59,10 @@ final class Browsing implements AutoCloseable {
         this(Map.of("HOME", home.folder().toString()));
     }
 
-    private Browsing(Map<String, String> environment) {
+    /** @param changed of the environment that the test itself runs in */
+    private Browsing(Map<String, String> changed) {
+        var environment = new HashMap<>(System.getenv());
+        environment.putAll(changed);
         PlaywrightAssertions.setDefaultAssertionTimeout(PATIENCE_MILLIS);
         playwright = Playwright.create(
                 new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));

@@ -69,9 +69,7 @@ public final class SecureDoor implements AutoCloseable {
     }
 
     private static @Nullable NetworkName named(Whereabouts whereabouts) {
-        return whereabouts.isReached()
-                ? whereabouts.ownName().map(NetworkName::by).orElse(null)
-                : null;
+        return whereabouts.ownName().map(NetworkName::by).orElse(null);
     }
 
     private static Instant now(TimeSources time) {

@@ -142,9 +142,4 @@ public final class Whereabouts {
                 .findFirst()
                 .orElseGet(() -> HostNames.withoutPort(inLinks().get(0)));
     }
-
-    /** Whether any other machine reaches it. */
-    boolean isReached() {
-        return !bound.isLoopbackAddress();
-    }
 }

@@ -4,9 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.net.InetAddress;
+import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import rinsebell.app.time.TimeByHand;
 
 /** When the name is told, and to which networks; how it is told is the library's. */
 class NetworkNameTest {
@@ -59,5 +64,21 @@ class NetworkNameTest {
         refused.announceOn(addresses("192.168.1.7"));
         refused.announceOn(addresses("192.168.1.7"));
         assertThat(asked).containsExactly("192.168.1.7", "192.168.1.7");
+    }
+
+    @Test
+    void aServerThatNoOtherMachineReachesTellsNobody(@TempDir Path folder) throws Exception {
+        assertThat(toldBy(folder, "127.0.0.1")).isEmpty();
+        assertThat(toldBy(folder, "192.168.1.7")).containsExactly("rinsebell on 192.168.1.7");
+    }
+
+    private List<String> toldBy(Path folder, String bound) throws Exception {
+        Whereabouts here = new Whereabouts(Set.of(), InetAddress.getByName(bound));
+        TimeByHand time = new TimeByHand(Instant.parse("2026-11-28T10:00:00Z"));
+        SecureDoor door = new SecureDoor(Vouched.in(folder.resolve(bound), here, time.wall()), here, name, time);
+        door.round();
+        List<String> then = List.copyOf(told);
+        door.close();
+        return then;
     }
 }
