@@ -31,7 +31,7 @@ class DevicesIT {
 
             choosesAPin(own, demo.url());
             tablet.navigate(address + "/join/" + invitation(own, demo.url()));
-            assertThat(tablet.locator("main")).containsText("Tablet at chair 3");
+            assertThat(tablet.locator("main")).containsText("Tablet at chair 1");
             tablet.locator("main button").click();
             tablet.waitForURL(Pattern.compile(".*/visits/\\d+"));
 
@@ -56,8 +56,8 @@ class DevicesIT {
 
     private static String invitation(Page own, String url) throws Exception {
         own.navigate(url + "/devices");
-        own.locator("#name").fill("Tablet at chair 3");
-        own.locator("#purpose").selectOption("chair-3");
+        own.locator("#name").fill("Tablet at chair 1");
+        own.locator("#purpose").selectOption("chair-1");
         own.locator("main button", new Page.LocatorOptions().setHasText("Show the code"))
                 .click();
         var code = own.locator(".made .typed").textContent();
@@ -72,12 +72,12 @@ class DevicesIT {
         tablet.locator("main form[action$='/discomfort'] button").last().click();
         assertThat(answer).not().containsText("Who presses?");
         assertThat(answer.locator(".said")).isVisible();
-        tablet.locator("main form[action$='/scalp'] button").first().click();
+        tablet.locator("main form[action$='/foils-out'] button").first().click();
         assertThat(answer).containsText("Who presses?");
         answer.locator("button", new com.microsoft.playwright.Locator.LocatorOptions().setHasText("Tamsin"))
                 .click();
         assertThat(answer).not().containsText("Who presses?");
-        tablet.locator("main form[action$='/scalp'] button").first().click();
+        tablet.locator("main form[action$='/foils-out'] button").first().click();
         assertThat(answer).not().containsText("Who presses?");
     }
 
