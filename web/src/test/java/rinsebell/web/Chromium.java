@@ -5,6 +5,7 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.options.ReducedMotion;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -44,6 +45,16 @@ final class Chromium implements AutoCloseable {
                 .setArgs(QUIET)
                 .setIgnoreDefaultArgs(usual);
         return new Chromium(playwright, playwright.chromium().launch(options));
+    }
+
+    /** A page on a device of its own, on which nothing moves: what flashes is drawn anew sixty times a second. */
+    Page page() {
+        return browser.newPage(new Browser.NewPageOptions().setReducedMotion(ReducedMotion.REDUCE));
+    }
+
+    /** A device on whose pages nothing moves. */
+    BrowserContext device() {
+        return browser.newContext(new Browser.NewContextOptions().setReducedMotion(ReducedMotion.REDUCE));
     }
 
     private static Path installed() {
