@@ -8,6 +8,7 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
 import com.microsoft.playwright.Response;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
+import com.microsoft.playwright.options.ReducedMotion;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -39,12 +40,27 @@ final class Browsing implements AutoCloseable {
             "--disable-sync",
             "--hide-scrollbars");
 
+    private static final String WITHOUT_WORKERS =
+            "Object.defineProperty(Navigator.prototype, 'serviceWorker', { value: undefined })";
+
     private final Playwright playwright;
     private final Browser browser;
     private final String axe;
     private final List<String> faults = new ArrayList<>();
+    private final boolean workers;
 
+    /** On the machine itself, or over HTTPS: pages are kept by a service worker. */
     Browsing() {
+        this(true);
+    }
+
+    /** As over plain HTTP on a LAN, where browsers have no service workers: nothing is kept, and nothing fetched to keep. */
+    static Browsing overPlainHttp() {
+        return new Browsing(false);
+    }
+
+    private Browsing(boolean workers) {
+        this.workers = workers;
         PlaywrightAssertions.setDefaultAssertionTimeout(PATIENCE_MILLIS);
         playwright = Playwright.create(
                 new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
@@ -71,10 +87,11 @@ final class Browsing implements AutoCloseable {
     }
 
     Page screen(Size size, boolean script) {
-        var page = browser.newContext(new Browser.NewContextOptions()
-                        .setViewportSize(size.width(), size.height())
-                        .setJavaScriptEnabled(script))
-                .newPage();
+        var device = browser.newContext(still(size).setJavaScriptEnabled(script));
+        if (!workers) {
+            device.addInitScript(WITHOUT_WORKERS);
+        }
+        var page = device.newPage();
         page.setDefaultTimeout(PATIENCE_MILLIS);
         page.onConsoleMessage(this::note);
         page.onPageError(error -> faults.add(page.url() + " script: " + error));
@@ -84,9 +101,19 @@ final class Browsing implements AutoCloseable {
 
     /** A device of its own with as many pages as one opens, which trusts certificates that nobody vouches for. */
     BrowserContext device(Size size) {
-        return browser.newContext(new Browser.NewContextOptions()
+        return browser.newContext(still(size).setIgnoreHTTPSErrors(true));
+    }
+
+    /** Nothing moves on it: what flashes is drawn anew sixty times a second on every page that is open. */
+    private static Browser.NewContextOptions still(Size size) {
+        return new Browser.NewContextOptions()
                 .setViewportSize(size.width(), size.height())
-                .setIgnoreHTTPSErrors(true));
+                .setReducedMotion(ReducedMotion.REDUCE);
+    }
+
+    /** Puts all screens away: one that nobody needs any more goes on hearing, drawing and ringing. */
+    void putAway() {
+        List.copyOf(browser.contexts()).forEach(BrowserContext::close);
     }
 
     /** Refusals by the content security policy are console errors too. */
@@ -109,8 +136,11 @@ final class Browsing implements AutoCloseable {
         return List.copyOf(faults);
     }
 
+    /** A picture for whoever looks at it: {@code -Drinsebell.pictures=true} takes them. */
     static void keep(Page page, String picture) {
-        page.screenshot(new Page.ScreenshotOptions().setPath(PICTURES.resolve(picture + ".png")));
+        if (Boolean.getBoolean("rinsebell.pictures")) {
+            page.screenshot(new Page.ScreenshotOptions().setPath(PICTURES.resolve(picture + ".png")));
+        }
     }
 
     /** How far the page is wider than its screen, in CSS pixels; zero or less for not. */
