@@ -14,6 +14,14 @@ import java.util.stream.Stream;
 
 /** The browser that is installed on this machine. */
 final class Chromium implements AutoCloseable {
+    /** What a window opens around each page for nobody; then Playwright's own list, of which this takes the place. */
+    private static final String WITHOUT =
+            "--disable-features=WebUIOmniboxAimPopup,WebUIOmniboxPopup,WebUIOmniboxFullPopup,"
+                    + "AvoidUnnecessaryBeforeUnloadCheckSync,BoundaryEventDispatchTracksNodeRemoval,"
+                    + "DestroyProfileOnBrowserClose,DialMediaRouteProvider,GlobalMediaControls,HttpsUpgrades,LensOverlay,"
+                    + "MediaRouter,PaintHolding,ThirdPartyStoragePartitioning,BlockOriginHeaderModificationOnRedirect,"
+                    + "Translate,OptimizationHints";
+
     private static final List<String> QUIET = List.of(
             "--no-sandbox",
             "--disable-gpu",
@@ -22,7 +30,8 @@ final class Chromium implements AutoCloseable {
             "--disable-background-networking",
             "--disable-component-update",
             "--disable-sync",
-            "--hide-scrollbars");
+            "--hide-scrollbars",
+            WITHOUT);
 
     private final Playwright playwright;
     final Browser browser;

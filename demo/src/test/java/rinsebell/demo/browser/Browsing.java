@@ -30,6 +30,14 @@ final class Browsing implements AutoCloseable {
 
     private static final double PATIENCE_MILLIS = 10_000;
 
+    /** What a window opens around each page for nobody; then Playwright's own list, of which this takes the place. */
+    private static final String WITHOUT =
+            "--disable-features=WebUIOmniboxAimPopup,WebUIOmniboxPopup,WebUIOmniboxFullPopup,"
+                    + "AvoidUnnecessaryBeforeUnloadCheckSync,BoundaryEventDispatchTracksNodeRemoval,"
+                    + "DestroyProfileOnBrowserClose,DialMediaRouteProvider,GlobalMediaControls,HttpsUpgrades,LensOverlay,"
+                    + "MediaRouter,PaintHolding,ThirdPartyStoragePartitioning,BlockOriginHeaderModificationOnRedirect,"
+                    + "Translate,OptimizationHints";
+
     private static final List<String> QUIET = List.of(
             "--no-sandbox",
             "--disable-gpu",
@@ -38,7 +46,8 @@ final class Browsing implements AutoCloseable {
             "--disable-background-networking",
             "--disable-component-update",
             "--disable-sync",
-            "--hide-scrollbars");
+            "--hide-scrollbars",
+            WITHOUT);
 
     private static final String WITHOUT_WORKERS =
             "Object.defineProperty(Navigator.prototype, 'serviceWorker', { value: undefined })";
