@@ -16,7 +16,7 @@ class AnsweredIT extends SamplePages {
 
     @BeforeEach
     void open() {
-        page = chromium.browser.newPage();
+        page = chromium.page();
         page.setDefaultTimeout(10_000);
     }
 

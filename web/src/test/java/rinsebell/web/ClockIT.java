@@ -2,7 +2,6 @@ package rinsebell.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
 import java.time.Duration;
@@ -43,7 +42,7 @@ class ClockIT extends SamplePages {
 
     @BeforeEach
     void open() {
-        device = chromium.browser.newContext(new Browser.NewContextOptions());
+        device = chromium.device();
         page = device.newPage();
         page.setDefaultTimeout(10_000);
         page.addInitScript(HAND);

@@ -29,7 +29,7 @@ class KeptIT extends SamplePages {
         server.erasings = 0;
         server.failing.clear();
         server.feed = "";
-        tablet = chromium.browser.newContext();
+        tablet = chromium.device();
         page = tablet.newPage();
         page.setDefaultTimeout(20_000);
     }
@@ -89,8 +89,8 @@ class KeptIT extends SamplePages {
 
     @Test
     void inPlaceOfWhatIsNotKeptStandsWhatIs() {
-        visit("desk");
-        visit("basins");
+        keep("desk");
+        keep("basins");
         server.down = true;
         page.navigate(server.url("pocket"));
         assertThat(page.locator("h1").textContent()).isEqualTo("This screen is not kept on this device");

@@ -2,8 +2,6 @@ package rinsebell.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.deque.html.axecore.args.AxeRunOptions;
-import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.ConsoleMessage;
 import com.microsoft.playwright.Page;
@@ -20,7 +18,6 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -29,7 +26,8 @@ class LayoutIT extends SamplePages {
     private static final Map<Size, Page> SCREENS = new EnumMap<>(Size.class);
 
     private static String measure;
-    private static Page still;
+    private static String axe;
+    private static Page any;
 
     enum Size {
         PHONE(390, 844),
@@ -45,34 +43,40 @@ class LayoutIT extends SamplePages {
         }
     }
 
-    /** A screen of each size for all pages, one after the other, as in a salon; axe has one on which nothing moves. */
+    /** A screen of each size for all pages, one after the other, as in a salon; nothing moves on them. */
     @BeforeAll
     static void openScreens() {
         for (var size : Size.values()) {
             SCREENS.put(
                     size,
-                    chromium.browser.newPage(new Browser.NewPageOptions().setViewportSize(size.width, size.height)));
+                    chromium.browser.newPage(new Browser.NewPageOptions()
+                            .setViewportSize(size.width, size.height)
+                            .setReducedMotion(ReducedMotion.REDUCE)));
         }
-        still = chromium.browser.newPage(
-                new Browser.NewPageOptions().setBypassCSP(true).setReducedMotion(ReducedMotion.REDUCE));
+        any = chromium.page();
     }
 
     @BeforeAll
-    static void readMeasure() throws IOException {
-        try (var in = LayoutIT.class.getResourceAsStream("layout.js")) {
-            measure = new String(Objects.requireNonNull(in).readAllBytes(), StandardCharsets.UTF_8);
+    static void readScripts() throws IOException {
+        measure = script("layout.js");
+        axe = script("/axe.min.js");
+    }
+
+    private static String script(String name) throws IOException {
+        try (var in = LayoutIT.class.getResourceAsStream(name)) {
+            return new String(Objects.requireNonNull(in).readAllBytes(), StandardCharsets.UTF_8);
         }
     }
 
-    static Stream<Arguments> pages() {
-        return Preview.samples().keySet().stream()
-                .flatMap(page -> Stream.of(Size.values()).map(size -> Arguments.of(page, size)));
+    static Stream<String> names() {
+        return Preview.samples().keySet().stream();
     }
 
+    /** Opened once, and then as large as each screen in turn. */
     @ParameterizedTest
-    @MethodSource("pages")
-    void fitsTheScreenAndTheKnuckle(String name, Size size) {
-        var page = screen(size);
+    @MethodSource("names")
+    void fitsEachScreenAndTheKnuckleAndAxeFindsNothing(String name) {
+        var page = any;
         var complaints = new ArrayList<String>();
         Consumer<ConsoleMessage> refusals = message -> {
             if (message.text().contains("Content Security Policy")) {
@@ -84,11 +88,18 @@ class LayoutIT extends SamplePages {
         page.onPageError(errors);
         page.navigate(server.url(name));
         page.waitForFunction("() => document.fonts.status === 'loaded'");
-        var found = page.evaluate(measure);
+        for (var size : Size.values()) {
+            page.setViewportSize(size.width, size.height);
+            assertThat((List<?>) page.evaluate(measure)).as("%s", size).isEqualTo(List.of());
+        }
         page.offConsoleMessage(refusals);
         page.offPageError(errors);
-        assertThat((List<?>) found).isEqualTo(List.of());
         assertThat(complaints).isEmpty();
+        page.evaluate(axe + "; 0");
+        // Only what is wrong is told in full.
+        var violations = page.evaluate("() => axe.run({ resultTypes: ['violations'] }).then((found) => "
+                + "found.violations.map((one) => `${one.id}: ${one.nodes.map((node) => node.html).join(' | ')}`))");
+        assertThat((List<?>) violations).isEqualTo(List.of());
     }
 
     /**
@@ -197,30 +208,6 @@ class LayoutIT extends SamplePages {
         assertThat((List<?>) page.evaluate("() => [...document.querySelectorAll('.cells')]"
                         + ".filter((one) => one.scrollWidth > one.clientWidth).map((one) => one.ariaLabel)"))
                 .isEqualTo(List.of());
-    }
-
-    @ParameterizedTest
-    @MethodSource("names")
-    void axeFindsNothing(String name) {
-        still.navigate(server.url(name));
-        // No page holds another page, so nothing is gathered from several; and only what is wrong is told in full.
-        var options = new AxeRunOptions();
-        options.setResultTypes(List.of("violations"));
-        var violations = new AxeBuilder(still)
-                .setLegacyMode(true)
-                .options(options)
-                .analyze()
-                .getViolations();
-        assertThat(violations.stream()
-                        .map(one -> one.getId() + ": "
-                                + one.getNodes().stream()
-                                        .map(node -> node.getHtml())
-                                        .toList()))
-                .isEmpty();
-    }
-
-    static Stream<String> names() {
-        return Preview.samples().keySet().stream();
     }
 
     private static Page screen(Size size) {

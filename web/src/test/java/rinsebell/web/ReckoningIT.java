@@ -19,7 +19,7 @@ class ReckoningIT extends SamplePages {
 
     @BeforeAll
     void open() {
-        page = chromium.browser.newPage();
+        page = chromium.page();
         page.navigate(server.url("floor"));
     }
 

@@ -76,6 +76,9 @@ final class SampleServer implements AutoCloseable {
     /** Whether nothing is answered. */
     volatile boolean down;
 
+    /** Whether presses are not answered; pages still come, so that one can be loaded again meanwhile. */
+    volatile boolean isDeaf;
+
     /** Whether browsers may keep pages; tests that carry requests themselves would not see what a service worker asks. */
     volatile boolean keeps;
 
@@ -132,7 +135,7 @@ final class SampleServer implements AutoCloseable {
         OURS.forEach(exchange.getResponseHeaders()::set);
         exchange.getResponseHeaders().set("Rinsebell-Erased", String.valueOf(erasings));
         var page = path.equals("/kept") ? new KeptPage() : samples.get(path.substring(1));
-        if (down) {
+        if (down || isDeaf && exchange.getRequestMethod().equals("POST")) {
             exchange.close();
         } else if (failing.contains(path)) {
             send(exchange, 500, "text/plain", new byte[0]);

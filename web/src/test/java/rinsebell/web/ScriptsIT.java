@@ -30,7 +30,7 @@ class ScriptsIT extends SamplePages {
     @BeforeEach
     void open() {
         server.presses.clear();
-        page = chromium.browser.newPage();
+        page = chromium.page();
         page.setDefaultTimeout(10_000);
     }
 

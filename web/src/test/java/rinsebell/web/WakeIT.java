@@ -42,7 +42,7 @@ class WakeIT extends SamplePages {
 
     @BeforeEach
     void open() {
-        page = chromium.browser.newPage();
+        page = chromium.page();
         page.setDefaultTimeout(10_000);
         page.addInitScript(SLEEP);
     }

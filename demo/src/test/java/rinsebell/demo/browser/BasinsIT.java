@@ -12,12 +12,16 @@ import java.time.Instant;
 import java.util.List;
 import java.util.UUID;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The plan on the assistant's and the desk's screens: it changes, and yet stays where a finger or the keyboard is. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class BasinsIT {
     private static final int MOST_STEPS = 100;
 
@@ -27,16 +31,25 @@ class BasinsIT {
     @SuppressWarnings("NullAway.Init")
     private Browsing browsing;
 
+    @BeforeAll
+    void opens() {
+        browsing = Browsing.overPlainHttp();
+    }
+
     @BeforeEach
     void starts(@TempDir Path folder) throws Exception {
         demo = RunningDemo.in(folder.resolve("data"));
-        browsing = new Browsing();
     }
 
     @AfterEach
     void stops() {
-        browsing.close();
+        browsing.putAway();
         demo.close();
+    }
+
+    @AfterAll
+    void closes() {
+        browsing.close();
     }
 
     /** Somebody burns and comes first; the list waits with that for as long as a finger rests on it. */

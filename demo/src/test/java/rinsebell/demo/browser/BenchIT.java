@@ -20,6 +20,7 @@ import java.nio.file.Path;
 import java.util.regex.Pattern;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
@@ -41,7 +42,12 @@ class BenchIT {
     @BeforeAll
     void starts(@TempDir Path folder) throws Exception {
         demo = RunningDemo.in(folder.resolve("data"));
-        browsing = new Browsing();
+        browsing = Browsing.overPlainHttp();
+    }
+
+    @AfterEach
+    void putsAway() {
+        browsing.putAway();
     }
 
     @AfterAll

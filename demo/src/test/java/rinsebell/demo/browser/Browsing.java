@@ -8,6 +8,7 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
 import com.microsoft.playwright.Response;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
+import com.microsoft.playwright.options.ReducedMotion;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -33,6 +34,14 @@ final class Browsing implements AutoCloseable {
 
     private static final double PATIENCE_MILLIS = 10_000;
 
+    /** What a window opens around each page for nobody; then Playwright's own list, of which this takes the place. */
+    private static final String WITHOUT =
+            "--disable-features=WebUIOmniboxAimPopup,WebUIOmniboxPopup,WebUIOmniboxFullPopup,"
+                    + "AvoidUnnecessaryBeforeUnloadCheckSync,BoundaryEventDispatchTracksNodeRemoval,"
+                    + "DestroyProfileOnBrowserClose,DialMediaRouteProvider,GlobalMediaControls,HttpsUpgrades,LensOverlay,"
+                    + "MediaRouter,PaintHolding,ThirdPartyStoragePartitioning,BlockOriginHeaderModificationOnRedirect,"
+                    + "Translate,OptimizationHints";
+
     private static final List<String> QUIET = List.of(
             "--no-sandbox",
             "--disable-gpu",
@@ -43,24 +52,36 @@ final class Browsing implements AutoCloseable {
             "--disable-sync",
             "--hide-scrollbars",
             // A name of a network that has no other way to know it.
-            "--host-resolver-rules=MAP " + NAME + " 127.0.0.1");
+            "--host-resolver-rules=MAP " + NAME + " 127.0.0.1",
+            WITHOUT);
+
+    private static final String WITHOUT_WORKERS =
+            "Object.defineProperty(Navigator.prototype, 'serviceWorker', { value: undefined })";
 
     private final Playwright playwright;
     private final Browser browser;
     private final String axe;
     private final List<String> faults = new ArrayList<>();
+    private final boolean workers;
 
+    /** On the machine itself, or over HTTPS: pages are kept by a service worker. */
     Browsing() {
-        this(Map.of());
+        this(Map.of(), true);
     }
 
     /** The browser of whoever lives there. */
     Browsing(TrustingHome home) {
-        this(Map.of("HOME", home.folder().toString()));
+        this(Map.of("HOME", home.folder().toString()), true);
+    }
+
+    /** As over plain HTTP on a LAN, where browsers have no service workers: nothing is kept, and nothing fetched to keep. */
+    static Browsing overPlainHttp() {
+        return new Browsing(Map.of(), false);
     }
 
     /** @param changed of the environment that the test itself runs in */
-    private Browsing(Map<String, String> changed) {
+    private Browsing(Map<String, String> changed, boolean workers) {
+        this.workers = workers;
         var environment = new HashMap<>(System.getenv());
         environment.putAll(changed);
         PlaywrightAssertions.setDefaultAssertionTimeout(PATIENCE_MILLIS);
@@ -90,10 +111,11 @@ final class Browsing implements AutoCloseable {
     }
 
     Page screen(Size size, boolean script) {
-        var page = browser.newContext(new Browser.NewContextOptions()
-                        .setViewportSize(size.width(), size.height())
-                        .setJavaScriptEnabled(script))
-                .newPage();
+        var device = browser.newContext(still(size).setJavaScriptEnabled(script));
+        if (!workers) {
+            device.addInitScript(WITHOUT_WORKERS);
+        }
+        var page = device.newPage();
         page.setDefaultTimeout(PATIENCE_MILLIS);
         page.onConsoleMessage(this::note);
         page.onPageError(error -> faults.add(page.url() + " script: " + error));
@@ -103,7 +125,19 @@ final class Browsing implements AutoCloseable {
 
     /** A device of its own with as many pages as one opens. */
     BrowserContext device(Size size) {
-        return browser.newContext(new Browser.NewContextOptions().setViewportSize(size.width(), size.height()));
+        return browser.newContext(still(size));
+    }
+
+    /** Nothing moves on it: what flashes is drawn anew sixty times a second on every page that is open. */
+    private static Browser.NewContextOptions still(Size size) {
+        return new Browser.NewContextOptions()
+                .setViewportSize(size.width(), size.height())
+                .setReducedMotion(ReducedMotion.REDUCE);
+    }
+
+    /** Puts all screens away: one that nobody needs any more goes on hearing, drawing and ringing. */
+    void putAway() {
+        List.copyOf(browser.contexts()).forEach(BrowserContext::close);
     }
 
     /** Refusals by the content security policy are console errors too. */
@@ -126,8 +160,11 @@ final class Browsing implements AutoCloseable {
         return List.copyOf(faults);
     }
 
+    /** A picture for whoever looks at it: {@code -Drinsebell.pictures=true} takes them. */
     static void keep(Page page, String picture) {
-        page.screenshot(new Page.ScreenshotOptions().setPath(PICTURES.resolve(picture + ".png")));
+        if (Boolean.getBoolean("rinsebell.pictures")) {
+            page.screenshot(new Page.ScreenshotOptions().setPath(PICTURES.resolve(picture + ".png")));
+        }
     }
 
     /** How far the page is wider than its screen, in CSS pixels; zero or less for not. */

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
@@ -75,7 +76,12 @@ class PagesIT {
     @BeforeAll
     void starts(@TempDir Path folder) throws Exception {
         demo = RunningDemo.in(folder.resolve("data"));
-        browsing = new Browsing();
+        browsing = Browsing.overPlainHttp();
+    }
+
+    @AfterEach
+    void putsAway() {
+        browsing.putAway();
     }
 
     @AfterAll

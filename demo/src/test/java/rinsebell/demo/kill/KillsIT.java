@@ -7,11 +7,11 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 
 /**
- * Ten kills -9 of the real program in the middle of presses over HTTP. A run that failed is tried again with
+ * Five kills -9 of the real program in the middle of presses over HTTP. A run that failed is tried again with
  * {@code -Drinsebell.seed=}number; as many as there is time for are made by {@link Kills}.
  */
 class KillsIT {
-    private static final int KILLS = 10;
+    private static final int KILLS = 5;
     private static final Path JAR = Path.of("target", "rinsebell-demo.jar").toAbsolutePath();
 
     @Test

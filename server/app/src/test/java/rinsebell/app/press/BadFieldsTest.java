@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
-import io.restassured.response.Response;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
@@ -54,7 +53,7 @@ class BadFieldsTest {
         for (DescribedField field : press.checkedFields()) {
             turn++;
             for (Hostile hostile : Hostile.eachThird(turn)) {
-                Response answer = salon().sender().json(salon().page(press), body(press, field.name(), hostile.tree()));
+                Reply answer = salon().sender().json(salon().page(press), body(press, field.name(), hostile.tree()));
                 assertProgramLike(answer, press.path() + " " + field + " = " + hostile);
                 if (hostile.isWrongIn(field)) {
                     assertThat(wrongFields(answer))
@@ -76,7 +75,7 @@ class BadFieldsTest {
                     .filter(hostile::isWrongEverywhere)
                     .map(DescribedField::name)
                     .collect(Collectors.toCollection(TreeSet::new));
-            Response answer = salon().sender().json(salon().page(press), body);
+            Reply answer = salon().sender().json(salon().page(press), body);
             assertProgramLike(answer, press.path() + " all = " + hostile);
             List<String> named = wrong.isEmpty() ? List.of() : wrongFields(answer);
             wrong.removeIf(
@@ -97,7 +96,7 @@ class BadFieldsTest {
                 continue;
             }
             ObjectNode body = body(press, filled(press, hostile), TextNode.valueOf(typed.get()));
-            Response answer = salon().sender().form(salon().page(press), body);
+            Reply answer = salon().sender().form(salon().page(press), body);
             assertPageLike(answer, press.path() + " all = " + hostile);
             if (filled(press, hostile).stream().anyMatch(hostile::isWrongEverywhere)) {
                 assertThat(answer.statusCode())
@@ -110,7 +109,7 @@ class BadFieldsTest {
         }
     }
 
-    private static void assertProgramLike(Response answer, String what) {
+    private static void assertProgramLike(Reply answer, String what) {
         String type = Objects.requireNonNullElse(answer.contentType(), "");
         assertThat(answer.statusCode()).as("%s: %s", what, answer.asString()).isIn(201, 204, 400, 404, 409, 422);
         if (answer.statusCode() == 201) {
@@ -120,14 +119,14 @@ class BadFieldsTest {
         }
     }
 
-    private static void assertProblem(Response answer, String type, String what) {
+    private static void assertProblem(Reply answer, String type, String what) {
         assertThat(type).as(what).startsWith("application/problem+json");
         JsonNode problem = PressExamples.read(answer.asString());
         assertThat(problem.path("code").asText()).as(what).isNotEmpty();
         assertThat(problem.path("status").asInt()).as(what).isEqualTo(answer.statusCode());
     }
 
-    private static List<String> wrongFields(Response answer) {
+    private static List<String> wrongFields(Reply answer) {
         JsonNode problem = PressExamples.read(answer.asString());
         return problem.path("errors")
                 .valueStream()
@@ -135,7 +134,7 @@ class BadFieldsTest {
                 .toList();
     }
 
-    private static void assertPageLike(Response answer, String what) {
+    private static void assertPageLike(Reply answer, String what) {
         assertThat(answer.statusCode()).as("%s: %s", what, answer.asString()).isIn(200, 303, 404, 409, 422);
         assertThat(answer.asString()).as(what).doesNotContain("<script>alert");
         if (answer.statusCode() != 303) {

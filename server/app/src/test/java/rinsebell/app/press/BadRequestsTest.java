@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import io.restassured.response.Response;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
@@ -46,8 +45,7 @@ class BadRequestsTest {
     void itsIdMustBeOne(DescribedPress press) {
         assertProblem(json(salon().api(press)).send(example(press)), 400, "press-id-missing");
         for (String id : List.of("1234567", "x".repeat(65), "with a space", "12345678,", "\"12345678\"", "1234567/")) {
-            Response answer =
-                    json(salon().api(press)).with("Idempotency-Key", id).send(example(press));
+            Reply answer = json(salon().api(press)).with("Idempotency-Key", id).send(example(press));
             assertProblem(answer, 400, "press-id-unreadable");
         }
     }
@@ -56,8 +54,8 @@ class BadRequestsTest {
     @MethodSource("presses")
     void itCountsOnceAndMeansOneThing(DescribedPress press) {
         for (String id : List.of(UUID.randomUUID().toString(), fresh("~._-"), fresh("x".repeat(28)))) {
-            Response first = pressed(press, id, example(press));
-            Response again = pressed(press, id, example(press));
+            Reply first = pressed(press, id, example(press));
+            Reply again = pressed(press, id, example(press));
             assertThat(again.statusCode()).as(first.asString()).isEqualTo(first.statusCode());
             assertThat(again.asString()).isEqualTo(first.asString());
             if (isDecided(first) && press.fields().size() > 4) {
@@ -68,7 +66,7 @@ class BadRequestsTest {
         }
     }
 
-    private static boolean isDecided(Response answer) {
+    private static boolean isDecided(Reply answer) {
         return answer.statusCode() != 422 && !answer.asString().contains("clock-agrees");
     }
 
@@ -103,7 +101,7 @@ class BadRequestsTest {
     void itsBodyMustBeOfItsTypeAndSize(DescribedPress press) {
         for (String type :
                 List.of("text/plain", Sender.FORM_TYPE, "application/xml", "application/json; charset=utf-16")) {
-            Response answer = salon().sender()
+            Reply answer = salon().sender()
                     .message("POST", salon().api(press))
                     .typed(type)
                     .withFreshId()
@@ -115,7 +113,7 @@ class BadRequestsTest {
             assertProblem(pressed(press, fresh(""), body), 413, "too-large");
             assertPage(form("POST", salon().page(press)).send("note=" + "x".repeat(size - 5)), 413);
         }
-        Response largest = pressed(press, fresh(""), "{\"note\":\"" + "x".repeat(MOST - 11) + "\"}");
+        Reply largest = pressed(press, fresh(""), "{\"note\":\"" + "x".repeat(MOST - 11) + "\"}");
         assertThat(largest.statusCode()).isIn(409, 422);
     }
 
@@ -123,7 +121,7 @@ class BadRequestsTest {
     @MethodSource("presses")
     void itsMethodMustBePost(DescribedPress press) {
         for (String method : List.of("PUT", "DELETE", "PATCH")) {
-            Response answer = salon().sender()
+            Reply answer = salon().sender()
                     .message(method, salon().api(press))
                     .typed(Sender.JSON_TYPE)
                     .withFreshId()
@@ -133,7 +131,7 @@ class BadRequestsTest {
             assertPage(form(method, salon().page(press)).send(""), 405);
         }
         // Named in a header or a field, another method stays a POST.
-        Response post = json(salon().api(press))
+        Reply post = json(salon().api(press))
                 .withFreshId()
                 .with("X-HTTP-Method-Override", "DELETE")
                 .send("{\"_method\":\"DELETE\"}");
@@ -181,7 +179,7 @@ class BadRequestsTest {
                 "x=1&".repeat(5_000),
                 "{\"a\":1}",
                 "\u0000=\u0000")) {
-            Response answer = form("POST", salon().page(press)).send(body);
+            Reply answer = form("POST", salon().page(press)).send(body);
             assertThat(answer.statusCode()).as("%s %s", press.path(), body).isIn(200, 303, 400, 404, 409, 422);
             if (answer.statusCode() != 303) {
                 assertPage(answer, answer.statusCode());
@@ -189,7 +187,7 @@ class BadRequestsTest {
         }
     }
 
-    private static void assertProblem(Response answer, int status, String code) {
+    private static void assertProblem(Reply answer, int status, String code) {
         assertThat(answer.statusCode()).as(answer.asString()).isEqualTo(status);
         assertThat(type(answer)).isEqualTo("application/problem+json");
         JsonNode problem = PressExamples.read(answer.asString());
@@ -199,16 +197,16 @@ class BadRequestsTest {
         assertThat(problem.path("detail").asText()).isNotEmpty();
     }
 
-    private static void assertPage(Response answer, int status) {
+    private static void assertPage(Reply answer, int status) {
         assertThat(answer.statusCode()).as(answer.asString()).isEqualTo(status);
         assertThat(type(answer)).startsWith("text/html");
     }
 
-    private static String type(Response answer) {
+    private static String type(Reply answer) {
         return Objects.requireNonNullElse(answer.contentType(), "");
     }
 
-    private Response pressed(DescribedPress press, String id, String body) {
+    private Reply pressed(DescribedPress press, String id, String body) {
         return json(salon().api(press)).with("Idempotency-Key", id).send(body);
     }
 

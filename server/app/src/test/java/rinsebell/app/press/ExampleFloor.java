@@ -3,7 +3,6 @@ package rinsebell.app.press;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import io.restassured.response.Response;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
@@ -31,7 +30,7 @@ record ExampleFloor(Sender sender) {
         for (int i = 0; i + 1 < more.length; i += 2) {
             body.put(more[i], more[i + 1]);
         }
-        Response answer = sender.json(examples.address(path), body);
+        Reply answer = sender.json(examples.address(path), body);
         assertThat(answer.statusCode()).as("%s: %s", path, answer.asString()).isEqualTo(201);
         JsonNode made = PressExamples.read(answer.asString());
         JsonNode facts = made.path("facts");

@@ -1,15 +1,19 @@
 package rinsebell.app.press;
 
-import static io.restassured.RestAssured.given;
-
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.json.JsonWriteFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.json.JsonMapper;
-import io.restassured.response.Response;
-import io.restassured.specification.RequestSpecification;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.net.URI;
 import java.net.URLEncoder;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpRequest.BodyPublisher;
+import java.net.http.HttpRequest.BodyPublishers;
+import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,8 +21,14 @@ import java.util.UUID;
 import rinsebell.app.RunningSalon;
 import rinsebell.app.api.Described;
 
-/** Sends presses that may be wrong in every way; what programs are answered is held against the description. */
+/**
+ * Sends presses that may be wrong in every way, thousands of them; what programs are answered is held against the
+ * description.
+ */
 record Sender(RunningSalon salon) {
+
+    private static final HttpClient CLIENT =
+            HttpClient.newBuilder().version(HttpClient.Version.HTTP_1_1).build();
 
     /** Whatever is not ASCII is escaped, so that half a character arrives as half a character. */
     private static final ObjectMapper JSON =
@@ -28,12 +38,12 @@ record Sender(RunningSalon salon) {
     static final String FORM_TYPE = "application/x-www-form-urlencoded";
 
     /** A press of a program, with a fresh id. */
-    Response json(String path, JsonNode body) {
+    Reply json(String path, JsonNode body) {
         return new Message("POST", "/api" + path).typed(JSON_TYPE).withFreshId().send(text(body));
     }
 
     /** A press of a page. */
-    Response form(String path, JsonNode body) {
+    Reply form(String path, JsonNode body) {
         List<String> pairs = new ArrayList<>();
         flatten("", body, pairs);
         return new Message("POST", path).typed(FORM_TYPE).withFreshId().send(String.join("&", pairs));
@@ -47,20 +57,16 @@ record Sender(RunningSalon salon) {
     final class Message {
         private final String method;
         private final String path;
-        private RequestSpecification request;
+        private final HttpRequest.Builder request;
 
         private Message(String method, String path) {
             this.method = method;
             this.path = path;
-            request = given(salon.request()).redirects().follow(false);
-            if (path.startsWith("/api")) {
-                request = request.filter(Described.ANSWERS);
-            }
+            request = HttpRequest.newBuilder(URI.create(salon.url() + path));
         }
 
         Message typed(String type) {
-            request = request.contentType(type);
-            return this;
+            return with("Content-Type", type);
         }
 
         Message withFreshId() {
@@ -68,16 +74,31 @@ record Sender(RunningSalon salon) {
         }
 
         Message with(String header, String value) {
-            request = request.header(header, value);
+            request.header(header, value);
             return this;
         }
 
-        Response send(String body) {
-            return request.body(body).request(method, path);
+        Reply send(String body) {
+            return send(BodyPublishers.ofString(body));
         }
 
-        Response send(byte[] body) {
-            return request.body(body).request(method, path);
+        Reply send(byte[] body) {
+            return send(BodyPublishers.ofByteArray(body));
+        }
+
+        private Reply send(BodyPublisher body) {
+            try {
+                var reply = new Reply(CLIENT.send(request.method(method, body).build(), BodyHandlers.ofString()));
+                if (path.startsWith("/api")) {
+                    Described.answers(method, path, reply.statusCode(), reply.contentType(), reply.asString());
+                }
+                return reply;
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+                throw new IllegalStateException("nobody waits for the answer", e);
+            }
         }
     }
 

@@ -19,6 +19,8 @@ import rinsebell.floor.unit.Fraction;
 import rinsebell.floor.unit.Grams;
 
 class PouringTest {
+    private static final int BOWLS = Integer.getInteger("rinsebell.bowls", 1_000);
+
     /** 60 to 60 to 7 on a scale of whole grams; a dash: not poured yet. Reckoned by hand. */
     @ParameterizedTest
     @CsvSource({
@@ -58,7 +60,7 @@ class PouringTest {
     @Test
     void whoPoursAsIsSaidIsNotSentBack() {
         var dice = new Random(20261130);
-        for (var bowl = 0; bowl < 3_000; bowl++) {
+        for (var bowl = 0; bowl < BOWLS; bowl++) {
             var wanted = Stream.generate(() -> Target.of(new Fraction(
                             BigInteger.valueOf(30 + dice.nextInt(900)), BigInteger.valueOf(10 + dice.nextInt(4)))))
                     .limit(2 + dice.nextInt(4))

@@ -18,7 +18,7 @@ import rinsebell.floor.unit.Grams;
 
 class RoundingTest {
     private static final long SEED = Long.getLong("rinsebell.seed", 20261130);
-    private static final int RECIPES = Integer.getInteger("rinsebell.recipes", 5_000);
+    private static final int RECIPES = Integer.getInteger("rinsebell.recipes", 2_000);
     private static final List<Grams> STEPS = List.of(Grams.of("0.1"), Grams.of("0.5"), Grams.of(1));
 
     private static Target target(String text) {
