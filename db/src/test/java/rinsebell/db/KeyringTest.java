@@ -5,12 +5,10 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static rinsebell.floor.testing.Saturday.TEN;
 
 import java.io.IOException;
-import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
-import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -95,8 +93,6 @@ class KeyringTest {
 
     @Test
     void nobodyElseMayReadTheFile() throws IOException {
-        Assumptions.assumeTrue(
-                FileSystems.getDefault().supportedFileAttributeViews().contains("posix"));
         open().setPin(MARA, "hash");
         assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(file())))
                 .isEqualTo("rw-------");
