@@ -103,6 +103,8 @@ public final class Access implements Routes {
                 && matter.isPrivate()
                 && caller.flatMap(Caller::unlocked).isPresent()) {
             ctx.attribute(OPENED, true);
+            // Going back in the browser must not show it once it is locked.
+            ctx.header("Cache-Control", "no-store");
         }
         why.ifPresent(code -> {
             ctx.header(REFUSED, code.code());
@@ -117,7 +119,7 @@ public final class Access implements Routes {
 
     /** Whether others on the network could read along. */
     static boolean isPlain(Context ctx, Caller caller) {
-        return !caller.isOwn() && !ctx.req().isSecure();
+        return caller.isDevice() && !ctx.req().isSecure();
     }
 
     private Matter matter(Context ctx) {
@@ -172,7 +174,9 @@ public final class Access implements Routes {
     }
 
     boolean hasManagersPin() {
-        keyring.resetIfAsked(managers());
+        if (keyring.resetIfAsked(managers())) {
+            unlocked.lockAll(managers()::contains);
+        }
         return keyring.pins().stream()
                 .anyMatch(pin -> role(pin.person()).filter(Role.MANAGER::equals).isPresent());
     }

@@ -26,6 +26,8 @@ public record Caller(
     /** The house's own number. */
     static final Duration SHARED_NAME_LASTS = Duration.ofMinutes(15);
 
+    private static final Caller UNKNOWN = new Caller(-1, "", "", null);
+
     private static final String ATTRIBUTE = "caller";
 
     public static Caller own() {
@@ -49,14 +51,24 @@ public record Caller(
         return device == OWN;
     }
 
-    /** How long somebody is named there without a press: in a pocket a phone goes on being theirs. */
-    public Duration nameLasts() {
-        return purpose.equals("pocket") ? Duration.ofDays(365) : SHARED_NAME_LASTS;
+    /** Whether it is a device that was let in. */
+    public boolean isDevice() {
+        return device > OWN;
     }
 
-    /** As it is noted beside a press: {@code own}, or {@code device-4}. */
+    /** Whether one person carries it. */
+    public boolean isPocket() {
+        return purpose.equals("pocket");
+    }
+
+    /** How long somebody is named there without a press: in a pocket a phone goes on being theirs. */
+    public Duration nameLasts() {
+        return isPocket() ? Duration.ofDays(365) : SHARED_NAME_LASTS;
+    }
+
+    /** As it is noted beside a press: {@code own}, or {@code device-4}; empty for nobody. */
     public String code() {
-        return isOwn() ? "own" : "device-" + device;
+        return isOwn() ? "own" : isDevice() ? "device-" + device : "";
     }
 
     public Optional<StaffId> unlocked() {
@@ -67,9 +79,9 @@ public record Caller(
         ctx.attribute(ATTRIBUTE, this);
     }
 
-    /** Who asks here; where nobody looked, it is the server itself. */
+    /** Who asks here; nobody where nobody looked, as on routes for everyone. */
     public static Caller of(Context ctx) {
         Caller known = ctx.attribute(ATTRIBUTE);
-        return known == null ? own() : known;
+        return known == null ? UNKNOWN : known;
     }
 }

@@ -9,6 +9,7 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import rinsebell.app.door.Bodies;
 import rinsebell.app.door.Browser;
+import rinsebell.app.door.Caller;
 import rinsebell.app.door.Cookies;
 import rinsebell.app.door.Matter;
 import rinsebell.app.door.Numbered;
@@ -96,11 +97,16 @@ public final class PageRoutes implements Routes {
     private void pocket(Context ctx) {
         var chosen = ctx.queryParam("staff");
         // A link on another site's page shows somebody's clients once, and changes nothing on this phone.
-        if (chosen != null && !"cross-site".equals(ctx.header("Sec-Fetch-Site"))) {
+        var isOurs = !"cross-site".equals(ctx.header("Sec-Fetch-Site"));
+        if (chosen != null && isOurs) {
             Cookies.keep(
                     ctx, POCKET, Numbered.number(chosen).map(String::valueOf).orElse(""));
         }
         var staff = staff(chosen == null ? Cookies.of(ctx, POCKET).orElse(null) : chosen);
+        var caller = Caller.of(ctx);
+        if (staff != null && isOurs && caller.isPocket()) {
+            Who.keep(ctx, staff, caller);
+        }
         show(ctx, pages -> pages.pocket(staff));
     }
 

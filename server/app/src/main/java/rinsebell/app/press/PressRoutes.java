@@ -122,7 +122,7 @@ public final class PressRoutes implements Routes {
      * what was pressed a while ago, when nobody may stand there any more; nor what is pressed at the server itself.
      */
     private boolean asksWho(Context ctx, Address address, Fields typed) {
-        return !Caller.of(ctx).isOwn()
+        return Caller.of(ctx).isDevice()
                 && Matter.of(address.resource(), address.press()) == Matter.FLOOR
                 && ctx.header(AGAIN) == null
                 && typed.first("by").filter(text -> !text.isBlank()).isEmpty()
