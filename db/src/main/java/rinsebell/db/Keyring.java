@@ -122,7 +122,7 @@ public final class Keyring {
      * @param managers who is in charge now
      * @return whether it was
      */
-    public boolean resetIfAsked(Collection<StaffId> managers) {
+    public synchronized boolean resetIfAsked(Collection<StaffId> managers) {
         if (!Files.exists(reset)) {
             return false;
         }

@@ -4,6 +4,7 @@
 const IDLE_MS = 120000;
 const STAY_MS = 30000;
 const LOOK_MS = 1000;
+const RETRY_MS = 3000;
 const TOUCHES = ["pointerdown", "keydown", "input"];
 
 const root = document.documentElement;
@@ -11,11 +12,12 @@ const main = document.getElementById("main");
 
 let touched = performance.now();
 let told = touched;
-let typed = false;
+// A form that came back with what is wrong in it holds what was typed.
+let typed = document.querySelector("#main .problem") !== null;
 let veil;
 
 const here = () => location.pathname + location.search;
-const address = () => `/unlock?page=${encodeURIComponent(here())}`;
+const address = () => `/unlock?matter=${root.dataset.private}&page=${encodeURIComponent(here())}`;
 
 function touch(event) {
   if (veil) return;
@@ -55,7 +57,12 @@ function cover() {
   veil.addEventListener("submit", submit);
   main.hidden = true;
   main.before(veil);
-  ask(address()).catch(() => location.reload());
+  askUntilHeard();
+}
+
+// What was typed stays where it is until the server answers, however long that takes.
+function askUntilHeard() {
+  if (veil) ask(address()).catch(() => setTimeout(askUntilHeard, RETRY_MS));
 }
 
 function look() {

@@ -32,7 +32,6 @@ public final class Access implements Routes {
     /** The cookie of whoever gave a PIN. */
     static final String UNLOCKED = "unlocked";
 
-    private static final String OPENED = "opened by a PIN";
     private static final String HTML = "<!doctype html>\n<html";
 
     /** Tells a script why. */
@@ -78,8 +77,10 @@ public final class Access implements Routes {
      * that costs.
      */
     private static void mark(Context ctx) {
-        String marks = (ctx.attribute(OPENED) == null ? "" : " data-private")
-                + (isPlain(ctx, Caller.of(ctx)) ? " data-plain" : "");
+        String opened = Caller.openedFor(ctx)
+                .map(matter -> " data-private=\"" + matter + "\"")
+                .orElse("");
+        String marks = opened + (isPlain(ctx, Caller.of(ctx)) ? " data-plain" : "");
         String page = marks.isEmpty() ? null : ctx.result();
         if (page != null && page.startsWith(HTML)) {
             ctx.result(HTML + marks + page.substring(HTML.length()));
@@ -102,7 +103,7 @@ public final class Access implements Routes {
         if (why.isEmpty()
                 && matter.isPrivate()
                 && caller.flatMap(Caller::unlocked).isPresent()) {
-            ctx.attribute(OPENED, true);
+            Caller.open(ctx, matter);
             // Going back in the browser must not show it once it is locked.
             ctx.header("Cache-Control", "no-store");
         }
@@ -174,11 +175,16 @@ public final class Access implements Routes {
     }
 
     boolean hasManagersPin() {
+        takeResets();
+        return keyring.pins().stream()
+                .anyMatch(pin -> role(pin.person()).filter(Role.MANAGER::equals).isPresent());
+    }
+
+    /** Takes the managers' PINs away if that was asked for at the console since. */
+    void takeResets() {
         if (keyring.resetIfAsked(managers())) {
             unlocked.lockAll(managers()::contains);
         }
-        return keyring.pins().stream()
-                .anyMatch(pin -> role(pin.person()).filter(Role.MANAGER::equals).isPresent());
     }
 
     private List<StaffId> managers() {

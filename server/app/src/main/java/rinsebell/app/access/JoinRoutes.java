@@ -69,6 +69,8 @@ final class JoinRoutes implements Routes {
         var code = FormBody.read(ctx).first("code").orElse("");
         var moment = live.moment();
         if (isPlain(ctx) && !keyring.allowsPlain()) {
+            // Others may have read it.
+            invitations.take(code);
             turnAway(ctx);
             return;
         }
@@ -78,10 +80,9 @@ final class JoinRoutes implements Routes {
             return;
         }
         var key = Key.fresh();
-        Access.key(ctx, Access.DEVICE)
-                .flatMap(before -> keyring.device(before.hash()))
-                .ifPresent(before -> keyring.throwOut(before.id(), moment.now()));
+        var before = Access.key(ctx, Access.DEVICE).flatMap(shown -> keyring.device(shown.hash()));
         keyring.letIn(invitation.get().name(), invitation.get().purpose(), key.hash(), moment.now());
+        before.ifPresent(device -> keyring.throwOut(device.id(), moment.now()));
         Cookies.keep(ctx, Access.DEVICE, key.text());
         ctx.redirect(home(invitation.get().purpose()), HttpStatus.SEE_OTHER);
     }

@@ -29,8 +29,18 @@ record PinCheck(Keyring keyring, Guesses guesses) {
         if (!PinHash.matches(pin, kept.map(Keyring.Pin::hash).orElse(NOBODYS)) || kept.isEmpty()) {
             return new Given(Kind.WRONG, Duration.ZERO);
         }
+        if (isAnotherSince(person, kept.get())) {
+            return new Given(Kind.WRONG, Duration.ZERO);
+        }
         guesses.right(person, device, known);
         keyring.noteKnown(person, device);
         return new Given(Kind.RIGHT, Duration.ZERO);
+    }
+
+    /** While it was reckoned they may have chosen another, or it was taken away. */
+    private boolean isAnotherSince(StaffId person, Keyring.Pin before) {
+        return keyring.pin(person)
+                .filter(pin -> pin.hash().equals(before.hash()))
+                .isEmpty();
     }
 }

@@ -56,7 +56,7 @@ final class UnlockRoutes implements Routes {
 
     @Override
     public void addTo(RoutesConfig routes) {
-        routes.get(AccessTelling.UNLOCK, ctx -> show(ctx, Asked.of(Fields.of(ctx.queryParamMap())), ""), Matter.SIGNAL);
+        routes.get(AccessTelling.UNLOCK, this::open, Matter.SIGNAL);
         routes.post(AccessTelling.UNLOCK, this::unlock, Matter.SIGNAL);
         routes.post(AccessTelling.LOCK, this::lock, Matter.SIGNAL);
         // A page on which somebody types tells so, and is not locked meanwhile.
@@ -95,6 +95,20 @@ final class UnlockRoutes implements Routes {
         }
     }
 
+    /** A link brings nothing along that a PIN would save. */
+    private void open(Context ctx) {
+        refusePlain(ctx);
+        var asked = Asked.of(Fields.of(ctx.queryParamMap()));
+        show(ctx, new Asked(asked.page, asked.matter, List.of()), "");
+    }
+
+    /** Nobody shall type a PIN where others read along. */
+    private static void refusePlain(Context ctx) {
+        if (Access.isPlain(ctx, Caller.of(ctx))) {
+            throw Problem.of(ProblemCode.READ_ALONG).thrown();
+        }
+    }
+
     /** Asks for a PIN instead of doing what was asked; what was typed is carried along. */
     void ask(Context ctx, Matter matter, boolean others) {
         if (ctx.method().name().equals("POST")) {
@@ -123,10 +137,9 @@ final class UnlockRoutes implements Routes {
     }
 
     private void unlock(Context ctx) {
+        refusePlain(ctx);
+        access.takeResets();
         var caller = Caller.of(ctx);
-        if (Access.isPlain(ctx, caller)) {
-            throw Problem.of(ProblemCode.READ_ALONG).thrown();
-        }
         var typed = FormBody.read(ctx);
         var asked = Asked.of(typed);
         var moment = live.moment();

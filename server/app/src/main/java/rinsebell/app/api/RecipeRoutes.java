@@ -28,7 +28,7 @@ public final class RecipeRoutes implements Routes {
     public void addTo(RoutesConfig routes) {
         routes.get("/api/recipes", this::all, Matter.FLOOR);
         routes.get("/api/recipes/{id}", this::one, Matter.FLOOR);
-        routes.get("/api/recipe-file", this::download, Matter.FLOOR);
+        routes.get("/api/recipe-file", this::download, Matter.DIRECTIONS);
         routes.get(
                 SCHEMA,
                 ctx -> ctx.contentType("application/schema+json; charset=utf-8").result(schema),

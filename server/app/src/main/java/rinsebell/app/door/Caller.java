@@ -28,6 +28,7 @@ public record Caller(
 
     private static final Caller UNKNOWN = new Caller(-1, "", "", null);
 
+    private static final String OPENED = "opened by a PIN";
     private static final String ATTRIBUTE = "caller";
 
     public static Caller own() {
@@ -77,6 +78,21 @@ public record Caller(
 
     public void remember(Context ctx) {
         ctx.attribute(ATTRIBUTE, this);
+    }
+
+    /** Notes that a PIN has opened this, and what it is about. */
+    public static void open(Context ctx, Matter matter) {
+        ctx.attribute(OPENED, matter.name());
+    }
+
+    /** What a PIN has opened here; empty where none was needed. */
+    public static Optional<String> openedFor(Context ctx) {
+        return Optional.ofNullable(ctx.attribute(OPENED));
+    }
+
+    /** Whose PIN has opened this: they stand behind it, whatever name was touched; empty where none was needed. */
+    public static Optional<StaffId> openedBy(Context ctx) {
+        return openedFor(ctx).flatMap(matter -> of(ctx).unlocked());
     }
 
     /** Who asks here; nobody where nobody looked, as on routes for everyone. */

@@ -2,6 +2,7 @@ package rinsebell.app.feed;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import rinsebell.app.door.Wire;
 
@@ -9,9 +10,14 @@ import rinsebell.app.door.Wire;
 final class DeviceStreams {
 
     private final Map<Wire, Long> open = new ConcurrentHashMap<>();
+    private final Set<Long> out = ConcurrentHashMap.newKeySet();
 
+    /** One that was thrown out while it asked for the stream does not get it; no number is given twice. */
     void add(long device, Wire wire) {
         open.put(wire, device);
+        if (out.contains(device)) {
+            wire.cutOff();
+        }
     }
 
     void remove(Wire wire) {
@@ -19,6 +25,7 @@ final class DeviceStreams {
     }
 
     void cutOff(long device) {
+        out.add(device);
         List<Wire> theirs = open.entrySet().stream()
                 .filter(entry -> entry.getValue() == device)
                 .map(Map.Entry::getKey)

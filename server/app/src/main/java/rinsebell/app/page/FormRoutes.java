@@ -73,6 +73,13 @@ public final class FormRoutes implements Routes {
         routes.get("/staff/{id}", ctx -> show(ctx, "staff", "change", known(ctx, "staff")), Matter.STAFF);
         routes.get("/bowls/{id}", ctx -> show(ctx, "bowls", "tag", known(ctx, "bowls")), Matter.FLOOR);
         routes.get("/recipes/{id}", ctx -> show(ctx, "recipes", "one", known(ctx, "recipes")), Matter.FLOOR);
+        // What keeps hair and skin safe is never asked for a PIN, whatever else the rest of its kind may come to.
+        for (var signal : List.of("discomfort", "rinse")) {
+            routes.get(
+                    "/visits/{id}/" + signal,
+                    ctx -> show(ctx, "visits", signal, known(ctx, "visits")),
+                    Matter.of("visits", signal));
+        }
         for (var resource : List.of("visits", "bowls", "products", "recipes", "staff", "facts")) {
             routes.get(
                     "/" + resource + "/{id}/{press}",

@@ -107,7 +107,7 @@ public final class PressRoutes implements Routes {
         var sent = Objects.requireNonNullElse(ctx.header(SENT), "");
         var named = typed.without(Who.NAME);
         var salon = live.snapshot().floor().salon();
-        var who = Who.of(ctx, typed, salon);
+        var who = Caller.openedBy(ctx).or(() -> Who.of(ctx, typed, salon));
         who.ifPresent(person -> Who.keep(ctx, person, Caller.of(ctx)));
         if (who.isEmpty() && asksWho(ctx, address, named)) {
             again(ctx, address, named, 409, answers.who(ctx.path(), named, live.moment()));

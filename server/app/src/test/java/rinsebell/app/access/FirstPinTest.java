@@ -84,21 +84,24 @@ class FirstPinTest {
         assertThat(choose("", "730586")).isEqualTo(303);
     }
 
+    private String code() {
+        var page = own.post("/devices", Map.of("name", "tablet", "purpose", "desk"))
+                .asString();
+        return page.replaceAll("(?s).*<p class=\"typed\">([0-9A-Z-]+)</p>.*", "$1");
+    }
+
     /** Over plain HTTP others read along: what is private is not even asked for there, but bells and presses are. */
     @Test
     void nothingPrivateGoesOverPlainHttp() {
         choose("", PIN);
         unlock();
-        var page = own.post("/devices", Map.of("name", "tablet", "purpose", "desk"))
-                .asString();
-        var code = page.replaceAll("(?s).*<p class=\"typed\">([0-9A-Z-]+)</p>.*", "$1");
         var tablet = Tablet.onTheNetwork(salon);
-        assertThat(tablet.post("/join", Map.of("code", code)).statusCode())
+        assertThat(tablet.post("/join", Map.of("code", code())).statusCode())
                 .as("unless a manager allows it")
                 .isEqualTo(403);
         assertThat(own.post("/devices/plain", Map.of("plain", "yes")).statusCode())
                 .isEqualTo(303);
-        assertThat(tablet.post("/join", Map.of("code", code)).statusCode()).isEqualTo(303);
+        assertThat(tablet.post("/join", Map.of("code", code())).statusCode()).isEqualTo(303);
         assertThat(tablet.get("/desk").asString())
                 .startsWith("<!doctype html>\n<html data-plain ")
                 .contains("Others on this network can read along");
@@ -116,7 +119,7 @@ class FirstPinTest {
         assertThat(own.get("/policy").asString()).doesNotContain("data-private");
         choose("", PIN);
         unlock();
-        assertThat(own.get("/policy").asString()).startsWith("<!doctype html>\n<html data-private ");
+        assertThat(own.get("/policy").asString()).startsWith("<!doctype html>\n<html data-private=\"HOUSE\" ");
         assertThat(own.get("/desk").asString()).doesNotContain("data-private");
     }
 }
