@@ -186,6 +186,16 @@ public final class SalonStore implements Ledger, AutoCloseable {
     }
 
     /**
+     * What was pressed in a stretch of time, by when it was recorded; by number.
+     *
+     * @param until not counted in
+     * @throws DatabaseAway if that can't be told just now
+     */
+    public List<Pressed> pressed(Instant from, Instant until) {
+        return tables.pressed(from, until);
+    }
+
+    /**
      * What a press was answered.
      *
      * @throws DatabaseAway if that can't be told just now
@@ -233,6 +243,11 @@ public final class SalonStore implements Ledger, AutoCloseable {
     /** Links by which a phone or a calendar may look in. */
     public LookIns lookIns() {
         return new LookIns(tables);
+    }
+
+    /** Who looked at what is private, and did what beside the floor. */
+    public Trail trail() {
+        return new Trail(tables);
     }
 
     /** The last time the database had to be made again. */

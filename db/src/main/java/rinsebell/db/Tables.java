@@ -1,6 +1,7 @@
 package rinsebell.db;
 
 import java.io.IOException;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
@@ -110,6 +111,12 @@ final class Tables {
 
     List<Fact> facts(LocalDate from, LocalDate to) {
         return database.with(handle -> FactTable.ofDays(handle, from, to));
+    }
+
+    List<Pressed> pressed(Instant from, Instant until) {
+        return database.with(handle -> FactTable.recorded(handle, from, until).stream()
+                .map(row -> new Pressed(row.fact(), row.press(), row.answered().device()))
+                .toList());
     }
 
     Optional<Rebuild> lastRebuild() {

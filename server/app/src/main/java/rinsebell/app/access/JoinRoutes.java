@@ -11,6 +11,7 @@ import rinsebell.app.door.Matter;
 import rinsebell.app.door.Routes;
 import rinsebell.app.page.FormBody;
 import rinsebell.app.page.LiveFloor;
+import rinsebell.app.trail.Noting;
 import rinsebell.db.Keyring;
 import rinsebell.web.Codes;
 import rinsebell.web.access.AccessTelling;
@@ -42,7 +43,7 @@ final class JoinRoutes implements Routes {
     public void addTo(RoutesConfig routes) {
         routes.get(JOIN, ctx -> show(ctx, JoinPage.ASKING), Matter.OPEN);
         routes.get(JOIN + "/{code}", this::look, Matter.OPEN);
-        routes.post(JOIN, this::join, Matter.OPEN);
+        routes.post(JOIN, this::join, Matter.COMING_IN);
     }
 
     /** The one page of a stranger, whatever was asked for. */
@@ -81,7 +82,10 @@ final class JoinRoutes implements Routes {
         }
         var key = Key.fresh();
         var before = Access.key(ctx, Access.DEVICE).flatMap(shown -> keyring.device(shown.hash()));
-        keyring.letIn(invitation.get().name(), invitation.get().purpose(), key.hash(), moment.now());
+        var fresh = keyring.letIn(
+                new Keyring.Fresh(invitation.get().name(), invitation.get().purpose(), key.hash(), isPlain(ctx)),
+                moment.now());
+        Noting.about(ctx, fresh.id());
         before.ifPresent(device -> keyring.throwOut(device.id(), moment.now()));
         Cookies.keep(ctx, Access.DEVICE, key.text());
         ctx.redirect(home(invitation.get().purpose()), HttpStatus.SEE_OTHER);

@@ -38,7 +38,7 @@ final class MeRoutes implements Routes {
     private void choose(Context ctx) {
         var salon = live.snapshot().floor().salon();
         var person = PinRoutes.person(FormBody.read(ctx))
-                .filter(id -> salon.staffMember(id).filter(StaffMember::working).isPresent());
+                .filter(id -> salon.workingMember(id).isPresent());
         person.ifPresentOrElse(id -> Who.keep(ctx, id, Caller.of(ctx)), () -> Who.forget(ctx));
         ctx.redirect("/", HttpStatus.SEE_OTHER);
     }

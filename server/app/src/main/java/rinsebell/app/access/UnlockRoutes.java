@@ -18,6 +18,7 @@ import rinsebell.app.door.Routes;
 import rinsebell.app.page.FormBody;
 import rinsebell.app.page.LiveFloor;
 import rinsebell.app.page.PageRoutes;
+import rinsebell.app.trail.Noting;
 import rinsebell.db.Keyring;
 import rinsebell.floor.salon.StaffId;
 import rinsebell.web.access.AccessTelling;
@@ -57,8 +58,8 @@ final class UnlockRoutes implements Routes {
     @Override
     public void addTo(RoutesConfig routes) {
         routes.get(AccessTelling.UNLOCK, this::open, Matter.SIGNAL);
-        routes.post(AccessTelling.UNLOCK, this::unlock, Matter.SIGNAL);
-        routes.post(AccessTelling.LOCK, this::lock, Matter.SIGNAL);
+        routes.post(AccessTelling.UNLOCK, this::unlock, Matter.UNLOCKING);
+        routes.post(AccessTelling.LOCK, this::lock, Matter.UNLOCKING);
         // A page on which somebody types tells so, and is not locked meanwhile.
         routes.post(AccessTelling.UNLOCK + "/stay", ctx -> ctx.status(204), Matter.OWN_PIN);
     }
@@ -150,6 +151,7 @@ final class UnlockRoutes implements Routes {
             show(ctx.status(UNPROCESSABLE), asked, moment.say("unlock.choose"));
             return;
         }
+        Noting.about(ctx, person.value());
         var given = check.give(person, caller.device(), typed.first("pin").orElse(""));
         switch (given.kind()) {
             case WRONG -> show(ctx.status(FORBIDDEN), asked, person, moment.say("unlock.wrong", moment.name(person)));

@@ -19,6 +19,10 @@ public enum ProblemCode {
     STRANGER(403),
     /** What is asked for is private, and nobody has given a PIN here just now. */
     LOCKED(403),
+    /** The key that a program shows is none of ours. */
+    KEY_UNKNOWN(401),
+    /** The key that a program shows is not for that. */
+    KEY_NOT_FOR_THAT(403),
     /** Whose PIN was given may not do that. */
     NOT_YOURS(403),
     /** What is private is not shown where others on the network could read it along. */

@@ -38,7 +38,7 @@ public final class ServerUnderTest implements AutoCloseable {
 
     /** @param shown for HTTPS beside HTTP; null for HTTP alone */
     public ServerUnderTest(List<Routes> routes, @Nullable Shown shown) {
-        server = new WebServer(new Door(HostNames.loopbackAnd(Set.of()), problemText()), routes);
+        server = new WebServer(new Door(HostNames.loopbackAnd(Set.of()), problemText(), false), routes);
         try {
             port = server.listen("127.0.0.1", 0);
             securePort = shown == null ? 0 : server.listenSecurely("127.0.0.1", 0, shown);
