@@ -44,6 +44,7 @@ public final class Assets {
             "queue.js",
             "turn.js",
             "send.js",
+            "join.js",
             "kept.js",
             "answered.js",
             "device.js",

@@ -31,7 +31,7 @@ class DevicesIT {
             assertThat(tablet.content()).doesNotContain("Harrowmere", "chair");
 
             choosesAPin(own, demo.url());
-            tablet.navigate(address + "/join/" + invitation(own, demo.url()));
+            tablet.navigate(address + "/join#" + invitation(own, demo.url()));
             assertThat(tablet.locator("main")).containsText("Tablet at chair 1");
             tablet.locator("main button").click();
             tablet.waitForURL(Pattern.compile(".*/visits/\\d+"));
@@ -64,7 +64,7 @@ class DevicesIT {
         var code = own.locator(".made .typed").textContent();
         assertThat(BenchIT.read(own.locator(".made svg").screenshot()))
                 .startsWith("https://")
-                .endsWith("/join/" + code);
+                .endsWith("/join#" + code);
         return code;
     }
 

@@ -65,10 +65,10 @@ public final class AccessTelling {
         var options = scopes.stream()
                 .map(scope -> new Option(scope, purpose(scope), scope.equals(typed.scope)))
                 .toList();
-        var name =
-                text(Field.Kind.TEXT, "name", "devices.name", typed.name, moment.say("programs.hint"), typed.problem);
+        var name = text(
+                Field.Kind.TEXT, "program", "devices.name", typed.name, moment.say("programs.hint"), typed.problem);
         var scope = new Field(
-                Field.Kind.CHOICE, "purpose", moment.say("programs.scope"), "", options, "", typed.scopeProblem);
+                Field.Kind.CHOICE, "scope", moment.say("programs.scope"), "", options, "", typed.scopeProblem);
         return new PlainPage.Sent(
                 moment.say("programs.add"), PROGRAMS, List.of(name, scope), List.of(), moment.say("programs.make"));
     }

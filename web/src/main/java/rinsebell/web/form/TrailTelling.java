@@ -59,7 +59,7 @@ public final class TrailTelling {
             int status) {
 
         boolean isLook() {
-            return route.startsWith("GET ");
+            return route.startsWith("GET ") || route.endsWith("/find");
         }
 
         boolean isRefused() {

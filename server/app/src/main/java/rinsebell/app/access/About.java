@@ -49,12 +49,15 @@ final class About {
         if (isOver) {
             return Matter.CORRECTIONS;
         }
-        if (ctx.method() == HandlerType.GET
-                && parts[1].equals("visits")
-                && ctx.path().endsWith("/client")) {
+        if (parts[1].equals("visits") && isFinding(ctx)) {
             return Matter.FINDING;
         }
         return isOfSomebodyAway(ctx, parts[1], number) ? Matter.HISTORY : Matter.FLOOR;
+    }
+
+    private static boolean isFinding(Context ctx) {
+        boolean opens = ctx.method() == HandlerType.GET && ctx.path().endsWith("/client");
+        return opens || ctx.path().endsWith("/client/find");
     }
 
     /** A record that is named in the address, and a recipe that was kept for somebody who is not here. */

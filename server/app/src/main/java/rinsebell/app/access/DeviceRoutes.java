@@ -4,6 +4,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.LongConsumer;
 import java.util.function.Supplier;
@@ -149,15 +150,15 @@ final class DeviceRoutes implements Routes {
                         + way.filter(one -> one.fingerprint().isPresent())
                                 .map(one -> " " + moment.say("devices.trust_first", one.welcome()))
                                 .orElse("");
-        return new Shown(moment.say("devices.shown", invitation.name()), detail, QrCode.of(join + "/" + code), code);
+        return new Shown(moment.say("devices.shown", invitation.name()), detail, QrCode.of(join + "#" + code), code);
     }
 
     /** A program's key is made here and shown once; it is a device that nobody stands at. */
     private void makeKey(Context ctx) {
         var typed = FormBody.read(ctx);
         var moment = live.moment();
-        var name = LookInForms.name(moment, typed);
-        var scope = typed.first("purpose").filter(SCOPES::contains);
+        var name = LookInForms.name(moment, nameOfProgram(typed));
+        var scope = typed.first("scope").filter(SCOPES::contains);
         if (!access.hasManagersPin() || !name.errors().isEmpty() || scope.isEmpty()) {
             show(
                     ctx.status(access.hasManagersPin() ? 422 : 409),
@@ -174,12 +175,17 @@ final class DeviceRoutes implements Routes {
         show(ctx, moment, shown, Forms.blank(moment));
     }
 
+    /** Two fields of one page can't both be called so. */
+    private static Fields nameOfProgram(Fields typed) {
+        return Fields.of(Map.of("name", typed.all("program")));
+    }
+
     private static AccessTelling.Typed wrong(Moment moment, Fields typed) {
-        var chosen = typed.first("purpose").orElse("");
+        var chosen = typed.first("scope").orElse("");
         return new AccessTelling.Typed(
-                typed.first("name").orElse(""),
+                typed.first("program").orElse(""),
                 chosen,
-                flaw(moment, typed),
+                flaw(moment, nameOfProgram(typed)),
                 SCOPES.contains(chosen) ? "" : moment.say("fault.not_a_choice"));
     }
 

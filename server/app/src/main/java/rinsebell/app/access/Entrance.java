@@ -67,7 +67,7 @@ public final class Entrance {
                         outside.wayIn),
                 new PinRoutes(live, keyring, access, unlocked, guesses),
                 new RightsRoutes(live),
-                new MeRoutes(live));
+                new MeRoutes(live, unlocked, this::deviceName));
     }
 
     /** A code for the first device of a computer without a screen; empty once somebody is in charge, or a device is in. */
@@ -78,6 +78,14 @@ public final class Entrance {
                 ? Optional.of(
                         invitations.invite(new Invitations.Invitation(name, Caller.FIRST), Invitations.FIRST_GOOD_FOR))
                 : Optional.empty();
+    }
+
+    private String deviceName(long number) {
+        return keyring.devices().stream()
+                .filter(device -> device.id() == number)
+                .map(Keyring.Device::name)
+                .findFirst()
+                .orElseGet(() -> live.moment().say("trail.own"));
     }
 
     public List<Routes> routes() {

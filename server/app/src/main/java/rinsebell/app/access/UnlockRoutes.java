@@ -41,6 +41,9 @@ final class UnlockRoutes implements Routes {
     /** What was typed elsewhere, and waits for a PIN; its names begin so. */
     private static final String CARRIED = "carried.";
 
+    /** With it whoever gave a PIN here locks every device on which they did. */
+    static final String EVERYWHERE = "everywhere";
+
     private final LiveFloor live;
     private final Keyring keyring;
     private final Access access;
@@ -185,7 +188,9 @@ final class UnlockRoutes implements Routes {
     }
 
     private void lock(Context ctx) {
-        FormBody.read(ctx);
+        if (FormBody.read(ctx).first(EVERYWHERE).isPresent()) {
+            Caller.of(ctx).unlocked().ifPresent(person -> unlocked.lockAll(person::equals));
+        }
         Access.key(ctx, Access.UNLOCKED).ifPresent(unlocked::lock);
         Cookies.drop(ctx, Access.UNLOCKED);
         ctx.redirect(PageRoutes.from(ctx).orElse("/"), HttpStatus.SEE_OTHER);

@@ -26,6 +26,9 @@ public final class Noting implements Routes {
     private static final int OK = 200;
     private static final int REDIRECT = 300;
 
+    /** What is looked for is sent and not written into an address. */
+    private static final String FIND = "find";
+
     /** They only show what is typed, or keep a page open. */
     private static final Set<String> NOTHING_DONE = Set.of("preview", "stay");
 
@@ -61,7 +64,7 @@ public final class Noting implements Routes {
     private void note(Context ctx) {
         var matter = Matter.of(ctx);
         int status = ctx.statusCode();
-        if (ctx.method() == HandlerType.GET) {
+        if (ctx.method() == HandlerType.GET || last(ctx.path()).equals(FIND)) {
             if (matter.isLookingNoted() && status >= OK && status < REDIRECT) {
                 book.keep(step(ctx, status));
             }

@@ -66,8 +66,8 @@ class ComingInTest {
     void anInvitationLetsOneDeviceInOnce() {
         var code = house.invitation("tablet at chair 2", "chair-2");
         var tablet = stranger();
-        assertThat(tablet.get("/join/" + code).asString()).contains("tablet at chair 2");
-        assertThat(tablet.get("/join/" + code).asString())
+        assertThat(tablet.post("/join/look", Map.of("code", code)).asString()).contains("tablet at chair 2");
+        assertThat(tablet.post("/join/look", Map.of("code", code)).asString())
                 .as("looking uses nothing up")
                 .contains("tablet at chair 2");
         var in = tablet.post("/join", Map.of("code", code));
@@ -301,5 +301,32 @@ class ComingInTest {
             socket.getOutputStream().write(asked.getBytes(java.nio.charset.StandardCharsets.US_ASCII));
             return new String(socket.getInputStream().readNBytes(15), java.nio.charset.StandardCharsets.US_ASCII);
         }
+    }
+
+    /** OWASP ASVS 5.0, 7.5.2: whoever gave a PIN sees where else it is good, and ends that. */
+    @Test
+    void whereverAPinIsStillGood() {
+        var one = house.tablet("tablet one", "desk");
+        var two = house.tablet("tablet two", "desk");
+        house.unlock(one, Role.STYLIST);
+        house.unlock(two, Role.STYLIST);
+        assertThat(one.get("/me").asString())
+                .contains("still good on", "tablet two")
+                .doesNotContain("on: tablet one");
+        assertThat(one.post("/lock", Map.of("everywhere", "yes")).statusCode()).isEqualTo(303);
+        assertThat(one.get("/clients").statusCode()).isEqualTo(403);
+        assertThat(two.get("/clients").statusCode()).isEqualTo(403);
+        house.unlock(one, Role.STYLIST);
+        assertThat(one.get("/me").asString()).doesNotContain("still good on");
+    }
+
+    @Test
+    void aCodeThatIsSentInTheClearIsGoodNoMore() {
+        var code = house.invitation("tablet in the clear", "desk");
+        assertThat(Tablet.onTheNetwork(house.salon)
+                        .post("/join/look", Map.of("code", code))
+                        .asString())
+                .doesNotContain("tablet in the clear");
+        assertThat(stranger().post("/join", Map.of("code", code)).statusCode()).isEqualTo(422);
     }
 }

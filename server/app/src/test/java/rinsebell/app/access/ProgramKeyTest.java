@@ -109,7 +109,7 @@ class ProgramKeyTest {
                         .statusCode())
                 .isEqualTo(401);
         var page = house.own
-                .post("/devices/programs", Map.of("name", "x", "purpose", "program-acts"))
+                .post("/devices/programs", Map.of("program", "x", "scope", "program-acts"))
                 .asString();
         var key = page.replaceFirst("(?s).*<p class=\"typed\">([^<]*)<.*", "$1");
         var posing = Tablet.overHttps(house.salon);
@@ -122,7 +122,7 @@ class ProgramKeyTest {
     @Test
     void neverInTheClearOverTheNetwork() {
         var page = house.own
-                .post("/devices/programs", Map.of("name", "clear", "purpose", "program-reads"))
+                .post("/devices/programs", Map.of("program", "clear", "scope", "program-reads"))
                 .asString();
         var key = page.replaceFirst("(?s).*<p class=\"typed\">([^<]*)<.*", "$1");
         var answer = Tablet.onTheNetwork(house.salon).showing(key).get("/api/floor");
@@ -138,7 +138,7 @@ class ProgramKeyTest {
     @Test
     void itIsShownOnceAndKeptByNobody() throws Exception {
         var page = house.own
-                .post("/devices/programs", Map.of("name", "once", "purpose", "program-reads"))
+                .post("/devices/programs", Map.of("program", "once", "scope", "program-reads"))
                 .asString();
         var key = page.replaceFirst("(?s).*<p class=\"typed\">([^<]*)<.*", "$1");
         assertThat(house.own.get("/devices").asString()).contains(">once<").doesNotContain(key);
@@ -147,7 +147,7 @@ class ProgramKeyTest {
 
     @Test
     void whatIsWrongIsSaidAndNothingIsLost() {
-        var answer = house.own.post("/devices/programs", Map.of("name", "till 2", "purpose", "everything"));
+        var answer = house.own.post("/devices/programs", Map.of("program", "till 2", "scope", "everything"));
         assertThat(answer.statusCode()).isEqualTo(422);
         assertThat(answer.asString()).contains("value=\"till 2\"").doesNotContain("class=\"typed\"");
     }

@@ -108,7 +108,7 @@ final class SalonWithStaff implements AutoCloseable {
 
     /** A program somewhere on the network, with the key that the manager's screen showed. */
     Tablet program(String name, String purpose) {
-        var page = own.post("/devices/programs", Map.of("name", name, "purpose", purpose))
+        var page = own.post("/devices/programs", Map.of("program", name, "scope", purpose))
                 .asString();
         Matcher key = KEY.matcher(page);
         assertThat(key.find()).as(page).isTrue();

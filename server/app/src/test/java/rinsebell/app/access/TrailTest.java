@@ -69,8 +69,9 @@ class TrailTest {
     void byWhateverWay() {
         desk.get("/api/clients/" + client);
         assertThat(last("GET /api/clients/{id}")).containsEntry("subject", (int) client);
-        desk.get("/clients?letters=calc");
-        assertThat(last("GET /clients")).doesNotContainKey("subject");
+        assertThat(desk.post("/clients/find", Map.of("letters", "calc")).asString())
+                .contains("cmd|");
+        assertThat(last("POST /clients/find")).doesNotContainKey("subject");
         desk.get("/welcome?client=" + client);
         assertThat(last("GET /welcome")).containsEntry("subject", (int) client).containsEntry("matter", "history");
         var visit = house.program("/api/visits", Map.of("label", "Ada", "place", "chair-1"));
@@ -78,6 +79,9 @@ class TrailTest {
         assertThat(last("GET /visits/{id}/{press}"))
                 .containsEntry("matter", "finding")
                 .containsEntry("subject", (int) visit);
+        var found = desk.post("/visits/" + visit + "/client/find", Map.of("letters", "calc"));
+        assertThat(found.asString()).contains("cmd|");
+        assertThat(last("POST /visits/{id}/client/find")).containsEntry("matter", "finding");
         house.own.get("/api/trail.csv");
         assertThat(last("GET /api/trail.csv")).containsEntry("by", person(Role.MANAGER));
     }
