@@ -37,6 +37,7 @@ public final class Assets {
             "events.js",
             "ours.js",
             "press.js",
+            "awake.js",
             "bench.js",
             "lock.js",
             "file.js",

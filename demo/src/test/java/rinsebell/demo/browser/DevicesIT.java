@@ -24,6 +24,8 @@ class DevicesIT {
             var own = browsing.screen(Size.TABLET);
             var tablet = browsing.screen(Size.TABLET);
             tablet.clock().install();
+            tablet.addInitScript("navigator.wakeLock.request = what => { document.title = 'awake: ' + what;"
+                    + " return Promise.resolve(); }");
             var address = "https://" + Browsing.NAME + ":"
                     + URI.create(demo.secureUrl()).getPort();
             tablet.navigate(address + "/desk");
@@ -35,6 +37,7 @@ class DevicesIT {
             assertThat(tablet.locator("main")).containsText("Tablet at chair 1");
             tablet.locator("main button").click();
             tablet.waitForURL(Pattern.compile(".*/visits/\\d+"));
+            assertThat(tablet).hasTitle("awake: screen");
 
             isAskedWhoOnceButNotWhereItHurts(tablet);
             asksForAPinAndLocksAgain(tablet, address);
