@@ -69,7 +69,7 @@ public final class RunningServer implements AutoCloseable {
         this.salon = new LiveSalon(loaded, clock, paper, marker, this::wayIn);
         this.caretaker = new Caretaker(salon.desk(), clock, marker, salon.pressing()::whileClockStands);
         caretaker.begin(mark.map(ClockMark::salon).orElse(clock.now()));
-        this.web = new WebServer(new Door(hostNames(settings), problemText(paper)), routes(paper));
+        this.web = new WebServer(new Door(hostNames(settings), problemText(paper), salon.known()), routes(paper));
         listen(settings);
         this.url = "http://" + settings.shownHost() + ":" + port;
         copies.begin();
