@@ -8,8 +8,10 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.UUID;
 import java.util.function.BiFunction;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+import org.eclipse.jetty.server.Request;
 import org.jspecify.annotations.Nullable;
 import rinsebell.app.access.Entrance;
 import rinsebell.app.api.ClientReads;
@@ -282,6 +284,11 @@ final class LiveSalon implements AutoCloseable {
 
     List<Routes> routes() {
         return routes;
+    }
+
+    /** Whether a request comes from a device that is in. */
+    Predicate<Request> known() {
+        return entrance.known();
     }
 
     /** Ends every stream; requests must have ended before. */

@@ -70,7 +70,8 @@ public final class RunningServer implements AutoCloseable {
         this.caretaker = new Caretaker(salon.desk(), clock, marker, salon.pressing()::whileClockStands);
         caretaker.begin(mark.map(ClockMark::salon).orElse(clock.now()));
         this.web = new WebServer(
-                new Door(hostNames(settings), problemText(paper), settings.isBehindProxy()), routes(paper));
+                new Door(hostNames(settings), problemText(paper), salon.known(), settings.isBehindProxy()),
+                routes(paper));
         listen(settings);
         this.url = "http://" + settings.shownHost() + ":" + port;
         copies.begin();

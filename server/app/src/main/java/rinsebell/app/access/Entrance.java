@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.LongConsumer;
 import java.util.function.LongSupplier;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
+import org.eclipse.jetty.server.Request;
 import rinsebell.app.door.Caller;
 import rinsebell.app.door.Matter;
 import rinsebell.app.door.Problem;
@@ -90,6 +92,11 @@ public final class Entrance {
 
     public List<Routes> routes() {
         return routes;
+    }
+
+    /** Whether a request comes from a device that is in; for whoever shares the server out. */
+    public Predicate<Request> known() {
+        return new Known(keyring);
     }
 
     /** Programs are told in their own form, and so is whatever asks for a part of a page. */

@@ -4,6 +4,8 @@ import io.javalin.http.Context;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.eclipse.jetty.server.Request;
+import org.jspecify.annotations.Nullable;
 import rinsebell.app.door.Caller;
 import rinsebell.app.door.Door;
 import rinsebell.app.door.Key;
@@ -26,7 +28,16 @@ final class ProgramKey {
     }
 
     static Optional<Key> of(Context ctx) {
-        return Optional.ofNullable(ctx.header(HEADER))
+        return read(ctx.header(HEADER));
+    }
+
+    /** The same before any route looks at it. */
+    static Optional<Key> of(Request request) {
+        return read(request.getHeaders().get(HEADER));
+    }
+
+    private static Optional<Key> read(@Nullable String header) {
+        return Optional.ofNullable(header)
                 .map(BEARER::matcher)
                 .filter(Matcher::matches)
                 .flatMap(shown -> Key.read(shown.group(1)));

@@ -12,8 +12,10 @@ import java.net.UnknownHostException;
 import java.nio.charset.StandardCharsets;
 import java.util.Objects;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.eclipse.jetty.ee10.servlet.ServletContextRequest;
 import org.eclipse.jetty.http.HttpVersion;
+import org.eclipse.jetty.io.Connection;
 import org.eclipse.jetty.server.Request;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -40,15 +42,23 @@ public final class Door {
     private final HostNames names;
     private final ProblemText text;
     private final boolean isBehindProxy;
+    private final Guard guard;
 
     /**
+     * @param devices whether a request comes from a device that is in
      * @param isBehindProxy whether whatever comes from this machine may come from another: then nobody is at the server
      *     itself
      */
-    public Door(HostNames names, ProblemText text, boolean isBehindProxy) {
+    public Door(HostNames names, ProblemText text, Predicate<Request> devices, boolean isBehindProxy) {
         this.names = names;
         this.text = text;
         this.isBehindProxy = isBehindProxy;
+        this.guard = new Guard(devices, new ProtocolProblems(text), CrowdLimits.usual());
+    }
+
+    /** Counts who connects; every port needs it. */
+    Connection.Listener guard() {
+        return guard;
     }
 
     /** Puts the door before every route. */
@@ -57,6 +67,7 @@ public final class Door {
         config.router.javaLangErrorHandler(this::answerError);
         config.jetty.modifyHttpConfiguration(Protocol::tighten);
         config.jetty.modifyServer(server -> server.setErrorHandler(new ProtocolProblems(text)));
+        config.jetty.modifyServer(server -> server.setHandler(guard));
         config.jetty.modifyServletContextHandler(handler -> handler.setErrorHandler(new ProtocolProblems(text)));
         config.requestLogger.http(Door::log);
         addTo(config.routes);

@@ -63,6 +63,8 @@ public enum ProblemCode {
     RECORDS_AWAY(503),
     /** So many ask for reports that whoever came last would have to wait. */
     REPORTS_BUSY(503, 5),
+    /** So many who are not in ask at once that others have to wait. */
+    CROWDED(503, 5),
     /** The press could not be made durable; the floor is as before. */
     NOT_SAVED(503),
     /** The same, but somebody is hurt, so it rings on every screen although it is not on disk. */
