@@ -44,7 +44,7 @@ final class Tables {
      * @param after the place in the journal behind the last of them
      */
     void apply(List<Entry> entries, JournalMark after) {
-        database.inTransaction(handle -> {
+        database.inTransactionAtOnce(handle -> {
             long reached = MarkTable.read(handle).lines();
             write(
                     handle,
@@ -144,8 +144,10 @@ final class Tables {
     void erase(Collection<Erasures.Erasure> erased) {
         database.inTransaction(handle -> {
             erased.forEach(one -> {
-                ClientTable.delete(handle, one.client());
-                ClientTable.reserve(handle, one.client().value());
+                Optional.ofNullable(one.client()).ifPresent(client -> {
+                    ClientTable.delete(handle, client);
+                    ClientTable.reserve(handle, client.value());
+                });
                 TextTable.delete(handle, one.texts());
             });
             return erased;
