@@ -139,8 +139,13 @@ public final class TrailTelling {
         return head + moment.say(FactRows.key(fact.event()));
     }
 
+    /** Of a visit of another day its number is all that is known here. */
     private String label(VisitId id) {
-        return moment.floor().visit(id).map(visit -> moment.label(visit) + ": ").orElse("");
+        return moment.floor()
+                        .visit(id)
+                        .map(moment::label)
+                        .orElseGet(() -> moment.say("trail.visit", String.valueOf(id.value())))
+                + ": ";
     }
 
     private String what(Step step) {
