@@ -65,6 +65,10 @@ public final class Door {
     public void addTo(JavalinConfig config) {
         config.http.prefer405over404 = true;
         config.router.javaLangErrorHandler(this::answerError);
+        config.router.handlerWrapper(endpoint -> ctx -> {
+            endpoint.handler.handle(ctx);
+            nameLetters(ctx);
+        });
         config.jetty.modifyHttpConfiguration(Protocol::tighten);
         config.jetty.modifyServer(server -> server.setErrorHandler(new ProtocolProblems(text)));
         config.jetty.modifyServer(server -> server.setHandler(guard));
@@ -79,6 +83,14 @@ public final class Door {
         routes.exception(DatabaseAway.class, this::answerAway);
         routes.exception(HttpResponseException.class, this::answerLibrary);
         routes.exception(Exception.class, this::answerBug);
+    }
+
+    /** Text says in which letters it is (RFC 9110, section 8.3.2), so that no browser has to guess. */
+    private static void nameLetters(Context ctx) {
+        String type = ctx.res().getContentType();
+        if (type != null && type.startsWith("text/") && !type.contains("charset")) {
+            ctx.contentType(type + "; charset=utf-8");
+        }
     }
 
     private void check(Context ctx) {

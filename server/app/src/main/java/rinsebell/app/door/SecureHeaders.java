@@ -16,7 +16,8 @@ import org.eclipse.jetty.server.Request;
 final class SecureHeaders implements HttpConfiguration.Customizer {
 
     static final String POLICY = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; "
-            + "font-src 'self'; connect-src 'self'; worker-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
+            + "font-src 'self'; connect-src 'self'; worker-src 'self'; form-action 'self'; base-uri 'none'; "
+            + "object-src 'none'; frame-ancestors 'none'";
 
     /** By it our pages tell this server from whatever else may answer at its address, such as the sign-in of a network. */
     static final String OURS = "Rinsebell-Answer";
