@@ -1,6 +1,8 @@
 package rinsebell.db;
 
+import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -144,6 +146,42 @@ final class ClientTable {
                                 delete from client
                                 where id = :client
                                 """).bind("client", client.value()).execute() > 0;
+    }
+
+    /** Notes by when a record was there, where nobody noted that before; those who never came are kept from then on. */
+    static void meet(Handle handle, Instant now) {
+        handle.createUpdate("""
+                        update client
+                        set met_ms = :now
+                        where met_ms is null
+                        """).bind("now", now.toEpochMilli()).execute();
+    }
+
+    /**
+     * Records of those who are not here, and of whom nothing is known since before an instant: no visit that ended
+     * later, no test and no reaction that was noted later, and a record that was there before.
+     */
+    static List<ClientId> untouchedSince(Handle handle, Instant before) {
+        return handle.createQuery("""
+                        select client.id
+                        from client
+                        where client.met_ms < :before
+                          and not exists (
+                                select 1
+                                from visit
+                                where visit.client_id = client.id
+                                  and (visit.left_ms is null or visit.left_ms >= :before))
+                          and not exists (
+                                select 1
+                                from client_note
+                                where client_note.client_id = client.id
+                                  and client_note.noted_on >= :day)
+                        order by client.id
+                        """)
+                .bind("before", before.toEpochMilli())
+                .bind("day", LocalDate.ofInstant(before, ZoneOffset.UTC))
+                .map((row, context) -> new ClientId(row.getLong("id")))
+                .list();
     }
 
     /** Whether somebody has, or once had, this number. */

@@ -4,10 +4,12 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.transaction.TransactionIsolationLevel;
 import rinsebell.db.journal.Forced;
@@ -18,8 +20,8 @@ import rinsebell.db.journal.Forced;
  */
 public final class Copies {
 
-    /** What is left on the disk is for presses first: no copy is begun on less than this and the database again. */
-    private static final long ROOM_FOR_PRESSES_BYTES = 32L << 20;
+    /** No copy, and no database that was set aside, is kept for longer while a server runs. */
+    public static final Duration KEPT = Copy.OLDEST_KEPT;
 
     private static final String UNFINISHED = "unfinished";
 
@@ -45,7 +47,7 @@ public final class Copies {
      */
     public void make(Instant now) throws IOException {
         Files.createDirectories(folder.copies());
-        refuseLastRoom();
+        Room.refuseLast(folder, 1);
         Path unfinished = folder.copies().resolve(UNFINISHED);
         try {
             Files.deleteIfExists(unfinished);
@@ -54,14 +56,6 @@ public final class Copies {
             throw new IOException("a copy could not be written: " + e.getMessage(), e);
         } finally {
             Files.deleteIfExists(unfinished);
-        }
-    }
-
-    private void refuseLastRoom() throws IOException {
-        long wanted = ROOM_FOR_PRESSES_BYTES + Files.size(folder.databaseFile());
-        long free = Files.getFileStore(folder.copies()).getUsableSpace();
-        if (free < wanted) {
-            throw new IOException("a copy wants " + wanted + " bytes of room, and the disk has " + free + " left");
         }
     }
 
@@ -82,6 +76,20 @@ public final class Copies {
         Files.move(unfinished, Copy.named(folder.copies(), now, facts).file(), StandardCopyOption.ATOMIC_MOVE);
         Forced.folder(folder.copies());
         deleteExpired(Copy.in(folder.copies()), now);
+        deleteSetAside(now.minus(KEPT));
+    }
+
+    /** What was erased since is in them as well, and nobody needs them longer than copies. */
+    private void deleteSetAside(Instant before) throws IOException {
+        if (Files.isDirectory(folder.setAside())) {
+            try (Stream<Path> files = Files.list(folder.setAside())) {
+                for (Path file : files.toList()) {
+                    if (Files.getLastModifiedTime(file).toInstant().isBefore(before)) {
+                        Files.deleteIfExists(file);
+                    }
+                }
+            }
+        }
     }
 
     private static void deleteExpired(List<Copy> copies, Instant now) throws IOException {

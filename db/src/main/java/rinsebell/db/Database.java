@@ -49,12 +49,15 @@ final class Database implements AutoCloseable {
 
     static final String USER = "sa";
 
-    private final HikariDataSource connections;
+    private final Path name;
+    private final Shut shut = new Shut();
     private final Jdbi jdbi;
+    private volatile HikariDataSource connections;
 
-    private Database(HikariDataSource connections) {
+    private Database(Path name, HikariDataSource connections) {
+        this.name = name;
         this.connections = connections;
-        this.jdbi = Jdbi.create(connections);
+        this.jdbi = Jdbi.create(() -> this.connections.getConnection());
         // A log must not quote what somebody typed.
         jdbi.getConfig(StatementExceptions.class).setMessageRendering(MessageRendering.NONE);
     }
@@ -70,7 +73,7 @@ final class Database implements AutoCloseable {
      */
     static Database open(Path name) throws IOException, DatabaseUnreadable {
         try {
-            return migrated(new HikariDataSource(config(name)));
+            return migrated(name, new HikariDataSource(config(name)));
         } catch (RuntimeException e) {
             refuseInUse(name, e);
             refusePassing(e);
@@ -86,10 +89,10 @@ final class Database implements AutoCloseable {
                 "the database's tables are not those of this version of the program: " + cause.getMessage(), cause);
     }
 
-    private static Database migrated(HikariDataSource connections) {
+    private static Database migrated(Path name, HikariDataSource connections) {
         try {
             migrate(connections);
-            return new Database(connections);
+            return new Database(name, connections);
         } catch (RuntimeException e) {
             connections.close();
             throw e;
@@ -135,6 +138,12 @@ final class Database implements AutoCloseable {
         return config;
     }
 
+    /** One that can't be opened now is tried again each time somebody asks. */
+    private static HikariConfig patient(HikariConfig config) {
+        config.setInitializationFailTimeout(-1);
+        return config;
+    }
+
     private static void migrate(HikariDataSource connections) {
         Flyway.configure()
                 .dataSource(connections)
@@ -155,7 +164,7 @@ final class Database implements AutoCloseable {
      * @throws DatabaseAway if the database can't be used just now
      */
     <T> T with(HandleCallback<T, RuntimeException> act) {
-        return reached(() -> jdbi.withHandle(act));
+        return shut.outside(() -> reached(() -> jdbi.withHandle(act)));
     }
 
     /**
@@ -164,7 +173,16 @@ final class Database implements AutoCloseable {
      * @throws DatabaseAway if the database can't be used just now; then nothing was written
      */
     <T> T inTransaction(HandleCallback<T, RuntimeException> act) {
-        return reached(() -> jdbi.inTransaction(act));
+        return shut.outside(() -> reached(() -> jdbi.inTransaction(act)));
+    }
+
+    /**
+     * Writes something, whole or not at all, without waiting while the file is being compacted.
+     *
+     * @throws DatabaseAway if the database can't be used just now; then nothing was written
+     */
+    <T> T inTransactionAtOnce(HandleCallback<T, RuntimeException> act) {
+        return shut.outsideAtOnce(() -> reached(() -> jdbi.inTransaction(act)));
     }
 
     /**
@@ -173,7 +191,36 @@ final class Database implements AutoCloseable {
      * @throws DatabaseAway if the database can't be used just now; then nothing was written
      */
     <T> T inTransaction(TransactionIsolationLevel level, HandleCallback<T, RuntimeException> act) {
-        return reached(() -> jdbi.inTransaction(level, act));
+        return shut.outside(() -> reached(() -> jdbi.inTransaction(level, act)));
+    }
+
+    /** Whether nobody can use it, because its file is being worked on. */
+    boolean isShut() {
+        return shut.isShut();
+    }
+
+    /**
+     * Lets the file be worked on while nobody has it open, and opens it again, whatever came of that.
+     *
+     * @throws IOException if that failed, or somebody used the database for too long
+     */
+    void whileShut(FileWork work) throws IOException {
+        shut.inside(() -> {
+            connections.close();
+            try {
+                work.on(name);
+            } finally {
+                connections = new HikariDataSource(patient(config(name)));
+            }
+        });
+    }
+
+    /** What is done to a database's file. */
+    @FunctionalInterface
+    interface FileWork {
+
+        /** @param name the file's path without {@code .mv.db} */
+        void on(Path name) throws IOException;
     }
 
     private <T> T reached(Supplier<T> act) {

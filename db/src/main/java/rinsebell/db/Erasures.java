@@ -15,6 +15,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import rinsebell.db.journal.Forced;
 import rinsebell.floor.TextId;
 import rinsebell.floor.visit.ClientId;
@@ -25,7 +26,7 @@ import rinsebell.floor.visit.ClientId;
  */
 final class Erasures {
 
-    private static final Pattern LINE = Pattern.compile("client (\\d{1,18}) texts((?: \\d{1,18})*) end");
+    private static final Pattern LINE = Pattern.compile("(?:client (\\d{1,18}) )?texts((?: \\d{1,18})*) end");
 
     private final Path file;
 
@@ -33,12 +34,18 @@ final class Erasures {
         this.file = file;
     }
 
-    /** One erasure: the number of a client, and the texts that went with the record. */
-    record Erasure(ClientId client, List<TextId> texts) {
+    /**
+     * One erasure.
+     *
+     * @param client whose record; null where texts of no record were erased
+     * @param texts that are gone
+     */
+    record Erasure(@Nullable ClientId client, List<TextId> texts) {
 
         private String line() {
+            String whose = client == null ? "" : "client " + client.value() + " ";
             String numbers = texts.stream().map(text -> " " + text.seq()).collect(Collectors.joining());
-            return "client " + client.value() + " texts" + numbers + " end\n";
+            return whose + "texts" + numbers + " end\n";
         }
 
         private static Stream<Erasure> read(String line) {
@@ -51,12 +58,13 @@ final class Erasures {
                     .filter(number -> !number.isEmpty())
                     .map(number -> new TextId(Long.parseLong(number)))
                     .toList();
-            return new Erasure(new ClientId(Long.parseLong(parts.group(1))), texts);
+            String client = parts.group(1);
+            return new Erasure(client == null ? null : new ClientId(Long.parseLong(client)), texts);
         }
     }
 
     /** Notes one; it is on disk when this returns. */
-    synchronized void add(ClientId client, Collection<TextId> texts) throws IOException {
+    synchronized void add(@Nullable ClientId client, Collection<TextId> texts) throws IOException {
         boolean isNew = !Files.exists(file);
         try (FileChannel channel = FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.APPEND)) {
             // A line that was torn when the power went must not swallow this one.

@@ -2,13 +2,16 @@ package rinsebell.db;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.result.ResultIterable;
 import org.jdbi.v3.core.statement.PreparedBatch;
+import org.jdbi.v3.core.statement.Query;
 import org.jdbi.v3.core.statement.StatementContext;
 import rinsebell.db.codec.FactRow;
 import rinsebell.db.codec.StreamName;
@@ -142,26 +145,43 @@ final class FactTable {
     /** The presses that wrote facts, by the numbers of their facts; each with its facts and without texts. */
     static void eachPress(Handle handle, Consumer<Entry> taker) {
         PressedFacts presses = new PressedFacts(taker);
-        try (java.util.stream.Stream<PressedFacts.Row> rows = pressed(handle)) {
+        try (java.util.stream.Stream<PressedFacts.Row> rows = rows(pressed(handle, "true")).stream()) {
             rows.forEach(presses::take);
         }
         presses.end();
     }
 
-    private static java.util.stream.Stream<PressedFacts.Row> pressed(Handle handle) {
-        return handle
-                .createQuery("""
-                        select %s, press_id, device, payload_hash, outcome
-                        from fact
-                        join press on press.id = fact.press_id
-                        order by seq
-                        """.formatted(COLUMNS))
-                .map((row, context) -> new PressedFacts.Row(
-                        fact(row, context),
-                        row.getString("press_id"),
-                        new AnsweredPress(
-                                row.getString("device"), row.getString("payload_hash"), row.getString("outcome"))))
-                .stream();
+    /** The facts from one number to another, both counted in, with the presses that wrote them; by number. */
+    static List<PressedFacts.Row> pressed(Handle handle, long from, long to) {
+        return rows(pressed(handle, "seq between :from and :to")
+                        .bind("from", from)
+                        .bind("to", to))
+                .list();
+    }
+
+    /** The facts that were recorded in a stretch of time, with the presses that wrote them; by number. */
+    static List<PressedFacts.Row> recorded(Handle handle, Instant from, Instant until) {
+        return rows(pressed(handle, "recorded_ms >= :from and recorded_ms < :until")
+                        .bind("from", from.toEpochMilli())
+                        .bind("until", until.toEpochMilli()))
+                .list();
+    }
+
+    private static Query pressed(Handle handle, String where) {
+        return handle.createQuery("""
+                select %s, press_id, device, payload_hash, outcome
+                from fact
+                join press on press.id = fact.press_id
+                where %s
+                order by seq
+                """.formatted(COLUMNS, where));
+    }
+
+    private static ResultIterable<PressedFacts.Row> rows(Query pressed) {
+        return pressed.map((row, context) -> new PressedFacts.Row(
+                fact(row, context),
+                row.getString("press_id"),
+                new AnsweredPress(row.getString("device"), row.getString("payload_hash"), row.getString("outcome"))));
     }
 
     /** How many facts there are; facts are numbered from 1 without gaps. */

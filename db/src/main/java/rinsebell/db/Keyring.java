@@ -40,6 +40,7 @@ public final class Keyring {
      * @param id never given twice
      * @param purpose what it is for, as a code such as {@code chair-3}
      * @param tokenHash the SHA-256 of what it shows, in hex
+     * @param plain whether it came in over plain HTTP, where others could read what it shows
      * @param joined when it was let in
      * @param thrownOut when it was thrown out; null while it is in
      */
@@ -48,6 +49,7 @@ public final class Keyring {
             String name,
             String purpose,
             String tokenHash,
+            boolean plain,
             Instant joined,
             @Nullable Instant thrownOut) {
 
@@ -55,6 +57,15 @@ public final class Keyring {
             return thrownOut == null;
         }
     }
+
+    /**
+     * A device that comes in.
+     *
+     * @param purpose what it is for, as a code
+     * @param tokenHash the SHA-256 of what it will show, in hex
+     * @param plain whether it comes over plain HTTP
+     */
+    public record Fresh(String name, String purpose, String tokenHash, boolean plain) {}
 
     /**
      * The PIN of one of the staff.
@@ -144,10 +155,11 @@ public final class Keyring {
     }
 
     /** Lets a device in; that is on disk when this returns. */
-    public synchronized Device letIn(String name, String purpose, String tokenHash, Instant now) {
-        Device fresh = new Device(content.lastDevice + 1, name, purpose, tokenHash, now, null);
-        change(all -> new Content(fresh.id, with(all.devices, fresh), all.pins, all.plain));
-        return fresh;
+    public synchronized Device letIn(Fresh fresh, Instant now) {
+        Device device =
+                new Device(content.lastDevice + 1, fresh.name, fresh.purpose, fresh.tokenHash, fresh.plain, now, null);
+        change(all -> new Content(device.id, with(all.devices, device), all.pins, all.plain));
+        return device;
     }
 
     /** Throws a device out for good; that is on disk when this returns. One that is out already stays so. */
@@ -158,7 +170,7 @@ public final class Keyring {
     }
 
     private static Device out(Device device, Instant now) {
-        return new Device(device.id, device.name, device.purpose, "", device.joined, now);
+        return new Device(device.id, device.name, device.purpose, "", device.plain, device.joined, now);
     }
 
     public Optional<Pin> pin(StaffId person) {

@@ -47,6 +47,8 @@ final class KeyringFile {
             String name,
             String purpose,
             String tokenHash,
+            // Files of before do not say; none of their devices came so.
+            @Nullable Boolean plain,
             long joinedMs,
             @Nullable Long thrownOutMs) {}
 
@@ -86,6 +88,7 @@ final class KeyringFile {
                 Objects.requireNonNull(device.name),
                 Objects.requireNonNull(device.purpose),
                 Objects.requireNonNull(device.tokenHash),
+                Boolean.TRUE.equals(device.plain),
                 Instant.ofEpochMilli(device.joinedMs),
                 device.thrownOutMs == null ? null : Instant.ofEpochMilli(device.thrownOutMs));
     }
@@ -126,6 +129,7 @@ final class KeyringFile {
                 device.name(),
                 device.purpose(),
                 device.tokenHash(),
+                device.plain(),
                 device.joined().toEpochMilli(),
                 out == null ? null : out.toEpochMilli());
     }

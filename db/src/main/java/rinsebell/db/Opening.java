@@ -19,6 +19,7 @@ final class Opening {
     }
 
     SalonStore store() throws IOException {
+        Compaction.clear(folder);
         if (isDatabaseLost()) {
             new Rebuilding(folder).rebuild(new Rebuild(now, "the database file was missing or empty", null));
         }

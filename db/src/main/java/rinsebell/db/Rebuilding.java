@@ -2,6 +2,8 @@ package rinsebell.db;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import rinsebell.db.journal.Journal;
@@ -37,7 +39,10 @@ final class Rebuilding {
             throw e;
         }
         if (why.kept().isPresent()) {
-            Files.move(folder.databaseFile(), why.kept().get());
+            Path kept = why.kept().get();
+            Files.move(folder.databaseFile(), kept);
+            // From then on it is kept as long as a copy is.
+            Files.setLastModifiedTime(kept, FileTime.from(why.at()));
         }
         Files.deleteIfExists(folder.databaseFile());
         Files.move(folder.newDatabaseFile(), folder.databaseFile());

@@ -38,6 +38,7 @@ public final class SalonStore implements Ledger, AutoCloseable {
     private final Tables tables;
     private final Journal journal;
     private final WaitingTexts waitingTexts;
+    private final Compactions compactions;
 
     /** Presses that count and that the database has not taken yet; empty but for bad times. */
     private volatile List<Entry> behind = List.of();
@@ -47,6 +48,7 @@ public final class SalonStore implements Ledger, AutoCloseable {
         this.database = database;
         this.tables = tables;
         this.journal = journal;
+        this.compactions = new Compactions(folder, database, this::settle, erasures());
         tables.addMissing(WaitingTexts.read(folder.waitingTexts()));
         this.waitingTexts = WaitingTexts.open(folder.waitingTexts());
         emptyWaitingTexts();
@@ -186,12 +188,22 @@ public final class SalonStore implements Ledger, AutoCloseable {
     }
 
     /**
+     * What was pressed in a stretch of time, by when it was recorded; by number.
+     *
+     * @param until not counted in
+     * @throws DatabaseAway if that can't be told just now
+     */
+    public List<Pressed> pressed(Instant from, Instant until) {
+        return tables.pressed(from, until);
+    }
+
+    /**
      * What a press was answered.
      *
      * @throws DatabaseAway if that can't be told just now
      */
     public Optional<AnsweredPress> press(String id) {
-        return waiting(id).or(() -> tables.press(id));
+        return waiting(id).or(() -> compactions.lack(id) ? Optional.empty() : tables.press(id));
     }
 
     private Optional<AnsweredPress> waiting(String id) {
@@ -217,7 +229,21 @@ public final class SalonStore implements Ledger, AutoCloseable {
 
     /** People who come again. */
     public Clients clients() {
-        return new Clients(tables, this::settle, new Erasures(folder.erasures()));
+        return new Clients(tables, this::settle, erasures());
+    }
+
+    /** What is past its time. */
+    public Retention retention() {
+        return new Retention(tables, this::settle, erasures());
+    }
+
+    private Erasures erasures() {
+        return new Erasures(folder.erasures());
+    }
+
+    /** The database's file without what was erased. */
+    public Compactions compactions() {
+        return compactions;
     }
 
     /** Copies of the tables, and another one of them. */
@@ -233,6 +259,11 @@ public final class SalonStore implements Ledger, AutoCloseable {
     /** Links by which a phone or a calendar may look in. */
     public LookIns lookIns() {
         return new LookIns(tables);
+    }
+
+    /** Who looked at what is private, and did what beside the floor. */
+    public Trail trail() {
+        return new Trail(tables);
     }
 
     /** The last time the database had to be made again. */

@@ -75,8 +75,9 @@ final class SoundedTable {
                 .list();
     }
 
-    static void forget(Handle handle, Instant before) {
-        handle.createUpdate("""
+    /** @return how many are gone */
+    static int forget(Handle handle, Instant before) {
+        return handle.createUpdate("""
                         delete from sounded
                         where at_ms < :before
                         """).bind("before", before.toEpochMilli()).execute();

@@ -1,6 +1,7 @@
 package rinsebell.db;
 
 import java.io.IOException;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
@@ -43,7 +44,7 @@ final class Tables {
      * @param after the place in the journal behind the last of them
      */
     void apply(List<Entry> entries, JournalMark after) {
-        database.inTransaction(handle -> {
+        database.inTransactionAtOnce(handle -> {
             long reached = MarkTable.read(handle).lines();
             write(
                     handle,
@@ -112,6 +113,12 @@ final class Tables {
         return database.with(handle -> FactTable.ofDays(handle, from, to));
     }
 
+    List<Pressed> pressed(Instant from, Instant until) {
+        return database.with(handle -> FactTable.recorded(handle, from, until).stream()
+                .map(row -> new Pressed(row.fact(), row.press(), row.answered().device()))
+                .toList());
+    }
+
     Optional<Rebuild> lastRebuild() {
         return database.with(RebuildTable::last);
     }
@@ -137,8 +144,10 @@ final class Tables {
     void erase(Collection<Erasures.Erasure> erased) {
         database.inTransaction(handle -> {
             erased.forEach(one -> {
-                ClientTable.delete(handle, one.client());
-                ClientTable.reserve(handle, one.client().value());
+                Optional.ofNullable(one.client()).ifPresent(client -> {
+                    ClientTable.delete(handle, client);
+                    ClientTable.reserve(handle, client.value());
+                });
                 TextTable.delete(handle, one.texts());
             });
             return erased;

@@ -1,5 +1,6 @@
 package rinsebell.db;
 
+import java.time.Instant;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
@@ -80,6 +81,27 @@ final class TextTable {
                                 where visit.client_id = :client)
                         """)
                 .bind("client", client.value())
+                .map((row, context) -> new TextId(row.getLong("fact_seq")))
+                .set();
+    }
+
+    /**
+     * What was written about visits that ended before an instant and belong to no record that is there, and under the
+     * salon's days before it: a bell's answer may be about whoever a bowl was meant for.
+     */
+    static Set<TextId> ofNobodyBefore(Handle handle, Instant before) {
+        return handle.createQuery("""
+                        select text.fact_seq
+                        from text
+                        join fact on fact.seq = text.fact_seq
+                        where fact.stream like 'day %' and fact.recorded_ms < :before
+                           or fact.stream in (
+                                select concat('visit ', visit.id)
+                                from visit
+                                where visit.left_ms < :before
+                                  and not exists (select 1 from client where client.id = visit.client_id))
+                        """)
+                .bind("before", before.toEpochMilli())
                 .map((row, context) -> new TextId(row.getLong("fact_seq")))
                 .set();
     }

@@ -33,8 +33,8 @@ class KeyringTest {
 
     @Test
     void devicesStayInUntilTheyAreThrownOut() throws IOException {
-        var tablet = open().letIn("tablet \"3\" 👩‍🦰", "chair-3", "a".repeat(64), TEN);
-        var phone = open().letIn("phone", "pocket", "b".repeat(64), TEN);
+        var tablet = open().letIn(new Keyring.Fresh("tablet \"3\" 👩‍🦰", "chair-3", "a".repeat(64), false), TEN);
+        var phone = open().letIn(new Keyring.Fresh("phone", "pocket", "b".repeat(64), false), TEN);
         assertThat(open().devices()).containsExactly(tablet, phone);
         assertThat(open().device("a".repeat(64))).contains(tablet);
         open().throwOut(tablet.id(), TEN.plusSeconds(60));
@@ -47,9 +47,11 @@ class KeyringTest {
 
     @Test
     void noNumberIsGivenTwice() throws IOException {
-        var first = open().letIn("one", "desk", "a".repeat(64), TEN);
+        var first = open().letIn(new Keyring.Fresh("one", "desk", "a".repeat(64), false), TEN);
         open().throwOut(first.id(), TEN);
-        assertThat(open().letIn("two", "desk", "b".repeat(64), TEN).id()).isGreaterThan(first.id());
+        assertThat(open().letIn(new Keyring.Fresh("two", "desk", "b".repeat(64), false), TEN)
+                        .id())
+                .isGreaterThan(first.id());
     }
 
     @Test

@@ -10,8 +10,8 @@ import java.util.stream.Collectors;
 public final class Csv {
     private static final String END = "\r\n";
 
-    /** With which characters a formula begins; a tab or the end of a line may stand before one. */
-    private static final String BEGINS_A_FORMULA = "=+-@\t\r\n";
+    /** With which characters a formula begins, wide ones too; a tab or the end of a line may stand before one. */
+    private static final String BEGINS_A_FORMULA = "=+-@\t\r\n＝＋－＠";
 
     private Csv() {}
 

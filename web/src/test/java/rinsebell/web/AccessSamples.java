@@ -13,6 +13,8 @@ import rinsebell.web.access.PlainPage.Sent;
 import rinsebell.web.access.PlainPage.Shown;
 import rinsebell.web.board.Moment;
 import rinsebell.web.form.SheetPage.Part;
+import rinsebell.web.form.TrailTelling;
+import rinsebell.web.view.LeadPage;
 import rinsebell.web.view.Look;
 import rinsebell.web.view.Nav;
 import rinsebell.web.view.QrCode;
@@ -45,7 +47,7 @@ final class AccessSamples {
         var shown = new Shown(
                 "For Tablet at chair 3",
                 "It lets one device in, within ten minutes.",
-                QrCode.of("https://salon.test:8461/join/" + CODE),
+                QrCode.of("https://salon.test:8461/join#" + CODE),
                 CODE);
         var form = new Sent(
                 "Let a device in",
@@ -54,6 +56,34 @@ final class AccessSamples {
                 List.of(),
                 "Show the code");
         return page("Devices", "", shown, List.of(new Part("Devices that are in", rows, List.of())), null, form);
+    }
+
+    /** A program's key is for no device to read. */
+    static PlainPage key() {
+        var shown = new Shown("Key for till", "It is shown this once.", null, "q".repeat(24));
+        var form = telling().program(List.of("program-reads", "program-acts"), AccessTelling.Typed.NOTHING);
+        return page("Devices", "", shown, List.of(), null, form);
+    }
+
+    static LeadPage trail() {
+        var floor = Story.begins();
+        floor.at("09:00").arrivesFine();
+        var moment = new Moment(floor.floor(), id -> "text " + id.seq(), List.of(), Saturday.TEN, Words.british());
+        var recorded = floor.facts().stream()
+                .map(fact -> new TrailTelling.Recorded(fact, "press", "device-1"))
+                .toList();
+        var steps = List.of(
+                step("matter.history", "GET /clients/{id}", 7L, 200),
+                step("matter.unlocking", "POST /unlock", 1L, 403),
+                step("matter.reports", "GET /lead", null, 403),
+                step("matter.devices", "POST /devices", null, 200));
+        Shell shell = Samples.shell("Who did what", Nav.SETUP, Look.LIGHT, "bells");
+        return new TrailTelling(moment, code -> "Tablet at chair 3")
+                .page(shell, Saturday.TEN.atZone(java.time.ZoneOffset.UTC).toLocalDate(), recorded, steps);
+    }
+
+    private static TrailTelling.Step step(String matter, String route, @Nullable Long subject, int status) {
+        return new TrailTelling.Step(Saturday.TEN, null, "device-1", matter, route, subject, status);
     }
 
     static PlainPage unlock() {

@@ -18,7 +18,7 @@ class CsvTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"=1+1", "+1", "-1", "@SUM(A1)", "\t=1", "\r=1", "\n=1"})
+    @ValueSource(strings = {"=1+1", "+1", "-1", "@SUM(A1)", "\t=1", "\r=1", "\n=1", "＝1", "＋1", "－1", "＠x"})
     void nothingIsAFormula(String text) {
         assertThat(Csv.line(List.of(text)).replaceFirst("^\"", "")).startsWith("'" + text.charAt(0));
         assertThat(Csv.line(List.of("x" + text)).replaceFirst("^\"", "")).startsWith("x");

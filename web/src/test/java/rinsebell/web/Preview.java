@@ -57,6 +57,8 @@ final class Preview {
         samples.put("join-invited", AccessSamples.invited());
         samples.put("join-plain", AccessSamples.plainly());
         samples.put("devices", AccessSamples.devices());
+        samples.put("key", AccessSamples.key());
+        samples.put("trail", AccessSamples.trail());
         samples.put("unlock", AccessSamples.unlock());
         samples.put("rights", AccessSamples.rights());
         var calm = HeadSamples.calm();

@@ -81,7 +81,18 @@ public final class Journal implements AutoCloseable {
      * @throws IOException if the folder can't be read
      */
     public static Recovered verify(Path folder) throws IOException {
-        return Recovery.read(folder, JournalReader.NONE).recovered();
+        return read(folder, JournalReader.NONE);
+    }
+
+    /**
+     * Reads a journal from end to end, hands every whole press to {@code reader}, and changes nothing.
+     *
+     * @throws JournalDamaged if anything but a torn tail does not fit
+     * @throws RuntimeException whatever {@code reader} throws
+     * @throws IOException if the folder can't be read
+     */
+    public static Recovered read(Path folder, JournalReader reader) throws IOException {
+        return Recovery.read(folder, reader).recovered();
     }
 
     /**
@@ -92,7 +103,7 @@ public final class Journal implements AutoCloseable {
      */
     public static boolean holds(Path folder, JournalMark place) throws IOException {
         AtomicBoolean met = new AtomicBoolean(place.equals(JournalMark.START));
-        Recovery.read(folder, (press, after) -> met.compareAndSet(false, after.equals(place)));
+        read(folder, (press, after) -> met.compareAndSet(false, after.equals(place)));
         return met.get();
     }
 

@@ -24,6 +24,8 @@ class DevicesIT {
             var own = browsing.screen(Size.TABLET);
             var tablet = browsing.screen(Size.TABLET);
             tablet.clock().install();
+            tablet.addInitScript("navigator.wakeLock.request = what => { document.title = 'awake: ' + what;"
+                    + " return Promise.resolve(); }");
             var address = "https://" + Browsing.NAME + ":"
                     + URI.create(demo.secureUrl()).getPort();
             tablet.navigate(address + "/desk");
@@ -31,10 +33,11 @@ class DevicesIT {
             assertThat(tablet.content()).doesNotContain("Harrowmere", "chair");
 
             choosesAPin(own, demo.url());
-            tablet.navigate(address + "/join/" + invitation(own, demo.url()));
+            tablet.navigate(address + "/join#" + invitation(own, demo.url()));
             assertThat(tablet.locator("main")).containsText("Tablet at chair 1");
             tablet.locator("main button").click();
             tablet.waitForURL(Pattern.compile(".*/visits/\\d+"));
+            assertThat(tablet).hasTitle("awake: screen");
 
             isAskedWhoOnceButNotWhereItHurts(tablet);
             asksForAPinAndLocksAgain(tablet, address);
@@ -64,7 +67,7 @@ class DevicesIT {
         var code = own.locator(".made .typed").textContent();
         assertThat(BenchIT.read(own.locator(".made svg").screenshot()))
                 .startsWith("https://")
-                .endsWith("/join/" + code);
+                .endsWith("/join#" + code);
         return code;
     }
 

@@ -7,8 +7,11 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.UUID;
+import java.util.function.BiFunction;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+import org.eclipse.jetty.server.Request;
 import org.jspecify.annotations.Nullable;
 import rinsebell.app.access.Entrance;
 import rinsebell.app.api.ClientReads;
@@ -16,6 +19,7 @@ import rinsebell.app.api.DescriptionRoutes;
 import rinsebell.app.api.LeadReads;
 import rinsebell.app.api.ReadRoutes;
 import rinsebell.app.api.RecipeRoutes;
+import rinsebell.app.api.TrailReads;
 import rinsebell.app.api.UseReads;
 import rinsebell.app.asset.AssetRoutes;
 import rinsebell.app.desk.BellWatch;
@@ -43,6 +47,7 @@ import rinsebell.app.page.FormRoutes;
 import rinsebell.app.page.LiveFloor;
 import rinsebell.app.page.PageRoutes;
 import rinsebell.app.page.TimeRoutes;
+import rinsebell.app.page.Who;
 import rinsebell.app.press.ApiPresses;
 import rinsebell.app.press.ClientRoutes;
 import rinsebell.app.press.ClockRoutes;
@@ -53,13 +58,18 @@ import rinsebell.app.time.AliveMarker;
 import rinsebell.app.time.ClockProof;
 import rinsebell.app.time.MachineTime;
 import rinsebell.app.time.SalonClock;
+import rinsebell.app.trail.Noting;
+import rinsebell.app.trail.TrailDays;
+import rinsebell.app.trail.TrailRoutes;
 import rinsebell.app.trust.WayIn;
 import rinsebell.app.use.UseDays;
 import rinsebell.app.use.UseRoutes;
 import rinsebell.db.Clients;
 import rinsebell.db.Keyring;
 import rinsebell.db.LookIns;
+import rinsebell.db.Pressed;
 import rinsebell.db.Rebuild;
+import rinsebell.db.Trail;
 import rinsebell.floor.Asked;
 import rinsebell.floor.Fact;
 import rinsebell.floor.Ledger;
@@ -87,6 +97,7 @@ final class LiveSalon implements AutoCloseable {
     private final SoundLog sounds;
     private final Pressing pressing;
     private final Erasings erasings;
+    private final Noting noting;
     private final Entrance entrance;
     private final List<Routes> routes;
 
@@ -99,6 +110,8 @@ final class LiveSalon implements AutoCloseable {
      * @param clients people who come again
      * @param lookIns links by which a phone or a calendar looks in
      * @param keyring the devices that are in, and PINs
+     * @param trail who looked at what is private
+     * @param pressed what was recorded in a stretch of time, whose end is not counted in
      * @param days that are over
      * @param rebuilt how the tables were made again the last time; null for never
      * @param copiesFailingSince since when no copy of the tables could be made
@@ -110,6 +123,8 @@ final class LiveSalon implements AutoCloseable {
             Clients clients,
             LookIns lookIns,
             Keyring keyring,
+            Trail trail,
+            BiFunction<Instant, Instant, List<Pressed>> pressed,
             Days.Kept days,
             @Nullable Rebuild rebuilt,
             Supplier<Optional<Instant>> copiesFailingSince) {}
@@ -161,7 +176,15 @@ final class LiveSalon implements AutoCloseable {
         pressing = new Pressing(desk, clock, kept.clients());
         sounds = new SoundLog(kept.days().soundings()::add, clock::now);
         sounds.begin();
-        entrance = new Entrance(kept.keyring(), live, new MachineTime()::monotonicNanos, feedRoutes::throwOut, wayIn);
+        noting = new Noting(
+                kept.trail(),
+                clock::now,
+                ctx -> Who.of(ctx, live.snapshot().floor().salon()));
+        entrance = new Entrance(
+                kept.keyring(),
+                live,
+                noting,
+                new Entrance.Outside(new MachineTime()::monotonicNanos, feedRoutes::throwOut, wayIn));
         routes = routes(clock, paper, kept);
     }
 
@@ -172,8 +195,10 @@ final class LiveSalon implements AutoCloseable {
         ApiPresses programs = new ApiPresses(pressing, live);
         PressRoutes presses = new PressRoutes(pressing, live, answers, forms);
         Days days = new Days(live::snapshot, clock, kept.days());
+        TrailDays trail = new TrailDays(live, days, kept.pressed(), kept.trail(), kept.keyring());
         UseDays use = new UseDays(days, () -> live.snapshot().floor().salon());
         List<Routes> rooms = List.of(
+                noting,
                 erasings,
                 new AssetRoutes(paper.assets()),
                 feedRoutes,
@@ -182,6 +207,8 @@ final class LiveSalon implements AutoCloseable {
                 new LeadReads(live, days),
                 new UseRoutes(live, use),
                 new UseReads(live, use),
+                new TrailRoutes(live, trail),
+                new TrailReads(live, trail),
                 new LookInRoutes(live, kept.lookIns()),
                 new LookRoutes(live, kept.lookIns()),
                 new TimeRoutes(clock),
@@ -257,6 +284,11 @@ final class LiveSalon implements AutoCloseable {
 
     List<Routes> routes() {
         return routes;
+    }
+
+    /** Whether a request comes from a device that is in. */
+    Predicate<Request> known() {
+        return entrance.known();
     }
 
     /** Ends every stream; requests must have ended before. */

@@ -10,7 +10,13 @@ import picocli.CommandLine.Mixin;
         name = "rinsebell",
         mixinStandardHelpOptions = true,
         version = "Rinsebell 0.1.0",
-        subcommands = {RestoreCommand.class, CheckCommand.class, ResetPinsCommand.class, LicencesCommand.class},
+        subcommands = {
+            RestoreCommand.class,
+            CheckCommand.class,
+            VerifyCommand.class,
+            ResetPinsCommand.class,
+            LicencesCommand.class
+        },
         description = "The bell of a colour station: serves one salon's floor to its browsers.")
 public final class Main implements Callable<Integer> {
 

@@ -69,7 +69,9 @@ public final class RunningServer implements AutoCloseable {
         this.salon = new LiveSalon(loaded, clock, paper, marker, this::wayIn);
         this.caretaker = new Caretaker(salon.desk(), clock, marker, salon.pressing()::whileClockStands);
         caretaker.begin(mark.map(ClockMark::salon).orElse(clock.now()));
-        this.web = new WebServer(new Door(hostNames(settings), problemText(paper)), routes(paper));
+        this.web = new WebServer(
+                new Door(hostNames(settings), problemText(paper), salon.known(), settings.isBehindProxy()),
+                routes(paper));
         listen(settings);
         this.url = "http://" + settings.shownHost() + ":" + port;
         copies.begin();
@@ -136,6 +138,8 @@ public final class RunningServer implements AutoCloseable {
                 store.clients(),
                 store.lookIns(),
                 kept.keyring(),
+                store.trail(),
+                store::pressed,
                 new Days.Kept(store::facts, store::facts, store::texts, store.soundings()),
                 store.lastRebuild().orElse(null),
                 copies::failingSince);

@@ -64,6 +64,12 @@ public final class Settings {
                     + "Devices come in by invitation.")
     private boolean openToNetwork;
 
+    @Option(
+            names = "--behind-proxy",
+            description = "Another program on this machine passes requests on to the server: then a request from this "
+                    + "machine is not taken for one from the server's own screen.")
+    private boolean behindProxy;
+
     /** The port for HTTP; 0 lets the system choose a free one. */
     @Option(
             names = "--port",
@@ -168,6 +174,11 @@ public final class Settings {
     /** Whether other machines can reach the server. */
     public boolean reachesNetwork() {
         return !address().isLoopbackAddress();
+    }
+
+    /** Whether what comes from this machine may come from another. */
+    public boolean isBehindProxy() {
+        return behindProxy;
     }
 
     /** How a browser on this machine writes the address in a link. */

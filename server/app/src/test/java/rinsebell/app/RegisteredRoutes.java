@@ -57,6 +57,8 @@ public final class RegisteredRoutes {
                 store.clients(),
                 store.lookIns(),
                 keyring,
+                store.trail(),
+                store::pressed,
                 new Days.Kept(store::facts, store::facts, store::texts, store.soundings()),
                 null,
                 Optional::empty);

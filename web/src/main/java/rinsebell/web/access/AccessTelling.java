@@ -25,6 +25,7 @@ import rinsebell.web.view.Table;
 /** Words for who may come in: the devices, what each is for, people's PINs, and the table of rights. */
 public final class AccessTelling {
     public static final String DEVICES = "/devices";
+    public static final String PROGRAMS = "/devices/programs";
     public static final String PINS = "/pins";
     public static final String UNLOCK = "/unlock";
     public static final String LOCK = "/lock";
@@ -53,6 +54,28 @@ public final class AccessTelling {
                 List.of(field),
                 List.of(),
                 moment.say("devices.plain.keep"));
+    }
+
+    /**
+     * For a program that is to ask by itself.
+     *
+     * @param scopes the codes of what its key can be for
+     */
+    public PlainPage.Sent program(List<String> scopes, Typed typed) {
+        var options = scopes.stream()
+                .map(scope -> new Option(scope, purpose(scope), scope.equals(typed.scope)))
+                .toList();
+        var name = text(
+                Field.Kind.TEXT, "program", "devices.name", typed.name, moment.say("programs.hint"), typed.problem);
+        var scope = new Field(
+                Field.Kind.CHOICE, "scope", moment.say("programs.scope"), "", options, "", typed.scopeProblem);
+        return new PlainPage.Sent(
+                moment.say("programs.add"), PROGRAMS, List.of(name, scope), List.of(), moment.say("programs.make"));
+    }
+
+    /** What was typed, and what is wrong with it; nothing at first. */
+    public record Typed(String name, String scope, String problem, String scopeProblem) {
+        public static final Typed NOTHING = new Typed("", "", "", "");
     }
 
     /** @param seen when it asked for something last; null for not since the server started */

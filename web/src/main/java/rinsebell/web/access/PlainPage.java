@@ -31,8 +31,18 @@ public record PlainPage(
         List<Sent> forms)
         implements View {
 
-    /** @param text as it is typed where nothing reads the code */
-    public record Shown(String title, String detail, QrCode code, String text) {}
+    /**
+     * What is shown once.
+     *
+     * @param code for a device to read; null where none can
+     * @param text as it is typed
+     */
+    public record Shown(
+            String title, String detail, @Nullable QrCode code, String text) {
+        public Optional<QrCode> drawn() {
+            return Optional.ofNullable(code);
+        }
+    }
 
     /**
      * A form.

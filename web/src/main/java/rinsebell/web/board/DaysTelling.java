@@ -6,12 +6,12 @@ import java.util.Locale;
 import rinsebell.web.view.LeadPage;
 
 /** Tells which day a page shows, and the way to others. */
-final class DaysTelling {
+public final class DaysTelling {
     private static final DateTimeFormatter TOLD = DateTimeFormatter.ofPattern("EEEE d MMM", Locale.UK);
 
     private DaysTelling() {}
 
-    static LeadPage.Days of(Moment moment, LocalDate day, LeadPage.At at) {
+    public static LeadPage.Days of(Moment moment, LocalDate day, LeadPage.At at) {
         var today = moment.floor().salon().dayOf(moment.now());
         return new LeadPage.Days(
                 day.toString(),

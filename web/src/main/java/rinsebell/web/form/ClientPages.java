@@ -25,6 +25,9 @@ import rinsebell.web.view.View;
 
 /** Pages about people who come again: finding a record, reading it, linking a visit to it. */
 final class ClientPages {
+    /** Sent, not written into the address: letters of somebody's name would stay in the history of the browser. */
+    private static final String FIND = "/find";
+
     private static final String RECORDS = "/clients";
     private static final String LETTERS = "letters";
     private static final int MOST_SHOWN = 30;
@@ -53,7 +56,7 @@ final class ClientPages {
                 ask.shell(title, Nav.FLOOR),
                 title,
                 ask.say("sheet.clients.intro"),
-                search(ask, RECORDS, letters),
+                search(ask, RECORDS + FIND, letters),
                 List.of(new Part(
                         ask.say(rows.isEmpty() ? "sheet.clients.none" : "sheet.clients.found"), rows, List.of())),
                 List.of(begin(ask, "")),
@@ -116,7 +119,7 @@ final class ClientPages {
                 ask.shell(title, Nav.FLOOR),
                 title,
                 "",
-                search(ask, VisitPages.at(ask, "client"), letters),
+                search(ask, VisitPages.at(ask, "client") + FIND, letters),
                 parts,
                 linked.isEmpty() ? List.of(begin(ask, label)) : List.of(),
                 List.of());

@@ -41,7 +41,7 @@ public record SheetPage(
     /**
      * Letters that narrow down what is listed.
      *
-     * @param address of the page itself
+     * @param address to which they are sent; answered with the page itself
      * @param letters typed so far
      * @param submit what is pressed to search
      */

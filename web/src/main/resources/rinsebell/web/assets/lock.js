@@ -16,7 +16,8 @@ let told = touched;
 let typed = document.querySelector("#main .problem") !== null;
 let veil;
 
-const here = () => location.pathname + location.search;
+// What was looked for was sent, so the page that shows it has no address of its own.
+const here = () => location.pathname.replace(/\/find$/, "") + location.search;
 const address = () => `/unlock?matter=${root.dataset.private}&page=${encodeURIComponent(here())}`;
 
 function touch(event) {
@@ -25,7 +26,14 @@ function touch(event) {
   typed ||= event.type === "input";
   if (touched - told < STAY_MS) return;
   told = touched;
-  fetch("/unlock/stay", { method: "POST" }).catch(() => {});
+  fetch("/unlock/stay", { method: "POST" })
+    .then((answer) => answer.status === 403 && !veil && close())
+    .catch(() => {});
+}
+
+function close() {
+  if (typed) cover();
+  else location.replace(address());
 }
 
 async function ask(request, options) {
@@ -67,8 +75,7 @@ function askUntilHeard() {
 
 function look() {
   if (veil || performance.now() - touched < IDLE_MS) return;
-  if (typed) cover();
-  else location.replace(address());
+  close();
 }
 
 /** Watches over a page that a PIN has opened; any other is left alone. */

@@ -1,5 +1,6 @@
 // Starts what this page needs.
 
+import { start as stayAwake } from "./awake.js";
 import { start as startListening } from "./listen.js";
 import { tick } from "./clock.js";
 import { start as startFeed } from "./feed.js";
@@ -34,3 +35,4 @@ startRinging();
 startListening();
 startKeeping();
 startLocking();
+stayAwake();

@@ -41,14 +41,8 @@ public final class Access implements Routes {
     private final Unlocked unlocked;
     private final Present present;
     private final Supplier<Floor> floor;
-    private final Over over;
+    private final About about;
     private final Away away;
-
-    /** Tells what is about a visit that is over. */
-    @FunctionalInterface
-    interface Over {
-        boolean isAboutWhatIsOver(Context ctx);
-    }
 
     /** Answers whoever may not come in or not do that. */
     @FunctionalInterface
@@ -57,12 +51,12 @@ public final class Access implements Routes {
     }
 
     /** @param floor as it is now */
-    Access(Keyring keyring, Unlocked unlocked, Present present, Supplier<Floor> floor, Over over, Away away) {
+    Access(Keyring keyring, Unlocked unlocked, Present present, Supplier<Floor> floor, Away away) {
         this.present = present;
         this.keyring = keyring;
         this.unlocked = unlocked;
         this.floor = floor;
-        this.over = over;
+        this.about = new About(floor);
         this.away = away;
     }
 
@@ -89,44 +83,46 @@ public final class Access implements Routes {
 
     private void check(Context ctx) {
         Matter matter = matter(ctx);
+        matter.remember(ctx);
+        Optional<Caller> caller = caller(ctx);
+        caller.ifPresent(known -> known.remember(ctx));
         if (matter.isOpen()) {
             return;
         }
-        Optional<Caller> caller = caller(ctx);
-        caller.ifPresent(known -> {
-            known.remember(ctx);
-            present.see(known.device());
-        });
-        Optional<ProblemCode> why = caller.isEmpty() || isPlain(ctx, caller.get()) && !keyring.allowsPlain()
-                ? Optional.of(ProblemCode.STRANGER)
-                : matter.isPrivate() ? refused(ctx, caller.get(), matter) : Optional.empty();
-        if (why.isEmpty()
-                && matter.isPrivate()
-                && caller.flatMap(Caller::unlocked).isPresent()) {
+        caller.ifPresent(known -> present.see(known.device()));
+        Optional<ProblemCode> why = caller.isEmpty() ? Optional.of(unknown(ctx)) : refused(ctx, caller.get(), matter);
+        if (why.isPresent()) {
+            refuse(ctx, why.get(), matter);
+        } else if (matter.isPrivate() && caller.flatMap(Caller::unlocked).isPresent()) {
             Caller.open(ctx, matter);
             // Going back in the browser must not show it once it is locked.
             ctx.header("Cache-Control", "no-store");
         }
-        why.ifPresent(code -> {
-            ctx.header(REFUSED, code.code());
-            if (code == ProblemCode.STRANGER && Cookies.of(ctx, DEVICE).isPresent()) {
-                // What a lost device has kept of the salon goes with it.
-                ctx.header("Clear-Site-Data", "\"cache\", \"storage\"");
-            }
-            away.answer(ctx, code, matter);
-            ctx.skipRemainingHandlers();
-        });
+    }
+
+    private static ProblemCode unknown(Context ctx) {
+        return ProgramKey.isShown(ctx) ? ProblemCode.KEY_UNKNOWN : ProblemCode.STRANGER;
+    }
+
+    private void refuse(Context ctx, ProblemCode why, Matter matter) {
+        ctx.header(REFUSED, why.code());
+        ProgramKey.challenge(ctx, why);
+        if (why == ProblemCode.STRANGER && Cookies.of(ctx, DEVICE).isPresent()) {
+            // What a lost device has kept of the salon goes with it.
+            ctx.header("Clear-Site-Data", "\"cache\", \"storage\"");
+        }
+        away.answer(ctx, why, matter);
+        ctx.skipRemainingHandlers();
     }
 
     /** Whether others on the network could read along. */
     static boolean isPlain(Context ctx, Caller caller) {
-        return caller.isDevice() && !ctx.req().isSecure();
+        return caller.isDevice() && !ctx.req().isSecure() && !Door.isAtTheServer(ctx);
     }
 
     private Matter matter(Context ctx) {
         // Nothing runs for it, and nothing is told but that there is such a page.
-        Matter said = ctx.method() == HandlerType.HEAD ? Matter.FLOOR : of(ctx.routeRoles());
-        return said == Matter.FLOOR && over.isAboutWhatIsOver(ctx) ? Matter.CORRECTIONS : said;
+        return ctx.method() == HandlerType.HEAD ? Matter.FLOOR : about.of(ctx, of(ctx.routeRoles()));
     }
 
     /** What a route says of itself. */
@@ -138,17 +134,29 @@ public final class Access implements Routes {
     }
 
     private Optional<Caller> caller(Context ctx) {
+        if (ProgramKey.isShown(ctx)) {
+            return ProgramKey.of(ctx).flatMap(this::device).map(Caller::of).filter(Caller::isProgram);
+        }
         Optional<Caller> device = Door.isAtTheServer(ctx)
                 ? Optional.of(Caller.own())
-                : key(ctx, DEVICE).flatMap(key -> keyring.device(key.hash())).map(Caller::of);
+                : key(ctx, DEVICE)
+                        .flatMap(this::device)
+                        // What was read along over plain HTTP opens nothing over HTTPS.
+                        .filter(known -> known.plain() != ctx.req().isSecure())
+                        .map(Caller::of)
+                        .filter(known -> !known.isProgram());
         return device.map(caller -> caller.with(person(ctx, caller).orElse(null)));
     }
 
+    private Optional<Keyring.Device> device(Key key) {
+        return keyring.device(key.hash());
+    }
+
+    /** A feed that connects again by itself is no sign that somebody is there. */
     private Optional<StaffId> person(Context ctx, Caller caller) {
-        boolean isPrivate =
-                ctx.method() != HandlerType.HEAD && of(ctx.routeRoles()).isPrivate();
+        boolean isUse = Matter.of(ctx).isPrivate() && of(ctx.routeRoles()) != Matter.SIGNAL;
         return key(ctx, UNLOCKED)
-                .flatMap(key -> isPrivate ? unlocked.use(key, caller.device()) : unlocked.person(key, caller.device()));
+                .flatMap(key -> isUse ? unlocked.use(key, caller.device()) : unlocked.person(key, caller.device()));
     }
 
     static Optional<Key> key(Context ctx, String cookie) {
@@ -156,6 +164,20 @@ public final class Access implements Routes {
     }
 
     private Optional<ProblemCode> refused(Context ctx, Caller caller, Matter matter) {
+        if (caller.isProgram()) {
+            return isPlain(ctx, caller)
+                    ? Optional.of(ProblemCode.READ_ALONG)
+                    : ProgramKey.isFor(ctx, caller, matter)
+                            ? Optional.empty()
+                            : Optional.of(ProblemCode.KEY_NOT_FOR_THAT);
+        }
+        if (isPlain(ctx, caller) && !keyring.allowsPlain()) {
+            return Optional.of(ProblemCode.STRANGER);
+        }
+        return matter.isPrivate() ? refusedPrivate(ctx, caller, matter) : Optional.empty();
+    }
+
+    private Optional<ProblemCode> refusedPrivate(Context ctx, Caller caller, Matter matter) {
         if (isPlain(ctx, caller)) {
             return Optional.of(ProblemCode.READ_ALONG);
         }
@@ -196,10 +218,6 @@ public final class Access implements Routes {
 
     /** Of somebody who still works here. */
     Optional<Role> role(StaffId person) {
-        return floor.get()
-                .salon()
-                .staffMember(person)
-                .filter(StaffMember::working)
-                .map(StaffMember::role);
+        return floor.get().salon().workingMember(person).map(StaffMember::role);
     }
 }

@@ -4,11 +4,14 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.LongConsumer;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
+import rinsebell.app.door.Caller;
 import rinsebell.app.door.HostNames;
+import rinsebell.app.door.Key;
 import rinsebell.app.door.Matter;
 import rinsebell.app.door.Numbered;
 import rinsebell.app.door.Routes;
@@ -16,6 +19,7 @@ import rinsebell.app.page.FormBody;
 import rinsebell.app.page.LiveFloor;
 import rinsebell.app.page.PageRoutes;
 import rinsebell.app.press.PressRoutes;
+import rinsebell.app.trail.Noting;
 import rinsebell.app.trust.WayIn;
 import rinsebell.db.Keyring;
 import rinsebell.web.access.AccessTelling;
@@ -33,6 +37,9 @@ import rinsebell.web.view.QrCode;
 
 /** The devices that are in: seen, invited, thrown out. */
 final class DeviceRoutes implements Routes {
+
+    /** What a program's key can be for. */
+    private static final List<String> SCOPES = List.of(Caller.READS, Caller.ACTS);
 
     private final LiveFloor live;
     private final Keyring keyring;
@@ -67,14 +74,14 @@ final class DeviceRoutes implements Routes {
     public void addTo(RoutesConfig routes) {
         routes.get(AccessTelling.DEVICES, this::list, Matter.DEVICES);
         routes.post(AccessTelling.DEVICES, this::invite, Matter.DEVICES);
+        routes.post(AccessTelling.PROGRAMS, this::makeKey, Matter.DEVICES);
         routes.post(AccessTelling.DEVICES + "/plain", this::allowPlain, Matter.DEVICES);
         routes.post(AccessTelling.DEVICES + "/{id}/throw-out", this::throwOut, Matter.DEVICES);
     }
 
     private void list(Context ctx) {
         var moment = live.moment();
-        var telling = new AccessTelling(moment);
-        show(ctx, moment, null, List.of(telling.nameField("", ""), telling.purposeField("", "")));
+        show(ctx, moment, null, Forms.blank(moment));
     }
 
     private void invite(Context ctx) {
@@ -84,27 +91,50 @@ final class DeviceRoutes implements Routes {
         var name = LookInForms.name(moment, typed);
         var purpose = typed.first("purpose").filter(telling.purposes()::contains);
         if (!access.hasManagersPin()) {
-            show(ctx.status(409), moment, null, again(moment, typed));
+            show(ctx.status(409), moment, null, Forms.again(moment, typed));
         } else if (!name.errors().isEmpty() || purpose.isEmpty()) {
-            show(ctx.status(422), moment, null, again(moment, typed));
+            show(ctx.status(422), moment, null, Forms.again(moment, typed));
         } else {
             var shown = shown(ctx, moment, new Invitations.Invitation(name.entry(), purpose.get()));
-            show(ctx, moment, shown, List.of(telling.nameField("", ""), telling.purposeField("", "")));
+            show(ctx, moment, shown, Forms.blank(moment));
+        }
+    }
+
+    /**
+     * What the two forms of the page hold.
+     *
+     * @param device the fields of the one for a device
+     * @param program what was typed into the one for a program
+     */
+    private record Forms(List<Field> device, AccessTelling.Typed program) {
+        static Forms blank(Moment moment) {
+            var telling = new AccessTelling(moment);
+            return new Forms(
+                    List.of(telling.nameField("", ""), telling.purposeField("", "")), AccessTelling.Typed.NOTHING);
+        }
+
+        static Forms again(Moment moment, Fields typed) {
+            return new Forms(DeviceRoutes.again(moment, typed), AccessTelling.Typed.NOTHING);
         }
     }
 
     private static List<Field> again(Moment moment, Fields typed) {
         var telling = new AccessTelling(moment);
-        var words = new FaultWords(moment.words());
-        var name = LookInForms.name(moment, typed).errors().stream()
-                .map(words::say)
-                .findFirst()
-                .orElse("");
+        var name = flaw(moment, typed);
         var chosen = typed.first("purpose").orElse("");
         var purpose = telling.purposes().contains(chosen) ? "" : moment.say("fault.not_a_choice");
         return List.of(
                 telling.nameField(name.isEmpty() ? typed.first("name").orElse("") : "", name),
                 telling.purposeField(chosen, purpose));
+    }
+
+    /** What is wrong with a name. */
+    private static String flaw(Moment moment, Fields typed) {
+        var words = new FaultWords(moment.words());
+        return LookInForms.name(moment, typed).errors().stream()
+                .map(words::say)
+                .findFirst()
+                .orElse("");
     }
 
     /** The door lets only names in under which this server is known. */
@@ -120,7 +150,43 @@ final class DeviceRoutes implements Routes {
                         + way.filter(one -> one.fingerprint().isPresent())
                                 .map(one -> " " + moment.say("devices.trust_first", one.welcome()))
                                 .orElse("");
-        return new Shown(moment.say("devices.shown", invitation.name()), detail, QrCode.of(join + "/" + code), code);
+        return new Shown(moment.say("devices.shown", invitation.name()), detail, QrCode.of(join + "#" + code), code);
+    }
+
+    /** A program's key is made here and shown once; it is a device that nobody stands at. */
+    private void makeKey(Context ctx) {
+        var typed = FormBody.read(ctx);
+        var moment = live.moment();
+        var name = LookInForms.name(moment, nameOfProgram(typed));
+        var scope = typed.first("scope").filter(SCOPES::contains);
+        if (!access.hasManagersPin() || !name.errors().isEmpty() || scope.isEmpty()) {
+            show(
+                    ctx.status(access.hasManagersPin() ? 422 : 409),
+                    moment,
+                    null,
+                    new Forms(Forms.blank(moment).device, wrong(moment, typed)));
+            return;
+        }
+        var key = Key.fresh();
+        var device = keyring.letIn(new Keyring.Fresh(name.entry(), scope.get(), key.hash(), false), moment.now());
+        Noting.about(ctx, device.id());
+        var shown = new Shown(
+                moment.say("programs.shown", name.entry()), moment.say("programs.shown.detail"), null, key.text());
+        show(ctx, moment, shown, Forms.blank(moment));
+    }
+
+    /** Two fields of one page can't both be called so. */
+    private static Fields nameOfProgram(Fields typed) {
+        return Fields.of(Map.of("name", typed.all("program")));
+    }
+
+    private static AccessTelling.Typed wrong(Moment moment, Fields typed) {
+        var chosen = typed.first("scope").orElse("");
+        return new AccessTelling.Typed(
+                typed.first("program").orElse(""),
+                chosen,
+                flaw(moment, nameOfProgram(typed)),
+                SCOPES.contains(chosen) ? "" : moment.say("fault.not_a_choice"));
     }
 
     private void allowPlain(Context ctx) {
@@ -138,7 +204,7 @@ final class DeviceRoutes implements Routes {
         PressRoutes.go(ctx, AccessTelling.DEVICES);
     }
 
-    private void show(Context ctx, Moment moment, @Nullable Shown shown, List<Field> fields) {
+    private void show(Context ctx, Moment moment, @Nullable Shown shown, Forms forms) {
         var telling = new AccessTelling(moment);
         var in = keyring.devices().stream().filter(Keyring.Device::isIn).toList();
         var rows = in.stream()
@@ -147,7 +213,11 @@ final class DeviceRoutes implements Routes {
                 .toList();
         var shell = new LivePages(moment, PageRoutes.look(ctx), null).still(moment.say("devices.title"), Nav.SETUP);
         var form = new Sent(
-                moment.say("devices.invite"), AccessTelling.DEVICES, fields, List.of(), moment.say("devices.make"));
+                moment.say("devices.invite"),
+                AccessTelling.DEVICES,
+                forms.device,
+                List.of(),
+                moment.say("devices.make"));
         ctx.header("Cache-Control", "no-store");
         ctx.html(live.page(
                 new PlainPage(
@@ -159,7 +229,7 @@ final class DeviceRoutes implements Routes {
                                 telling.part(rows.isEmpty() ? "devices.none" : "devices.in", rows),
                                 Links.part(telling, moment)),
                         null,
-                        List.of(form, telling.plain(keyring.allowsPlain()))),
+                        List.of(form, telling.program(SCOPES, forms.program), telling.plain(keyring.allowsPlain()))),
                 moment));
     }
 

@@ -11,6 +11,7 @@ import rinsebell.app.door.Matter;
 import rinsebell.app.door.Routes;
 import rinsebell.app.page.FormBody;
 import rinsebell.app.page.LiveFloor;
+import rinsebell.app.trail.Noting;
 import rinsebell.db.Keyring;
 import rinsebell.web.Codes;
 import rinsebell.web.access.AccessTelling;
@@ -18,14 +19,13 @@ import rinsebell.web.access.JoinPage;
 import rinsebell.web.board.Moment;
 
 /**
- * Where a stranger comes in by an invitation. Opening its link uses nothing up, because browsers open links by themselves to
- * see what is there; pressing does.
+ * Where a stranger comes in by an invitation. The code stands behind the number sign of its link, so no address that is sent
+ * or kept has it; a script of the page sends it to be looked at, which uses nothing up. Pressing does.
  */
 final class JoinRoutes implements Routes {
     static final String JOIN = "/join";
 
     private static final int FORBIDDEN = 403;
-    private static final int NOT_FOUND = 404;
     private static final int UNPROCESSABLE = 422;
 
     private final LiveFloor live;
@@ -41,8 +41,8 @@ final class JoinRoutes implements Routes {
     @Override
     public void addTo(RoutesConfig routes) {
         routes.get(JOIN, ctx -> show(ctx, JoinPage.ASKING), Matter.OPEN);
-        routes.get(JOIN + "/{code}", this::look, Matter.OPEN);
-        routes.post(JOIN, this::join, Matter.OPEN);
+        routes.post(JOIN + "/look", this::look, Matter.OPEN);
+        routes.post(JOIN, this::join, Matter.COMING_IN);
     }
 
     /** The one page of a stranger, whatever was asked for. */
@@ -51,13 +51,22 @@ final class JoinRoutes implements Routes {
     }
 
     private void look(Context ctx) {
-        var code = ctx.pathParam("code");
+        var code = code(ctx);
         var moment = live.moment();
-        var page = invitations
-                .look(code)
-                .map(one -> JoinPage.invited(code, new AccessTelling(moment).willBe(one.name(), one.purpose())))
+        var page = code.flatMap(invitations::look)
+                .map(one -> JoinPage.invited(code.get(), new AccessTelling(moment).willBe(one.name(), one.purpose())))
                 .orElseGet(() -> wrong(moment));
-        show(page.isInvited() ? ctx : ctx.status(NOT_FOUND), page);
+        show(page.isInvited() ? ctx : ctx.status(UNPROCESSABLE), page);
+    }
+
+    /** As it was typed; empty where others could read it along and no device comes in so: then it is good no more. */
+    private Optional<String> code(Context ctx) {
+        var code = FormBody.read(ctx).first("code").orElse("");
+        if (isPlain(ctx) && !keyring.allowsPlain()) {
+            invitations.take(code);
+            return Optional.empty();
+        }
+        return Optional.of(code);
     }
 
     private static JoinPage wrong(Moment moment) {
@@ -66,22 +75,18 @@ final class JoinRoutes implements Routes {
 
     /** A device that is in already, and comes in as something else, is out as what it was. */
     private void join(Context ctx) {
-        var code = FormBody.read(ctx).first("code").orElse("");
         var moment = live.moment();
-        if (isPlain(ctx) && !keyring.allowsPlain()) {
-            // Others may have read it.
-            invitations.take(code);
-            turnAway(ctx);
-            return;
-        }
-        Optional<Invitations.Invitation> invitation = invitations.take(code);
+        Optional<Invitations.Invitation> invitation = code(ctx).flatMap(invitations::take);
         if (invitation.isEmpty()) {
             show(ctx.status(UNPROCESSABLE), wrong(moment));
             return;
         }
         var key = Key.fresh();
         var before = Access.key(ctx, Access.DEVICE).flatMap(shown -> keyring.device(shown.hash()));
-        keyring.letIn(invitation.get().name(), invitation.get().purpose(), key.hash(), moment.now());
+        var fresh = keyring.letIn(
+                new Keyring.Fresh(invitation.get().name(), invitation.get().purpose(), key.hash(), isPlain(ctx)),
+                moment.now());
+        Noting.about(ctx, fresh.id());
         before.ifPresent(device -> keyring.throwOut(device.id(), moment.now()));
         Cookies.keep(ctx, Access.DEVICE, key.text());
         ctx.redirect(home(invitation.get().purpose()), HttpStatus.SEE_OTHER);

@@ -4,6 +4,7 @@ import java.util.List;
 import rinsebell.web.access.AccessTelling;
 import rinsebell.web.board.Moment;
 import rinsebell.web.form.SheetPage.Part;
+import rinsebell.web.form.TrailTelling;
 import rinsebell.web.view.Press;
 
 /** The way from one page about who may come in to the others. */
@@ -16,6 +17,7 @@ final class Links {
                 List.of(
                         Press.opens(moment.say("devices.title"), "", AccessTelling.DEVICES),
                         Press.opens(moment.say("pins.title"), "", AccessTelling.PINS),
-                        Press.opens(moment.say("rights.title"), "", AccessTelling.RIGHTS)));
+                        Press.opens(moment.say("rights.title"), "", AccessTelling.RIGHTS),
+                        Press.opens(moment.say("trail.title"), "", TrailTelling.PAGE)));
     }
 }

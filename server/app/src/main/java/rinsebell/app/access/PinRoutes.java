@@ -59,7 +59,7 @@ final class PinRoutes implements Routes {
         var moment = live.moment();
         var telling = new AccessTelling(moment);
         var caller = Caller.of(ctx);
-        var rows = working(moment).stream()
+        var rows = moment.floor().salon().working().stream()
                 .map(member ->
                         telling.pin(member, keyring.pin(member.id()).isPresent(), mayChoose(caller, member.id())))
                 .toList();
@@ -74,17 +74,11 @@ final class PinRoutes implements Routes {
                         List.of()));
     }
 
-    private static List<StaffMember> working(Moment moment) {
-        return moment.floor().salon().staff().stream()
-                .filter(StaffMember::working)
-                .toList();
-    }
-
     private String notice(Moment moment) {
         if (access.hasManagersPin()) {
             return "";
         }
-        var hasManager = working(moment).stream().anyMatch(member -> member.role() == Role.MANAGER);
+        var hasManager = moment.floor().salon().working().stream().anyMatch(member -> member.role() == Role.MANAGER);
         return moment.say(hasManager ? "pins.first" : "pins.no_manager");
     }
 
@@ -99,12 +93,7 @@ final class PinRoutes implements Routes {
 
     private StaffMember member(Context ctx) {
         var id = new StaffId(Numbered.at(ctx, "id"));
-        var member = live.snapshot()
-                .floor()
-                .salon()
-                .staffMember(id)
-                .filter(StaffMember::working)
-                .orElseThrow(Numbered::nowhere);
+        var member = live.snapshot().floor().salon().workingMember(id).orElseThrow(Numbered::nowhere);
         if (!mayChoose(Caller.of(ctx), id)) {
             throw Problem.of(ProblemCode.NOT_YOURS).thrown();
         }

@@ -18,6 +18,7 @@ import rinsebell.app.door.Routes;
 import rinsebell.app.page.FormBody;
 import rinsebell.app.page.LiveFloor;
 import rinsebell.app.page.PageRoutes;
+import rinsebell.app.trail.Noting;
 import rinsebell.db.Keyring;
 import rinsebell.floor.salon.StaffId;
 import rinsebell.web.access.AccessTelling;
@@ -40,6 +41,9 @@ final class UnlockRoutes implements Routes {
     /** What was typed elsewhere, and waits for a PIN; its names begin so. */
     private static final String CARRIED = "carried.";
 
+    /** With it whoever gave a PIN here locks every device on which they did. */
+    static final String EVERYWHERE = "everywhere";
+
     private final LiveFloor live;
     private final Keyring keyring;
     private final Access access;
@@ -57,8 +61,8 @@ final class UnlockRoutes implements Routes {
     @Override
     public void addTo(RoutesConfig routes) {
         routes.get(AccessTelling.UNLOCK, this::open, Matter.SIGNAL);
-        routes.post(AccessTelling.UNLOCK, this::unlock, Matter.SIGNAL);
-        routes.post(AccessTelling.LOCK, this::lock, Matter.SIGNAL);
+        routes.post(AccessTelling.UNLOCK, this::unlock, Matter.UNLOCKING);
+        routes.post(AccessTelling.LOCK, this::lock, Matter.UNLOCKING);
         // A page on which somebody types tells so, and is not locked meanwhile.
         routes.post(AccessTelling.UNLOCK + "/stay", ctx -> ctx.status(204), Matter.OWN_PIN);
     }
@@ -150,6 +154,7 @@ final class UnlockRoutes implements Routes {
             show(ctx.status(UNPROCESSABLE), asked, moment.say("unlock.choose"));
             return;
         }
+        Noting.about(ctx, person.value());
         var given = check.give(person, caller.device(), typed.first("pin").orElse(""));
         switch (given.kind()) {
             case WRONG -> show(ctx.status(FORBIDDEN), asked, person, moment.say("unlock.wrong", moment.name(person)));
@@ -183,7 +188,9 @@ final class UnlockRoutes implements Routes {
     }
 
     private void lock(Context ctx) {
-        FormBody.read(ctx);
+        if (FormBody.read(ctx).first(EVERYWHERE).isPresent()) {
+            Caller.of(ctx).unlocked().ifPresent(person -> unlocked.lockAll(person::equals));
+        }
         Access.key(ctx, Access.UNLOCKED).ifPresent(unlocked::lock);
         Cookies.drop(ctx, Access.UNLOCKED);
         ctx.redirect(PageRoutes.from(ctx).orElse("/"), HttpStatus.SEE_OTHER);

@@ -4,8 +4,11 @@ import java.time.Duration;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.LongSupplier;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import rinsebell.app.door.Key;
 import rinsebell.floor.salon.StaffId;
 
@@ -70,6 +73,15 @@ final class Unlocked {
     private Optional<Use> look(Key key, long device) {
         long now = nanos.getAsLong();
         return Optional.ofNullable(uses.get(key.hash())).filter(use -> use.device == device && !use.isOver(now));
+    }
+
+    /** The devices on which somebody has given a PIN that is still good. */
+    synchronized Set<Long> devices(StaffId person) {
+        long now = nanos.getAsLong();
+        return uses.values().stream()
+                .filter(use -> use.person.equals(person) && !use.isOver(now))
+                .map(Use::device)
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 
     synchronized void lock(Key key) {

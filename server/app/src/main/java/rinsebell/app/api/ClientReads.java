@@ -2,10 +2,10 @@ package rinsebell.app.api;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.util.Optional;
 import rinsebell.app.door.Matter;
 import rinsebell.app.door.Numbered;
 import rinsebell.app.door.Routes;
+import rinsebell.app.page.FormBody;
 import rinsebell.floor.client.ClientBook;
 import rinsebell.floor.visit.ClientId;
 
@@ -21,12 +21,15 @@ public final class ClientReads implements Routes {
 
     @Override
     public void addTo(RoutesConfig routes) {
-        routes.get("/api/clients", this::search, Matter.HISTORY);
+        routes.get("/api/clients", ctx -> search(ctx, ""), Matter.HISTORY);
+        routes.post(
+                "/api/clients/find",
+                ctx -> search(ctx, FormBody.json(ctx).first("letters").orElse("")),
+                Matter.HISTORY);
         routes.get("/api/clients/{id}", this::card, Matter.HISTORY);
     }
 
-    private void search(Context ctx) {
-        var letters = Optional.ofNullable(ctx.queryParam("letters")).orElse("");
+    private void search(Context ctx, String letters) {
         ctx.json(
                 clients.search(letters, MOST).stream().map(ClientJson.Found::of).toList());
     }

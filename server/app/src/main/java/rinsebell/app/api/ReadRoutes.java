@@ -30,6 +30,10 @@ public final class ReadRoutes implements Routes {
         routes.get("/api/floor", ctx -> ctx.json(FloorJson.of(live.moment(), rebuilt)), Matter.FLOOR);
         routes.get("/api/bells", ctx -> ctx.json(BellJson.all(live.moment())), Matter.FLOOR);
         routes.get("/api/salon", ctx -> ctx.json(SalonJson.of(live.moment())), Matter.FLOOR);
+        routes.get(
+                "/api/policy",
+                ctx -> ctx.json(PolicyJson.of(live.moment().floor().salon().policy())),
+                Matter.HOUSE);
         routes.get("/api/visits", this::visits, Matter.FLOOR);
         routes.get("/api/visits/{id}", this::visit, Matter.FLOOR);
         routes.get("/api/bowls", this::bowls, Matter.FLOOR);

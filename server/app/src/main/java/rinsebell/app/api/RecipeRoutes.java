@@ -37,7 +37,7 @@ public final class RecipeRoutes implements Routes {
 
     private void all(Context ctx) {
         var moment = live.moment();
-        ctx.json(moment.floor().salon().recipes().stream()
+        ctx.json(ofWhom(ctx, moment.floor().salon()).stream()
                 .map(recipe -> RecipeJson.of(recipe, moment))
                 .toList());
     }
@@ -64,6 +64,10 @@ public final class RecipeRoutes implements Routes {
         if (recipe != null) {
             return List.of(known(salon, number(recipe)));
         }
+        return ofWhom(ctx, salon);
+    }
+
+    private static List<KeptRecipe> ofWhom(Context ctx, Salon salon) {
         var client = ctx.queryParam("client");
         return salon.recipesOf(client == null ? null : new ClientId(number(client)));
     }

@@ -20,8 +20,7 @@ record SalonJson(
         int bench,
         String zone,
         boolean twentyFourHours,
-        List<StaffJson> staff,
-        PolicyJson policy) {
+        List<StaffJson> staff) {
 
     record StaffJson(long id, String name, String role, boolean working, boolean onBreak) {
         static StaffJson of(StaffMember member, Moment moment) {
@@ -47,7 +46,6 @@ record SalonJson(
                 rooms.twentyFourHours(),
                 salon.staff().stream()
                         .map(member -> StaffJson.of(member, moment))
-                        .toList(),
-                PolicyJson.of(salon.policy()));
+                        .toList());
     }
 }

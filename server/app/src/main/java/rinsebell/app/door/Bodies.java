@@ -43,6 +43,9 @@ public final class Bodies {
      */
     private static final Semaphore AWAITED = new Semaphore(32);
 
+    /** Apart from those of devices, so that no stranger's crumbs make a press wait. */
+    private static final Semaphore AWAITED_FROM_STRANGERS = new Semaphore(16);
+
     private Bodies() {}
 
     /** Lets the body be read with the patience that is due here rather than with that of a connection at rest. */
@@ -80,7 +83,8 @@ public final class Bodies {
     }
 
     private static byte[] awaited(Context ctx, InputStream in) throws IOException {
-        if (!AWAITED.tryAcquire()) {
+        Semaphore awaited = Guard.knows(ctx) ? AWAITED : AWAITED_FROM_STRANGERS;
+        if (!awaited.tryAcquire()) {
             throw Problem.of(ProblemCode.TOO_SLOW).thrown();
         }
         Wire wire = Objects.requireNonNull(ctx.attribute(WIRE), "every request knows its wire");
@@ -90,7 +94,7 @@ public final class Bodies {
             return read(in);
         } finally {
             wire.setPatience(atRest);
-            AWAITED.release();
+            awaited.release();
         }
     }
 

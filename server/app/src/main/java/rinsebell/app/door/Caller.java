@@ -23,6 +23,12 @@ public record Caller(
     /** What a device is for that came in by the code of the console. */
     public static final String FIRST = "console";
 
+    /** What a program's key is for that may see the floor. */
+    public static final String READS = "program-reads";
+
+    /** What a program's key is for that may see the floor and press. */
+    public static final String ACTS = "program-acts";
+
     /** The house's own number. */
     static final Duration SHARED_NAME_LASTS = Duration.ofMinutes(15);
 
@@ -60,6 +66,20 @@ public record Caller(
     /** Whether one person carries it. */
     public boolean isPocket() {
         return purpose.equals("pocket");
+    }
+
+    /** Whether it is a program that shows a key; nobody stands at it. */
+    public boolean isProgram() {
+        return isProgram(purpose);
+    }
+
+    public static boolean isProgram(String purpose) {
+        return purpose.equals(READS) || purpose.equals(ACTS);
+    }
+
+    /** Whether it may press; a program may only if its key is for that. */
+    public boolean mayPress() {
+        return !purpose.equals(READS);
     }
 
     /** How long somebody is named there without a press: in a pocket a phone goes on being theirs. */

@@ -3,6 +3,8 @@ package rinsebell.app.door;
 import io.javalin.http.Context;
 import java.time.Duration;
 import java.util.Optional;
+import org.eclipse.jetty.http.HttpCookie;
+import org.eclipse.jetty.server.Request;
 
 /**
  * What a browser keeps for this server. No script reads what opens anything, and no other site's page sends it. Over HTTPS names begin with
@@ -17,7 +19,16 @@ public final class Cookies {
 
     /** What the browser kept under this name; empty when it kept nothing. */
     public static Optional<String> of(Context ctx, String name) {
-        return Optional.ofNullable(ctx.cookie(named(ctx, name)));
+        return Optional.ofNullable(ctx.cookie(named(ctx.req().isSecure(), name)));
+    }
+
+    /** The same before there is a route. */
+    public static Optional<String> of(Request request, String name) {
+        String named = named(request.isSecure(), name);
+        return Request.getCookies(request).stream()
+                .filter(cookie -> cookie.getName().equals(named))
+                .map(HttpCookie::getValue)
+                .findFirst();
     }
 
     /** Lets it be kept for a year. */
@@ -40,8 +51,8 @@ public final class Cookies {
         ctx.res()
                 .addHeader(
                         "Set-Cookie",
-                        named(ctx, name) + "=" + value + "; Path=/; Max-Age=" + age.toSeconds() + hidden
-                                + "; SameSite=Strict" + secure);
+                        named(ctx.req().isSecure(), name) + "=" + value + "; Path=/; Max-Age=" + age.toSeconds()
+                                + hidden + "; SameSite=Strict" + secure);
     }
 
     /** Has it forgotten. */
@@ -49,7 +60,7 @@ public final class Cookies {
         keep(ctx, name, "", Duration.ZERO);
     }
 
-    private static String named(Context ctx, String name) {
-        return ctx.req().isSecure() ? "__Host-" + name : name;
+    private static String named(boolean secure, String name) {
+        return secure ? "__Host-" + name : name;
     }
 }

@@ -12,8 +12,10 @@ import java.net.UnknownHostException;
 import java.nio.charset.StandardCharsets;
 import java.util.Objects;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.eclipse.jetty.ee10.servlet.ServletContextRequest;
 import org.eclipse.jetty.http.HttpVersion;
+import org.eclipse.jetty.io.Connection;
 import org.eclipse.jetty.server.Request;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -32,15 +34,31 @@ public final class Door {
 
     private static final int HTTPS_PORT = 443;
 
+    private static final String AT_THE_SERVER = "at the server";
+
     /** What a proxy says of whom it asks for (RFC 7239, and the custom before it). */
     private static final Set<String> PASSED_ON = Set.of("Forwarded", "X-Forwarded-For", "Via");
 
     private final HostNames names;
     private final ProblemText text;
+    private final boolean isBehindProxy;
+    private final Guard guard;
 
-    public Door(HostNames names, ProblemText text) {
+    /**
+     * @param devices whether a request comes from a device that is in
+     * @param isBehindProxy whether whatever comes from this machine may come from another: then nobody is at the server
+     *     itself
+     */
+    public Door(HostNames names, ProblemText text, Predicate<Request> devices, boolean isBehindProxy) {
         this.names = names;
         this.text = text;
+        this.isBehindProxy = isBehindProxy;
+        this.guard = new Guard(devices, new ProtocolProblems(text), CrowdLimits.usual());
+    }
+
+    /** Counts who connects; every port needs it. */
+    Connection.Listener guard() {
+        return guard;
     }
 
     /** Puts the door before every route. */
@@ -53,6 +71,7 @@ public final class Door {
         });
         config.jetty.modifyHttpConfiguration(Protocol::tighten);
         config.jetty.modifyServer(server -> server.setErrorHandler(new ProtocolProblems(text)));
+        config.jetty.modifyServer(server -> server.setHandler(guard));
         config.jetty.modifyServletContextHandler(handler -> handler.setErrorHandler(new ProtocolProblems(text)));
         config.requestLogger.http(Door::log);
         addTo(config.routes);
@@ -76,6 +95,7 @@ public final class Door {
     }
 
     private void check(Context ctx) {
+        ctx.attribute(AT_THE_SERVER, !isBehindProxy && isFromHere(ctx));
         String host = host(ctx);
         boolean secure = ctx.req().isSecure();
         if (!names.allow(host, ctx.req().getLocalPort(), secure ? HTTPS_PORT : HTTP_PORT)) {
@@ -87,7 +107,7 @@ public final class Door {
         Origins.Said said = new Origins.Said(
                 ctx.header("Origin"), ctx.header("Sec-Fetch-Site"), ctx.header("Sec-Fetch-Mode"), needsPreflight(ctx));
         String ours = (secure ? "https://" : "http://") + host;
-        boolean reads = READING.contains(ctx.method());
+        boolean reads = isReading(ctx);
         if (!(reads ? Origins.allowReading(said, ours) : Origins.allow(said, ours))) {
             throw Problem.of(ProblemCode.OTHER_ORIGIN).thrown();
         }
@@ -101,9 +121,20 @@ public final class Door {
      * came through something in between is somebody else's.
      */
     public static boolean isAtTheServer(Context ctx) {
+        return Boolean.TRUE.equals(ctx.attribute(AT_THE_SERVER));
+    }
+
+    /** No browser speaks HTTP/1.0 any more; programs that pass on what others ask often do. */
+    private static boolean isFromHere(Context ctx) {
         return HostNames.isLoopback(host(ctx))
                 && isLoopback(ctx.req().getRemoteAddr())
+                && !ctx.req().getProtocol().equals("HTTP/1.0")
                 && PASSED_ON.stream().allMatch(header -> ctx.header(header) == null);
+    }
+
+    /** Whether it asks and changes nothing (RFC 9110, section 9.2.1). */
+    public static boolean isReading(Context ctx) {
+        return READING.contains(ctx.method());
     }
 
     /** The address of a connection, so nothing is looked up. */

@@ -4,6 +4,7 @@ import static rinsebell.floor.salon.Role.DESK;
 import static rinsebell.floor.salon.Role.MANAGER;
 import static rinsebell.floor.salon.Role.STYLIST;
 
+import io.javalin.http.Context;
 import io.javalin.security.RouteRole;
 import java.util.EnumSet;
 import java.util.Locale;
@@ -19,10 +20,16 @@ import rinsebell.floor.salon.Role;
 public enum Matter implements RouteRole {
     /** For everyone who can reach the server: nothing of the salon is in it. */
     OPEN(Kind.OPEN),
+    /** Coming in by an invitation. */
+    COMING_IN(Kind.OPEN),
     /** Discomfort, answering a bell, beginning a rinse, and what devices tell by themselves. */
     SIGNAL(Kind.DEVICE),
     /** Seeing the floor and recording what is done at a head. */
     FLOOR(Kind.DEVICE),
+    /** Giving a PIN, and locking what it opened. */
+    UNLOCKING(Kind.DEVICE),
+    /** Finding the record of whoever sits there, by names. */
+    FINDING(Kind.DEVICE),
     /** Records of people who come again. */
     HISTORY(Kind.PIN, STYLIST, DESK, MANAGER),
     /** Products, what their leaflets allow, and what they cost. */
@@ -38,6 +45,8 @@ public enum Matter implements RouteRole {
     REPORTS(Kind.PIN, MANAGER),
     /** Erasing a record. */
     ERASING(Kind.PIN, MANAGER),
+    /** Who did what, and who looked at whom. */
+    TRAIL(Kind.PIN, MANAGER),
     /** What each may do about their own PIN. */
     OWN_PIN(Kind.PIN, Role.values());
 
@@ -47,8 +56,12 @@ public enum Matter implements RouteRole {
         PIN
     }
 
+    private static final Set<Matter> ABOUT_PEOPLE = EnumSet.of(FINDING, HISTORY, CORRECTIONS, REPORTS, ERASING, TRAIL);
+
     private static final Set<String> SIGNALS =
             Set.of("visits/discomfort", "visits/rinse", "bells/acknowledge", "bells/shelve");
+
+    private static final String ATTRIBUTE = "matter";
 
     private final Kind kind;
     private final Set<Role> roles;
@@ -68,9 +81,30 @@ public enum Matter implements RouteRole {
         return kind == Kind.PIN;
     }
 
+    /** Whether it is kept who looked. */
+    public boolean isLookingNoted() {
+        return ABOUT_PEOPLE.contains(this);
+    }
+
+    /** Whether it is kept, beside the facts of the floor, who did that. */
+    public boolean isDoingNoted() {
+        return isPrivate() || this == COMING_IN || this == UNLOCKING;
+    }
+
     /** Whether somebody with that role may do it. */
     public boolean allows(Role role) {
         return roles.contains(role);
+    }
+
+    /** Notes what a request was found to be about. */
+    public void remember(Context ctx) {
+        ctx.attribute(ATTRIBUTE, this);
+    }
+
+    /** What a request was found to be about; the floor where nobody looked. */
+    public static Matter of(Context ctx) {
+        Matter known = ctx.attribute(ATTRIBUTE);
+        return known == null ? FLOOR : known;
     }
 
     /** Its bundle key. */

@@ -19,6 +19,10 @@ public enum ProblemCode {
     STRANGER(403),
     /** What is asked for is private, and nobody has given a PIN here just now. */
     LOCKED(403),
+    /** The key that a program shows is none of ours. */
+    KEY_UNKNOWN(401),
+    /** The key that a program shows is not for that. */
+    KEY_NOT_FOR_THAT(403),
     /** Whose PIN was given may not do that. */
     NOT_YOURS(403),
     /** What is private is not shown where others on the network could read it along. */
@@ -59,6 +63,8 @@ public enum ProblemCode {
     RECORDS_AWAY(503),
     /** So many ask for reports that whoever came last would have to wait. */
     REPORTS_BUSY(503, 5),
+    /** So many who are not in ask at once that others have to wait. */
+    CROWDED(503, 5),
     /** The press could not be made durable; the floor is as before. */
     NOT_SAVED(503),
     /** The same, but somebody is hurt, so it rings on every screen although it is not on disk. */

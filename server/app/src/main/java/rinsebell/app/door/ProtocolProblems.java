@@ -18,9 +18,16 @@ final class ProtocolProblems extends ErrorHandler {
 
     @Override
     public boolean handle(Request request, Response response, Callback callback) {
+        return answer(Problem.of(ProblemCode.ofStatus(response.getStatus())), request, response, callback);
+    }
+
+    /** Holds no thread while it is sent. */
+    boolean answer(Problem problem, Request request, Response response, Callback callback) {
         String path = Request.getPathInContext(request);
-        Problem problem = Problem.of(ProblemCode.ofStatus(response.getStatus()));
         response.setStatus(problem.code().status());
+        problem.code()
+                .retryAfterSeconds()
+                .ifPresent(seconds -> response.getHeaders().put("Retry-After", seconds));
         SecureHeaders.putOn(response.getHeaders());
         response.getHeaders().put("Content-Type", ProblemText.typeFor(path));
         byte[] body = text.write(problem, path).getBytes(StandardCharsets.UTF_8);

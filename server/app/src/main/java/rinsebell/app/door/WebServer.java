@@ -9,6 +9,7 @@ import io.javalin.json.JavalinJackson;
 import io.javalin.util.JavalinBindException;
 import java.io.IOException;
 import java.util.List;
+import org.eclipse.jetty.io.Connection;
 import org.eclipse.jetty.server.AbstractConnector;
 import org.eclipse.jetty.server.Connector;
 import org.eclipse.jetty.server.HttpConfiguration;
@@ -33,9 +34,11 @@ public final class WebServer implements AutoCloseable {
             .build();
 
     private final Javalin javalin;
+    private final Connection.Listener guard;
 
     /** Prepares the server; nobody can reach it before {@link #listen}. */
     public WebServer(Door door, List<Routes> routes) {
+        guard = door.guard();
         javalin = Javalin.create(config -> {
             quieten(config);
             config.jsonMapper(new JavalinJackson(JSON, false));
@@ -56,7 +59,9 @@ public final class WebServer implements AutoCloseable {
      */
     public int listen(String address, int port) throws IOException {
         try {
-            return javalin.start(address, port).port();
+            int opened = javalin.start(address, port).port();
+            javalin.jettyServer().server().getConnectors()[0].addEventListener(guard);
+            return opened;
         } catch (JavalinBindException e) {
             throw new IOException(e.getMessage(), e);
         }
@@ -75,6 +80,7 @@ public final class WebServer implements AutoCloseable {
         ServerConnector connector = Secured.connector(server, configuration(server), shown);
         connector.setHost(address);
         connector.setPort(port);
+        connector.addEventListener(guard);
         connector.open();
         server.addConnector(connector);
         server.manage(connector);

@@ -2,7 +2,6 @@ package rinsebell.app.door;
 
 import java.io.IOException;
 import java.time.Duration;
-import java.util.Objects;
 import org.eclipse.jetty.http2.ErrorCode;
 import org.eclipse.jetty.http2.HTTP2Connection;
 import org.eclipse.jetty.http2.HTTP2Stream;
@@ -19,13 +18,14 @@ public interface Wire {
     static Wire of(Request request) {
         var connection = request.getConnectionMetaData().getConnection();
         return connection instanceof HTTP2Connection shared
-                ? new OfStream(stream(shared, request))
+                ? stream(shared, request)
                 : new OfConnection(connection.getEndPoint());
     }
 
-    private static HTTP2Stream stream(HTTP2Connection shared, Request request) {
-        int number = Integer.parseInt(request.getId());
-        return Objects.requireNonNull(shared.getSession().getStream(number), "a request's stream is open");
+    /** Whoever asked may have taken it back before anybody looked at it. */
+    private static Wire stream(HTTP2Connection shared, Request request) {
+        HTTP2Stream stream = shared.getSession().getStream(Integer.parseInt(request.getId()));
+        return stream == null ? new Gone() : new OfStream(stream);
     }
 
     /** Whether other requests of the same browser go over the same connection. */
@@ -71,6 +71,34 @@ public interface Wire {
         @Override
         public void setPatience(Duration patience) {
             end.setIdleTimeout(patience.toMillis());
+        }
+    }
+
+    /** A stream of HTTP/2 that is over. */
+    record Gone() implements Wire {
+        @Override
+        public boolean isShared() {
+            return true;
+        }
+
+        @Override
+        public void cutOff() {
+            // It is.
+        }
+
+        @Override
+        public boolean isGone() {
+            return true;
+        }
+
+        @Override
+        public Duration patience() {
+            return Duration.ZERO;
+        }
+
+        @Override
+        public void setPatience(Duration patience) {
+            // Nobody waits for anything on it.
         }
     }
 

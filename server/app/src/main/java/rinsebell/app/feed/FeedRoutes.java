@@ -49,11 +49,30 @@ public final class FeedRoutes implements Routes {
     }
 
     private void once(Context ctx) {
-        String board = board(ctx);
-        ctx.future(() -> feed.beginning(board).thenAccept(events -> {
+        var over = over(ctx);
+        var begun = feed.beginning(board(ctx));
+        var answered = new CompletableFuture<Void>();
+        var unused = begun.whenComplete((events, failure) -> {
+            if (over.get()) {
+                return;
+            }
+            if (failure != null) {
+                answered.completeExceptionally(failure);
+                return;
+            }
             eventStream(ctx.res());
             ctx.result(events);
-        }));
+            answered.complete(null);
+        });
+        ctx.future(() -> answered);
+    }
+
+    /** A browser that hangs up ends its requests itself: from then on nothing is left to be answered. */
+    private static AtomicBoolean over(Context ctx) {
+        var over = new AtomicBoolean();
+        Request.addCompletionListener(
+                ServletContextRequest.getServletContextRequest(ctx.req()), failure -> over.set(true));
+        return over;
     }
 
     private void stream(Context ctx) throws IOException {
@@ -118,12 +137,10 @@ public final class FeedRoutes implements Routes {
     /** Past the servlet's own stream, which would hold a thread for each screen. */
     private CompletableFuture<Void> written(Seat seat, Context ctx) {
         var request = ServletContextRequest.getServletContextRequest(ctx.req());
-        var over = new AtomicBoolean();
-        Request.addCompletionListener(request, failure -> over.set(true));
+        var over = over(ctx);
         var answered = new CompletableFuture<Void>();
         var unused = seat.screen().writeTo(request.getServletContextResponse()).thenRun(() -> {
             leave(seat);
-            // A browser that hangs up with all its streams ends their requests itself: nothing is left to be answered.
             if (!over.get()) {
                 answered.complete(null);
             }

@@ -57,7 +57,7 @@ public final class LookInRoutes implements Routes {
         var moment = live.moment();
         var name = LookInForms.name(moment, typed);
         if (name.errors().isEmpty()) {
-            make(ctx, moment, name.entry(), PressRoutes.pressId(typed));
+            make(ctx, moment, name.entry(), PressRoutes.pressId(ctx, typed));
         } else {
             show(ctx.status(422), moment, new LookInsTelling(moment).name(typed, name.errors()), null);
         }

@@ -66,6 +66,9 @@ public final class FormRoutes implements Routes {
         open(routes, "/times", "times", PLAIN);
         open(routes, "/day", "day", PLAIN);
         open(routes, "/clients", "clients", "list");
+        routes.post("/clients/find", ctx -> found(ctx, "clients", "list", 0), Matter.HISTORY);
+        routes.post(
+                "/visits/{id}/client/find", ctx -> found(ctx, "visits", "client", known(ctx, "visits")), Matter.FLOOR);
         routes.get("/clients/{id}", ctx -> client(ctx, "card"), Matter.HISTORY);
         routes.get("/clients/{id}/erase", ctx -> client(ctx, "erase"), Matter.ERASING);
         routes.get("/day/{press}", ctx -> show(ctx, "day", ctx.pathParam("press"), 0), Matter.FLOOR);
@@ -116,6 +119,14 @@ public final class FormRoutes implements Routes {
         var page = pages.find(resource, press).orElseThrow(Numbered::nowhere);
         ctx.header("Cache-Control", "no-store");
         var ask = ask(ctx, id, new Typed(Fields.of(ctx.queryParamMap()), List.of(), null));
+        ctx.html(live.page(page.page(ask), ask.moment()));
+    }
+
+    /** A page of what was looked for. */
+    private void found(Context ctx, String resource, String press, long id) {
+        var page = pages.find(resource, press).orElseThrow(Numbered::nowhere);
+        ctx.header("Cache-Control", "no-store");
+        var ask = ask(ctx, id, new Typed(FormBody.read(ctx), List.of(), null));
         ctx.html(live.page(page.page(ask), ask.moment()));
     }
 

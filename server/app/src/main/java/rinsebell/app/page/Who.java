@@ -7,7 +7,6 @@ import rinsebell.app.door.Cookies;
 import rinsebell.app.door.Numbered;
 import rinsebell.floor.salon.Salon;
 import rinsebell.floor.salon.StaffId;
-import rinsebell.floor.salon.StaffMember;
 import rinsebell.web.form.Fields;
 
 /**
@@ -33,7 +32,7 @@ public final class Who {
     private static Optional<StaffId> working(String number, Salon salon) {
         return Numbered.number(number)
                 .map(StaffId::new)
-                .filter(id -> salon.staffMember(id).filter(StaffMember::working).isPresent());
+                .filter(id -> salon.workingMember(id).isPresent());
     }
 
     /** They go on working there, for as long as a name lasts at that device without a press. */

@@ -52,7 +52,7 @@ public final class ApiPresses implements Routes {
         if (!Pressing.isId(id)) {
             throw Problem.of(ProblemCode.PRESS_ID_UNREADABLE).thrown();
         }
-        return id;
+        return Pressing.idOf(Caller.of(ctx), id);
     }
 
     private List<FieldProblem> fields(List<FieldError> errors) {

@@ -57,7 +57,7 @@ public final class ClientRoutes implements Routes {
     }
 
     private void begin(Context ctx, ClientForms.Begun begun, Fields typed) {
-        var press = PressRoutes.pressId(typed);
+        var press = PressRoutes.pressId(ctx, typed);
         var client = begin(begun.label(), press);
         var visit = begun.visit();
         if (visit == null) {

@@ -27,7 +27,7 @@ public final class ClockRoutes implements Routes {
     }
 
     private void fromPage(Context ctx) {
-        var id = PressRoutes.pressId(FormBody.read(ctx));
+        var id = PressRoutes.pressId(ctx, FormBody.read(ctx));
         pressing.confirmClock(id, "").ifPresent(ClockRoutes::mustBeSaved);
         ctx.redirect("/", HttpStatus.SEE_OTHER);
     }

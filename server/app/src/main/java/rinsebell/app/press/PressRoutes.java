@@ -95,9 +95,10 @@ public final class PressRoutes implements Routes {
     }
 
     /** The id that came with a form; a form without one is a press of its own each time. */
-    public static String pressId(Fields typed) {
+    public static String pressId(Context ctx, Fields typed) {
         return typed.first("press")
                 .filter(Pressing::isId)
+                .map(id -> Pressing.idOf(Caller.of(ctx), id))
                 .orElseGet(() -> UUID.randomUUID().toString());
     }
 
@@ -114,7 +115,7 @@ public final class PressRoutes implements Routes {
             return;
         }
         var presser = new Pressing.Presser(Caller.of(ctx).code(), who.orElse(null));
-        press(ctx, address, pressing.heldUp(sent).olderBy(named), pressId(typed), presser);
+        press(ctx, address, pressing.heldUp(sent).olderBy(named), pressId(ctx, typed), presser);
     }
 
     /**

@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
 import rinsebell.app.desk.Answer;
 import rinsebell.app.desk.FloorDesk;
 import rinsebell.app.desk.Press;
+import rinsebell.app.door.Caller;
 import rinsebell.app.door.Numbered;
 import rinsebell.app.door.Problem;
 import rinsebell.app.door.ProblemCode;
@@ -84,6 +85,14 @@ public final class Pressing {
 
     static boolean isId(String id) {
         return ID.matcher(id).matches();
+    }
+
+    /**
+     * The id under which a press is remembered. What another device has sent under the same id is another press: whoever
+     * learns an id is told no answer by it, and takes it from nobody.
+     */
+    static String idOf(Caller caller, String id) {
+        return caller.isOwn() ? id : hash(caller.code() + " " + id);
     }
 
     /**
@@ -228,9 +237,13 @@ public final class Pressing {
                 text.append('\n').append(name).append('=').append(typed.all(name));
             }
         }
+        return hash(text.toString());
+    }
+
+    private static String hash(String text) {
         try {
             var digest = MessageDigest.getInstance("SHA-256");
-            return HexFormat.of().formatHex(digest.digest(text.toString().getBytes(StandardCharsets.UTF_8)));
+            return HexFormat.of().formatHex(digest.digest(text.getBytes(StandardCharsets.UTF_8)));
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every JDK knows SHA-256", e);
         }

@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -65,8 +66,8 @@ class ComingInTest {
     void anInvitationLetsOneDeviceInOnce() {
         var code = house.invitation("tablet at chair 2", "chair-2");
         var tablet = stranger();
-        assertThat(tablet.get("/join/" + code).asString()).contains("tablet at chair 2");
-        assertThat(tablet.get("/join/" + code).asString())
+        assertThat(tablet.post("/join/look", Map.of("code", code)).asString()).contains("tablet at chair 2");
+        assertThat(tablet.post("/join/look", Map.of("code", code)).asString())
                 .as("looking uses nothing up")
                 .contains("tablet at chair 2");
         var in = tablet.post("/join", Map.of("code", code));
@@ -258,5 +259,74 @@ class ComingInTest {
 
     private String stylist() {
         return String.valueOf(house.staff.get(Role.STYLIST));
+    }
+
+    /** What others could read along in the clear must open nothing where nobody reads along, nor the other way round. */
+    @Test
+    void whatIsShownInTheClearOpensNothingElse() {
+        assertThat(house.own.post("/devices/plain", Map.of("plain", "yes")).statusCode())
+                .isEqualTo(303);
+        try {
+            var plain = Tablet.onTheNetwork(house.salon);
+            plain.post("/join", Map.of("code", house.invitation("old tablet", "wall")));
+            assertThat(plain.get("/desk").statusCode()).isEqualTo(200);
+            var thief = stranger();
+            thief.cookies()
+                    .put("__Host-device", Objects.requireNonNull(plain.cookies().get("device")));
+            assertThat(thief.get("/desk").statusCode()).isEqualTo(403);
+            var secure = house.tablet("new tablet", "wall");
+            var careless = Tablet.onTheNetwork(house.salon);
+            careless.cookies()
+                    .put("device", Objects.requireNonNull(secure.cookies().get("__Host-device")));
+            assertThat(careless.get("/desk").statusCode()).isEqualTo(403);
+        } finally {
+            house.own.post("/devices/plain", Map.of("plain", "no"));
+        }
+    }
+
+    /** A program on the machine that passes on what others ask adds a header, or speaks an old HTTP, as a rule. */
+    @Test
+    void whatIsPassedOnIsNotTheServersOwnScreen() throws Exception {
+        assertThat(atTheServer("HTTP/1.1", "")).startsWith("HTTP/1.1 200");
+        assertThat(atTheServer("HTTP/1.0", "")).contains(" 403 ");
+        assertThat(atTheServer("HTTP/1.1", "Via: 1.1 other\r\n")).contains(" 403 ");
+        assertThat(atTheServer("HTTP/1.1", "X-Forwarded-For: 192.0.2.1\r\n")).contains(" 403 ");
+    }
+
+    private String atTheServer(String version, String header) throws Exception {
+        var port = java.net.URI.create(house.salon.url()).getPort();
+        try (var socket = new java.net.Socket("127.0.0.1", port)) {
+            var asked = "GET /desk " + version + "\r\nHost: localhost:" + port + "\r\n" + header
+                    + "Connection: close\r\n\r\n";
+            socket.getOutputStream().write(asked.getBytes(java.nio.charset.StandardCharsets.US_ASCII));
+            return new String(socket.getInputStream().readNBytes(15), java.nio.charset.StandardCharsets.US_ASCII);
+        }
+    }
+
+    /** OWASP ASVS 5.0, 7.5.2: whoever gave a PIN sees where else it is good, and ends that. */
+    @Test
+    void whereverAPinIsStillGood() {
+        var one = house.tablet("tablet one", "desk");
+        var two = house.tablet("tablet two", "desk");
+        house.unlock(one, Role.STYLIST);
+        house.unlock(two, Role.STYLIST);
+        assertThat(one.get("/me").asString())
+                .contains("still good on", "tablet two")
+                .doesNotContain("on: tablet one");
+        assertThat(one.post("/lock", Map.of("everywhere", "yes")).statusCode()).isEqualTo(303);
+        assertThat(one.get("/clients").statusCode()).isEqualTo(403);
+        assertThat(two.get("/clients").statusCode()).isEqualTo(403);
+        house.unlock(one, Role.STYLIST);
+        assertThat(one.get("/me").asString()).doesNotContain("still good on");
+    }
+
+    @Test
+    void aCodeThatIsSentInTheClearIsGoodNoMore() {
+        var code = house.invitation("tablet in the clear", "desk");
+        assertThat(Tablet.onTheNetwork(house.salon)
+                        .post("/join/look", Map.of("code", code))
+                        .asString())
+                .doesNotContain("tablet in the clear");
+        assertThat(stranger().post("/join", Map.of("code", code)).statusCode()).isEqualTo(422);
     }
 }

@@ -20,6 +20,7 @@ final class SalonWithStaff implements AutoCloseable {
     static final Map<Role, String> PINS =
             Map.of(Role.MANAGER, "402917", Role.STYLIST, "730586", Role.DESK, "918264", Role.ASSISTANT, "265073");
 
+    private static final Pattern KEY = Pattern.compile("<p class=\"typed\">([A-Za-z0-9_-]{24})</p>");
     private static final Pattern CODE = Pattern.compile("<p class=\"typed\">([0-9A-Z-]{14})</p>");
 
     private final TestCertificate certificate;
@@ -103,6 +104,15 @@ final class SalonWithStaff implements AutoCloseable {
         var answer = tablet.post("/join", Map.of("code", invitation(name, purpose)));
         assertThat(answer.statusCode()).as(answer.asString()).isEqualTo(303);
         return tablet;
+    }
+
+    /** A program somewhere on the network, with the key that the manager's screen showed. */
+    Tablet program(String name, String purpose) {
+        var page = own.post("/devices/programs", Map.of("program", name, "scope", purpose))
+                .asString();
+        Matcher key = KEY.matcher(page);
+        assertThat(key.find()).as(page).isTrue();
+        return Tablet.overHttps(salon).showing(key.group(1));
     }
 
     @Override

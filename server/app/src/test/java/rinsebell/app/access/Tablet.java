@@ -16,6 +16,7 @@ import java.net.http.HttpResponse.BodyHandlers;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import rinsebell.app.RunningSalon;
 
 /** A browser that keeps its cookies, on the machine itself or somewhere else on the network. */
@@ -27,6 +28,7 @@ final class Tablet {
     private final RunningSalon salon;
     private final String host;
     private final Map<String, String> cookies = new HashMap<>();
+    private @Nullable String key;
 
     private Tablet(RunningSalon salon, URI server, String name) {
         this.salon = salon;
@@ -49,12 +51,23 @@ final class Tablet {
                 NAME);
     }
 
+    /** With a key, as a program has one. */
+    Tablet showing(String shown) {
+        key = shown;
+        return this;
+    }
+
     Map<String, String> cookies() {
         return cookies;
     }
 
     /** A request with what it kept, that follows nothing. */
     RequestSpecification request() {
+        var plain = plain();
+        return key == null ? plain : plain.header("Authorization", "Bearer " + key);
+    }
+
+    private RequestSpecification plain() {
         return given(salon.request())
                 .baseUri(server.toString())
                 .relaxedHTTPSValidation()
@@ -104,6 +117,9 @@ final class Tablet {
                         .collect(Collectors.joining("; ")),
                 "Content-Type",
                 "application/x-www-form-urlencoded"));
+        if (key != null) {
+            all.put("Authorization", "Bearer " + key);
+        }
         all.putAll(headers);
         if (method.equals("GET") && !headers.containsKey("Origin")) {
             all.remove("Origin");

@@ -10,6 +10,8 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Predicate;
+import org.eclipse.jetty.server.Request;
 import org.jspecify.annotations.Nullable;
 import rinsebell.app.asset.AssetRoutes;
 import rinsebell.app.door.Door;
@@ -38,7 +40,12 @@ public final class ServerUnderTest implements AutoCloseable {
 
     /** @param shown for HTTPS beside HTTP; null for HTTP alone */
     public ServerUnderTest(List<Routes> routes, @Nullable Shown shown) {
-        server = new WebServer(new Door(HostNames.loopbackAnd(Set.of()), problemText()), routes);
+        this(routes, shown, request -> false);
+    }
+
+    /** @param devices whether a request comes from a device that is in */
+    public ServerUnderTest(List<Routes> routes, @Nullable Shown shown, Predicate<Request> devices) {
+        server = new WebServer(new Door(HostNames.loopbackAnd(Set.of()), problemText(), devices, false), routes);
         try {
             port = server.listen("127.0.0.1", 0);
             securePort = shown == null ? 0 : server.listenSecurely("127.0.0.1", 0, shown);

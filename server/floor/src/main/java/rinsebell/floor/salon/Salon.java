@@ -83,6 +83,11 @@ public record Salon(
         return staff().stream().filter(StaffMember::working).toList();
     }
 
+    /** Somebody who still works here. */
+    public Optional<StaffMember> workingMember(StaffId id) {
+        return staffMember(id).filter(StaffMember::working);
+    }
+
     public Optional<StaffMember> staffMember(StaffId id) {
         return Optional.ofNullable(staffById.get(id));
     }

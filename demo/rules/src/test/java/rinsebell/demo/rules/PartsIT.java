@@ -29,7 +29,7 @@ class PartsIT {
     private static final Pattern TAKEN_IN = Pattern.compile("org\\.antlr:antlr4-runtime .*");
 
     @ParameterizedTest
-    @CsvSource({"server/app/target, -server.jar, THIRD-PARTY.txt", "demo/target, -demo.jar, THIRD-PARTY-demo.txt"})
+    @CsvSource({"server/app/main/target, -server.jar, THIRD-PARTY.txt", "demo/target, -demo.jar, THIRD-PARTY-demo.txt"})
     void whatLiesInTheProgramIsListedWithItsLicence(String folder, String ending, String list) throws IOException {
         try (var jar = new ZipFile(jar(folder, ending).toFile())) {
             var text = text(jar, "META-INF/" + list);
@@ -43,7 +43,7 @@ class PartsIT {
 
     @ParameterizedTest
     @CsvSource({
-        "server/app/target, -server.jar, THIRD-PARTY.txt, server.cdx.json",
+        "server/app/main/target, -server.jar, THIRD-PARTY.txt, server.cdx.json",
         "demo/target, -demo.jar, THIRD-PARTY-demo.txt, demo.cdx.json"
     })
     @DisabledIfSystemProperty(
@@ -71,7 +71,7 @@ class PartsIT {
 
     @Test
     void theProgramSaysSoByItself() throws Exception {
-        var jar = jar("server/app/target", "-server.jar");
+        var jar = jar("server/app/main/target", "-server.jar");
         var java = ProcessHandle.current().info().command().orElseThrow();
         var told = new ProcessBuilder(java, "-jar", jar.toString(), "licences").start();
         var said = new String(told.getInputStream().readAllBytes(), StandardCharsets.UTF_8);

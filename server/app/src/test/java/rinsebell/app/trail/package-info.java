@@ -1,0 +1,4 @@
+@NullMarked
+package rinsebell.app.trail;
+
+import org.jspecify.annotations.NullMarked;
