@@ -88,7 +88,8 @@ public final class Door {
     /** Text says in which letters it is (RFC 9110, section 8.3.2), so that no browser has to guess. */
     private static void nameLetters(Context ctx) {
         String type = ctx.res().getContentType();
-        if (type != null && type.startsWith("text/") && !type.contains("charset")) {
+        boolean answers = ctx.resultInputStream() != null;
+        if (answers && type != null && type.startsWith("text/") && !type.contains("charset")) {
             ctx.contentType(type + "; charset=utf-8");
         }
     }
