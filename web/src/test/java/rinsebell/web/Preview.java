@@ -59,6 +59,9 @@ final class Preview {
         samples.put("devices", AccessSamples.devices());
         samples.put("unlock", AccessSamples.unlock());
         samples.put("rights", AccessSamples.rights());
+        samples.put("privacy", PrivacySamples.page());
+        samples.put("privacy-nothing", PrivacySamples.nothing());
+        samples.put("everything", PrivacySamples.everything());
         var calm = HeadSamples.calm();
         samples.put("chair-done", new ChairPage(FormSamples.answered(calm.shell(), FormSamples.done()), calm.panel()));
         samples.put(

@@ -49,6 +49,10 @@ import rinsebell.app.press.ClockRoutes;
 import rinsebell.app.press.ErasingRoutes;
 import rinsebell.app.press.PressRoutes;
 import rinsebell.app.press.Pressing;
+import rinsebell.app.privacy.DailyRetention;
+import rinsebell.app.privacy.Erasing;
+import rinsebell.app.privacy.EverythingRoutes;
+import rinsebell.app.privacy.PrivacyRoutes;
 import rinsebell.app.time.AliveMarker;
 import rinsebell.app.time.ClockProof;
 import rinsebell.app.time.MachineTime;
@@ -57,9 +61,11 @@ import rinsebell.app.trust.WayIn;
 import rinsebell.app.use.UseDays;
 import rinsebell.app.use.UseRoutes;
 import rinsebell.db.Clients;
+import rinsebell.db.Compactions;
 import rinsebell.db.Keyring;
 import rinsebell.db.LookIns;
 import rinsebell.db.Rebuild;
+import rinsebell.db.Retention;
 import rinsebell.floor.Asked;
 import rinsebell.floor.Fact;
 import rinsebell.floor.Ledger;
@@ -87,6 +93,8 @@ final class LiveSalon implements AutoCloseable {
     private final SoundLog sounds;
     private final Pressing pressing;
     private final Erasings erasings;
+    private final Erasing erasing;
+    private final DailyRetention retention;
     private final Entrance entrance;
     private final List<Routes> routes;
 
@@ -98,6 +106,8 @@ final class LiveSalon implements AutoCloseable {
      * @param memory of presses that were answered
      * @param clients people who come again
      * @param lookIns links by which a phone or a calendar looks in
+     * @param retention what is past its time
+     * @param compactions of the database's file
      * @param keyring the devices that are in, and PINs
      * @param days that are over
      * @param rebuilt how the tables were made again the last time; null for never
@@ -109,6 +119,8 @@ final class LiveSalon implements AutoCloseable {
             PressMemory memory,
             Clients clients,
             LookIns lookIns,
+            Retention retention,
+            Compactions compactions,
             Keyring keyring,
             Days.Kept days,
             @Nullable Rebuild rebuilt,
@@ -159,6 +171,9 @@ final class LiveSalon implements AutoCloseable {
                 told -> announce(told, clock));
         plans.moved();
         pressing = new Pressing(desk, clock, kept.clients());
+        erasing = new Erasing(kept.clients(), () -> desk.snapshot().floor(), this::forget);
+        retention = new DailyRetention(
+                kept.retention(), erasing, this::forget, () -> desk.snapshot().floor(), clock);
         sounds = new SoundLog(kept.days().soundings()::add, clock::now);
         sounds.begin();
         entrance = new Entrance(kept.keyring(), live, new MachineTime()::monotonicNanos, feedRoutes::throwOut, wayIn);
@@ -191,11 +206,13 @@ final class LiveSalon implements AutoCloseable {
                 new ClockRoutes(pressing, programs),
                 presses,
                 new ClientRoutes(clients, live, presses, programs),
-                new ErasingRoutes(clients, this::forget, () -> desk.snapshot().floor(), programs),
+                new ErasingRoutes(erasing, clock::now, programs),
                 programs,
                 new ReadRoutes(live, kept.rebuilt()),
                 new RecipeRoutes(live),
-                new ClientReads(clients),
+                new ClientReads(clients, live),
+                new PrivacyRoutes(live, kept.retention(), kept.compactions()),
+                new EverythingRoutes(live, clients),
                 new DescriptionRoutes());
         return Stream.of(entrance.routes(), rooms).flatMap(List::stream).toList();
     }
@@ -242,6 +259,17 @@ final class LiveSalon implements AutoCloseable {
         Runtime.getRuntime().halt(3);
     }
 
+    /** Erases from now on what is past its time. */
+    void beginRetention() {
+        retention.begin();
+    }
+
+    /** Whether nobody has anything on. */
+    boolean isQuiet() {
+        return desk.snapshot().floor().openVisits().stream()
+                .allMatch(visit -> visit.onHair().isEmpty());
+    }
+
     FloorDesk desk() {
         return desk;
     }
@@ -266,6 +294,7 @@ final class LiveSalon implements AutoCloseable {
 
     @Override
     public void close() {
+        retention.close();
         listenersShown.close();
         watch.close();
         plans.close();

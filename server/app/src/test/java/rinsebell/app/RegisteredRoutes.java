@@ -56,6 +56,8 @@ public final class RegisteredRoutes {
                 new PressMemory(id -> Optional.empty()),
                 store.clients(),
                 store.lookIns(),
+                store.retention(),
+                store.compactions(),
                 keyring,
                 new Days.Kept(store::facts, store::facts, store::texts, store.soundings()),
                 null,
