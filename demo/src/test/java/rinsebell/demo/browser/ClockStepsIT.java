@@ -18,12 +18,14 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.UUID;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rinsebell.demo.browser.BellBoard.Beat;
 import rinsebell.floor.Ledger;
 
 /** The real program while somebody sets the clock of its machine, or stops it, and bell after bell falls due. */
+@Tag("measures")
 class ClockStepsIT {
     private static final int HEADS = 80;
     private static final String SET = ">The computer’s clock was set. Check the time.</a>";

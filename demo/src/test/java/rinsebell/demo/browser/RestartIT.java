@@ -8,20 +8,22 @@ import com.microsoft.playwright.Page;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.List;
 import java.util.UUID;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The real program is killed under a screen that hangs there, and started again on what it left. */
+@Tag("measures")
 class RestartIT {
     /**
      * What a start may take of the processors, up to the first page, for each second that the same program takes on an empty
-     * folder: 1.2 was measured here. How long a start takes is measured by {@code StartAndMemory}.
+     * folder: 1.26 to 1.37 was measured here while the machine was busy with seven times what it can do. How long a start takes
+     * is measured by {@code StartAndMemory}.
      */
     private static final double OF_A_START_WITH_NOTHING = 1.5;
 
@@ -44,36 +46,38 @@ class RestartIT {
     /** Five rinses are long past, and one more every 20 s. */
     @Test
     void overdueBellsRingFirstAndAnOpenScreenFollows() throws Exception {
-        var data = BusySalon.in(folder.resolve("data"), 24, ofSeconds(-380), ofSeconds(20));
-        try (var demo = RunningDemo.in(data);
-                var nothing = RunningDemo.withNothing(folder.resolve("nothing"));
+        try (var demo = busy();
                 var browsing = new Browsing()) {
-            var asking = new Asking(demo.url());
             var wall = connected(browsing.screen(Size.WALL), demo.url() + "/");
-            var before = startAgain(nothing);
             demo.kill();
             demo.startAgain();
-            var page = asking.page("/");
-            var busy = demo.processorTime();
+            var page = new Asking(demo.url()).page("/");
             assertFollows(wall, page);
             assertOverdueFirst(page);
-            var after = startAgain(nothing);
-            System.out.printf(
-                    "a start and a page took %d ms of a processor; with nothing to read %d and %d ms%n",
-                    busy.toMillis(), before.toMillis(), after.toMillis());
-            assertThat(busy.toMillis()).isLessThan((long)
-                    (OF_A_START_WITH_NOTHING * before.plus(after).toMillis() / 2));
         }
     }
 
-    /** What processors had to do for it, up to its first page. */
-    private static Duration startAgain(RunningDemo server) throws IOException {
-        server.kill();
-        server.startAgain();
-        new Asking(server.url()).page("/");
-        var took = server.processorTime();
-        server.kill();
-        return took;
+    /** Both start at the same moment, and nobody else asks them for anything. */
+    @Test
+    void aStartTakesHardlyMoreThanWithNothingToRead() throws Exception {
+        try (var demo = busy();
+                var nothing = RunningDemo.withNothing(folder.resolve("nothing"))) {
+            demo.kill();
+            nothing.kill();
+            RunningDemo.startAgain(demo, nothing);
+            new Asking(demo.url()).page("/");
+            new Asking(nothing.url()).page("/");
+            var took = demo.processorTime();
+            var empty = nothing.processorTime();
+            System.out.printf(
+                    "a start and a page took %d ms of a processor; with nothing to read %d ms%n",
+                    took.toMillis(), empty.toMillis());
+            assertThat(took.toMillis()).isLessThan((long) (OF_A_START_WITH_NOTHING * empty.toMillis()));
+        }
+    }
+
+    private RunningDemo busy() throws Exception {
+        return RunningDemo.in(BusySalon.in(folder.resolve("data"), 24, ofSeconds(-380), ofSeconds(20)));
     }
 
     /** A copy of the tables, a press after it, and then a file that is no database. */

@@ -40,7 +40,8 @@ final class RunningDemo implements AutoCloseable {
         this.securePort = securePort;
         this.more = more;
         this.environment = environment;
-        this.process = start();
+        this.process = begun();
+        awaitReady();
     }
 
     /**
@@ -73,7 +74,7 @@ final class RunningDemo implements AutoCloseable {
         }
     }
 
-    private Process start() throws IOException {
+    private Process begun() throws IOException {
         var java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
         var command = new ArrayList<>(List.of(java, "-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1"));
         command.addAll(List.of("-Xms32m", "-Xmx256m"));
@@ -82,14 +83,16 @@ final class RunningDemo implements AutoCloseable {
         command.addAll(more);
         var builder = new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.INHERIT);
         builder.environment().putAll(environment);
-        var started = builder.start();
+        return builder.start();
+    }
+
+    private void awaitReady() throws IOException {
         // The stream stays open: a process whose output nobody takes stops at some point.
-        var first = started.inputReader(UTF_8).readLine();
+        var first = process.inputReader(UTF_8).readLine();
         if (first == null || !first.startsWith(READY)) {
-            started.destroyForcibly();
+            kill();
             throw new IllegalStateException("the demo says this instead of being ready: " + first);
         }
-        return started;
     }
 
     String url() {
@@ -118,7 +121,17 @@ final class RunningDemo implements AutoCloseable {
 
     /** Starts it anew on the same data and port. */
     void startAgain() throws IOException {
-        process = start();
+        startAgain(this);
+    }
+
+    /** Starts them all anew at the same moment, so that whatever else the machine does slows them alike. */
+    static void startAgain(RunningDemo... all) throws IOException {
+        for (var one : all) {
+            one.process = one.begun();
+        }
+        for (var one : all) {
+            one.awaitReady();
+        }
     }
 
     @Override
