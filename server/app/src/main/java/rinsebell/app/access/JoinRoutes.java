@@ -51,12 +51,18 @@ final class JoinRoutes implements Routes {
     }
 
     private void look(Context ctx) {
-        var code = code(ctx);
         var moment = live.moment();
-        var page = code.flatMap(invitations::look)
-                .map(one -> JoinPage.invited(code.get(), new AccessTelling(moment).willBe(one.name(), one.purpose())))
-                .orElseGet(() -> wrong(moment));
-        show(page.isInvited() ? ctx : ctx.status(UNPROCESSABLE), page);
+        code(ctx)
+                .ifPresentOrElse(
+                        code -> {
+                            var page = invitations
+                                    .look(code)
+                                    .map(one -> JoinPage.invited(
+                                            code, new AccessTelling(moment).willBe(one.name(), one.purpose())))
+                                    .orElseGet(() -> wrong(moment));
+                            show(page.isInvited() ? ctx : ctx.status(UNPROCESSABLE), page);
+                        },
+                        () -> turnAway(ctx));
     }
 
     /** As it was typed; empty where others could read it along and no device comes in so: then it is good no more. */
@@ -75,8 +81,11 @@ final class JoinRoutes implements Routes {
 
     /** A device that is in already, and comes in as something else, is out as what it was. */
     private void join(Context ctx) {
+        code(ctx).ifPresentOrElse(code -> join(ctx, invitations.take(code)), () -> turnAway(ctx));
+    }
+
+    private void join(Context ctx, Optional<Invitations.Invitation> invitation) {
         var moment = live.moment();
-        Optional<Invitations.Invitation> invitation = code(ctx).flatMap(invitations::take);
         if (invitation.isEmpty()) {
             show(ctx.status(UNPROCESSABLE), wrong(moment));
             return;

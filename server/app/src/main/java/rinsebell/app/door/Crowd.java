@@ -9,8 +9,8 @@ import java.util.function.LongSupplier;
  * waits; whoever comes from elsewhere does not notice.
  */
 final class Crowd {
-    /** A handshake of TLS is dearer than a page. */
-    static final int CONNECTION = 4;
+    /** A handshake of TLS costs about so many pages. */
+    static final int CONNECTION = 16;
 
     static final int REQUEST = 1;
 

@@ -2,6 +2,7 @@ package rinsebell.app.trust;
 
 import static java.nio.charset.StandardCharsets.US_ASCII;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.net.InetAddress;
@@ -13,6 +14,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Set;
 import javax.net.ssl.SSLContext;
+import javax.net.ssl.SSLException;
 import javax.net.ssl.SSLParameters;
 import javax.net.ssl.SSLSocket;
 import org.junit.jupiter.api.AfterEach;
@@ -66,6 +68,24 @@ class ShownTest {
             }
             assertThat(answer(before)).startsWith("HTTP/1.1 200").endsWith("here");
         }
+    }
+
+    /** RFC 9325, section 4.2. */
+    @Test
+    void noCipherIsObsolete() throws Exception {
+        try (SSLSocket old = before13()) {
+            old.setEnabledCipherSuites(
+                    new String[] {"TLS_ECDHE_ECDSA_WITH_AES_256_CBC_SHA384", "TLS_ECDHE_ECDSA_WITH_AES_128_CBC_SHA256"
+                    });
+            assertThatThrownBy(old::startHandshake).isInstanceOf(SSLException.class);
+        }
+    }
+
+    private SSLSocket before13() throws IOException {
+        SSLSocket socket = (SSLSocket)
+                device.getSocketFactory().createSocket(InetAddress.getLoopbackAddress(), server.securePort());
+        socket.setEnabledProtocols(new String[] {"TLSv1.2"});
+        return socket;
     }
 
     private static X509Certificate peer(SSLSocket socket) throws IOException {
