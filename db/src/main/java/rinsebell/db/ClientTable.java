@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.stream.Stream;
 import org.jdbi.v3.core.Handle;
+import org.jspecify.annotations.Nullable;
 import rinsebell.floor.Event;
 import rinsebell.floor.Fact;
 import rinsebell.floor.client.ClientNote;
@@ -99,6 +100,18 @@ final class ClientTable {
                 .bind("id", id.value())
                 .mapTo(String.class)
                 .findOne();
+    }
+
+    static @Nullable Instant met(Handle handle, ClientId id) {
+        return handle.createQuery("""
+                        select met_ms
+                        from client
+                        where id = :id
+                        """)
+                .bind("id", id.value())
+                .map((row, context) -> Optional.ofNullable(Columns.maybeInstant(row, "met_ms")))
+                .one()
+                .orElse(null);
     }
 
     /** Those whose label holds these letters; those who came last first. */

@@ -122,6 +122,11 @@ public final class Clients implements ClientBook {
         return database().with(handle -> ClientTable.label(handle, client).map(label -> card(handle, client, label)));
     }
 
+    /** Everything that is kept about a client; empty when there is no such record. */
+    public Optional<ClientFile> file(ClientId client) {
+        return database().with(handle -> ClientFile.read(handle, client));
+    }
+
     private static ClientCard card(Handle handle, ClientId client, String label) {
         return new ClientCard(
                 client, label, ClientTable.notes(handle, client), EarlierVisits.of(handle, client, MOST_VISITS));

@@ -17,6 +17,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import rinsebell.floor.salon.Policy.Keeping;
 
 /**
  * A copy of the tables in a file of its own, which is named after the instant in UTC at which it was made and after the
@@ -28,7 +29,7 @@ record Copy(Path file, Instant at, long facts) {
     /** How many are kept of those made last, and for how long any is kept. */
     static final int LAST_KEPT = 24;
 
-    static final Duration OLDEST_KEPT = Duration.ofDays(14);
+    static final Duration OLDEST_KEPT = Keeping.COPIES;
 
     /** One that seems to come from later than this was made while the clock was wrong. */
     private static final Duration CLOCK_MAY_DIFFER = Duration.ofDays(1);

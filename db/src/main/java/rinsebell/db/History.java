@@ -36,7 +36,7 @@ final class History {
     }
 
     /** A floor of these visits alone, with the days on which their bowls were mixed. */
-    private static Floor floor(Handle handle, Collection<VisitId> visits) {
+    static Floor floor(Handle handle, Collection<VisitId> visits) {
         List<Fact> facts = new ArrayList<>(FactTable.in(handle, List.of(Stream.SALON)));
         Floor salon = Floor.of(facts);
         List<Fact> stays =

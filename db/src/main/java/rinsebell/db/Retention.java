@@ -33,8 +33,9 @@ public final class Retention {
      * @param records how many records of clients were erased
      * @param texts how many labels and notes of visits without a record
      * @param soundings how many rows of what devices sounded
+     * @param steps how many rows of who looked at what
      */
-    public record Run(Instant at, Instant until, int records, int texts, int soundings) {}
+    public record Run(Instant at, Instant until, int records, int texts, int soundings, int steps) {}
 
     /** @param settle returns when every text so far is in the tables and nowhere else */
     Retention(Tables tables, Runnable settle, Erasures erasures) {
@@ -103,6 +104,11 @@ public final class Retention {
     /** Forgets what devices sounded before an instant. */
     public int forgetSoundingsBefore(Instant before) {
         return tables.database().inTransaction(handle -> SoundedTable.forget(handle, before));
+    }
+
+    /** Forgets who looked at what before an instant; the rest stays one chain. */
+    public int forgetTrailBefore(Instant before) {
+        return tables.database().inTransaction(handle -> TrailTable.forget(handle, before));
     }
 
     /** Writes down that it was done. */

@@ -15,21 +15,22 @@ final class RetentionTable {
 
     static void write(Handle handle, Retention.Run run) {
         handle.createUpdate("""
-                        insert into retention (at_ms, until_ms, records, texts, soundings)
-                        values (:at_ms, :until_ms, :records, :texts, :soundings)
+                        insert into retention (at_ms, until_ms, records, texts, soundings, steps)
+                        values (:at_ms, :until_ms, :records, :texts, :soundings, :steps)
                         """)
                 .bind("at_ms", run.at().toEpochMilli())
                 .bind("until_ms", run.until().toEpochMilli())
                 .bind("records", run.records())
                 .bind("texts", run.texts())
                 .bind("soundings", run.soundings())
+                .bind("steps", run.steps())
                 .execute();
     }
 
     /** By the order in which they were written, the newest first: the clock may have been set between them. */
     static List<Retention.Run> last(Handle handle, int most) {
         return handle.createQuery("""
-                        select at_ms, until_ms, records, texts, soundings
+                        select at_ms, until_ms, records, texts, soundings, steps
                         from retention
                         order by id desc
                         fetch first :most rows only
@@ -45,7 +46,8 @@ final class RetentionTable {
                 Instant.ofEpochMilli(row.getLong("until_ms")),
                 row.getInt("records"),
                 row.getInt("texts"),
-                row.getInt("soundings"));
+                row.getInt("soundings"),
+                row.getInt("steps"));
     }
 
     /** When the first fact was recorded. */

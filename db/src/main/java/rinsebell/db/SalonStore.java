@@ -135,7 +135,7 @@ public final class SalonStore implements Ledger, AutoCloseable {
 
     private void emptyWaitingTexts() throws IOException {
         if (waitingTexts.length() > 0) {
-            tables.force();
+            tables.forceAtOnce();
             waitingTexts.empty();
         }
     }

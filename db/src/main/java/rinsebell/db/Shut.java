@@ -28,7 +28,7 @@ final class Shut {
     /** @throws DatabaseAway if it stays shut for too long */
     <T> T outside(Supplier<T> act) {
         try {
-            if (!lock.readLock().tryLock(PATIENCE.toMillis(), TimeUnit.MILLISECONDS)) {
+            if (!lock.readLock().tryLock() && !lock.readLock().tryLock(PATIENCE.toMillis(), TimeUnit.MILLISECONDS)) {
                 throw new DatabaseAway(new IOException("its file is being worked on"));
             }
         } catch (InterruptedException e) {

@@ -10,7 +10,7 @@ import rinsebell.floor.report.Sounded;
 public final class Soundings {
 
     /** A little more than a year, so that a day can be held against the same day a year ago. */
-    static final Duration KEPT = Duration.ofDays(400);
+    public static final Duration KEPT = Duration.ofDays(400);
 
     private final Database database;
 

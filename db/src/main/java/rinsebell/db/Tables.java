@@ -21,6 +21,7 @@ import rinsebell.floor.TextId;
 final class Tables {
 
     private static final Logger LOG = LoggerFactory.getLogger(Tables.class);
+    private static final String FORCE = "checkpoint sync";
     private static final String BEFORE_HISTORY = "before_history";
 
     private final Database database;
@@ -178,6 +179,11 @@ final class Tables {
 
     /** Returns when everything written so far would survive the power going. */
     void force() {
-        database.with(handle -> handle.execute("checkpoint sync"));
+        database.with(handle -> handle.execute(FORCE));
+    }
+
+    /** The same, without waiting while the file is being compacted. */
+    void forceAtOnce() {
+        database.inTransactionAtOnce(handle -> handle.execute(FORCE));
     }
 }

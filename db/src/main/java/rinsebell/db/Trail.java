@@ -65,17 +65,6 @@ public final class Trail {
     }
 
     /**
-     * Forgets what is older than {@link #KEPT}.
-     *
-     * @param now of a clock that somebody has seen to be right
-     * @return how many rows that were
-     * @throws DatabaseAway if the database can't be used just now
-     */
-    public synchronized int forget(Instant now) {
-        return tables.database().inTransaction(handle -> TrailTable.forget(handle, now.minus(KEPT)));
-    }
-
-    /**
      * What was kept in a stretch of time, in the order in which it was.
      *
      * @param until not counted in
@@ -83,14 +72,5 @@ public final class Trail {
      */
     public List<Step> between(Instant from, Instant until) {
         return tables.database().with(handle -> TrailTable.between(handle, from, until));
-    }
-
-    /**
-     * What was kept about a record of somebody, the newest first.
-     *
-     * @throws DatabaseAway if that can't be told just now
-     */
-    public List<Step> about(String matter, long subject) {
-        return tables.database().with(handle -> TrailTable.about(handle, matter, subject));
     }
 }

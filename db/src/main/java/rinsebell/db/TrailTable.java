@@ -18,6 +18,7 @@ import org.jdbi.v3.core.statement.StatementContext;
 import org.jspecify.annotations.Nullable;
 import rinsebell.db.Trail.Step;
 import rinsebell.floor.salon.StaffId;
+import rinsebell.floor.visit.ClientId;
 
 /** The rows of the trail; each is written once and never changed. */
 final class TrailTable {
@@ -115,16 +116,16 @@ final class TrailTable {
                 .list();
     }
 
-    static List<Step> about(Handle handle, String matter, long subject) {
+    /** Each look at somebody's record, and all that was done to it; the newest first. */
+    static List<Step> about(Handle handle, ClientId client) {
         return handle.createQuery("""
                         select %s
                         from trail
-                        where matter = :matter
+                        where matter in ('HISTORY', 'ERASING')
                           and subject = :subject
                         order by id desc
                         """.formatted(COLUMNS))
-                .bind("matter", matter)
-                .bind("subject", subject)
+                .bind("subject", client.value())
                 .map(TrailTable::step)
                 .list();
     }

@@ -10,6 +10,7 @@ import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.StatementContext;
 import org.jspecify.annotations.Nullable;
 import rinsebell.floor.salon.Place;
+import rinsebell.floor.visit.ClientId;
 import rinsebell.floor.visit.Gate;
 import rinsebell.floor.visit.Stay;
 import rinsebell.floor.visit.Visit;
@@ -126,6 +127,19 @@ final class VisitTable {
                         where arrived_ms >= :since
                         """)
                 .bind("since", since.toEpochMilli())
+                .map(VisitTable::id)
+                .list();
+    }
+
+    /** Every visit of a client, newest first. */
+    static List<VisitId> of(Handle handle, ClientId client) {
+        return handle.createQuery("""
+                        select id
+                        from visit
+                        where client_id = :client
+                        order by arrived_ms desc, id desc
+                        """)
+                .bind("client", client.value())
                 .map(VisitTable::id)
                 .list();
     }

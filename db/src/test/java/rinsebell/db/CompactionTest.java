@@ -21,6 +21,7 @@ import java.util.concurrent.CountDownLatch;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import rinsebell.db.journal.Journal;
 import rinsebell.floor.Ledger.Entry;
@@ -110,6 +111,7 @@ final class CompactionTest {
 
     /** A press that comes while the file is being worked on counts, and one that came before is known. */
     @Test
+    @Timeout(8)
     void pressesGoOnMeanwhile() throws Exception {
         with(path, store -> {
             store.clients().erase(erased, Set.of());

@@ -119,12 +119,12 @@ final class RetentionTest {
 
             assertThat(retention.until(years)).contains(first.plus(Retention.STEP));
             assertThat(retention.until(first.plus(DAY))).contains(first.plus(DAY));
-            retention.note(new Retention.Run(years, first.plus(Retention.STEP), 1, 2, 3));
+            retention.note(new Retention.Run(years, first.plus(Retention.STEP), 1, 2, 3, 4));
             assertThat(retention.until(years.plus(DAY))).contains(first.plus(Retention.STEP.multipliedBy(2)));
             assertThat(retention.until(first.plus(DAY)))
                     .as("the clock was put right")
                     .contains(first.plus(DAY));
-            Retention.Run later = new Retention.Run(first.plus(DAY), first.plus(DAY), 0, 0, 0);
+            Retention.Run later = new Retention.Run(first.plus(DAY), first.plus(DAY), 0, 0, 0, 0);
             retention.note(later);
             assertThat(retention.last(1))
                     .as("the last that was written, whatever the clock said")
@@ -148,8 +148,30 @@ final class RetentionTest {
     }
 
     @Test
+    void whoLookedIsForgottenBeforeAnInstantAndTheRestStaysOneChain() throws Exception {
+        with(path, store -> {
+            Told.save(store, story.facts());
+            store.trail().keep(List.of(look(TEN), look(TEN.plusSeconds(1)), look(TEN.plusSeconds(2))));
+            assertThat(store.retention().forgetTrailBefore(TEN.plusSeconds(1))).isEqualTo(1);
+            assertThat(store.trail().between(Instant.EPOCH, TEN.plus(DAY))).hasSize(2);
+            store.trail().keep(List.of(look(TEN.plusSeconds(3))));
+            assertThat(store.retention().forgetTrailBefore(TEN.plus(DAY)))
+                    .as("the last stays, since the next hangs on it")
+                    .isEqualTo(2);
+            store.trail().keep(List.of(look(TEN.plusSeconds(4))));
+        });
+        try (DataFolder folder = DataFolder.open(path)) {
+            assertThat(Verifying.of(folder).faults()).isEmpty();
+        }
+    }
+
+    private static Trail.Step look(Instant at) {
+        return new Trail.Step(at, "own", null, "HISTORY", "GET /clients/{id}", 7L, 200);
+    }
+
+    @Test
     void theLogOfItIsInTheCopies() throws Exception {
-        Retention.Run run = new Retention.Run(TEN, TEN, 4, 5, 6);
+        Retention.Run run = new Retention.Run(TEN, TEN, 4, 5, 6, 7);
         with(path, store -> {
             Told.save(store, story.facts());
             store.retention().note(run);

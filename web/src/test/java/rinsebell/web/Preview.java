@@ -61,6 +61,9 @@ final class Preview {
         samples.put("trail", AccessSamples.trail());
         samples.put("unlock", AccessSamples.unlock());
         samples.put("rights", AccessSamples.rights());
+        samples.put("privacy", PrivacySamples.page());
+        samples.put("privacy-nothing", PrivacySamples.nothing());
+        samples.put("everything", PrivacySamples.everything());
         var calm = HeadSamples.calm();
         samples.put("chair-done", new ChairPage(FormSamples.answered(calm.shell(), FormSamples.done()), calm.panel()));
         samples.put(

@@ -2,6 +2,7 @@ package rinsebell.db.codec;
 
 import rinsebell.floor.product.Kind;
 import rinsebell.floor.salon.Policy;
+import rinsebell.floor.salon.Policy.Keeping;
 import rinsebell.floor.salon.Policy.LateCheck;
 import rinsebell.floor.salon.Policy.Ringing;
 import rinsebell.floor.salon.Policy.SkinTestRule;
@@ -21,7 +22,8 @@ final class PolicyJson {
                 .object("ringing", policy.ringing(), PolicyJson::writeRinging)
                 .object("skin_test", policy.skinTest(), PolicyJson::writeSkinTest)
                 .byConstant("longest_on", policy.longestOn(), (time, each) -> each.duration("time", time))
-                .whole("weighing_slack_grams", policy.weighingSlackGrams());
+                .whole("weighing_slack_grams", policy.weighingSlackGrams())
+                .object("keeping", policy.keeping(), PolicyJson::writeKeeping);
     }
 
     static Policy read(Reading in) {
@@ -33,7 +35,8 @@ final class PolicyJson {
                 in.maybeObject("ringing", PolicyJson::readRinging).orElse(Ringing.DEFAULT),
                 in.object("skin_test", PolicyJson::readSkinTest),
                 in.byConstant("longest_on", Kind.class, each -> each.duration("time")),
-                in.whole("weighing_slack_grams"));
+                in.whole("weighing_slack_grams"),
+                in.maybeObject("keeping", PolicyJson::readKeeping).orElse(Keeping.DEFAULT));
     }
 
     private static void writeWorking(WorkingTime working, Writing out) {
@@ -93,5 +96,13 @@ final class PolicyJson {
 
     private static SkinTestRule readSkinTest(Reading in) {
         return new SkinTestRule(in.duration("before"), in.whole("valid_days"));
+    }
+
+    private static void writeKeeping(Keeping keeping, Writing out) {
+        out.whole("record_months", keeping.recordMonths()).whole("text_days", keeping.textDays());
+    }
+
+    private static Keeping readKeeping(Reading in) {
+        return new Keeping(in.whole("record_months"), in.whole("text_days"));
     }
 }

@@ -6,7 +6,8 @@ create table retention (
     until_ms bigint not null,
     records integer not null,
     texts integer not null,
-    soundings integer not null
+    soundings integer not null,
+    steps integer not null
 );
 
 -- Each time the database's file was written anew, so that its bytes hold no more what was erased until then: how many

@@ -41,6 +41,7 @@ class PagesIT {
             "/staff",
             "/staff/2/hours",
             "/policy",
+            "/privacy",
             "/times",
             "/clients",
             "/day",

@@ -54,6 +54,10 @@ import rinsebell.app.press.ClockRoutes;
 import rinsebell.app.press.ErasingRoutes;
 import rinsebell.app.press.PressRoutes;
 import rinsebell.app.press.Pressing;
+import rinsebell.app.privacy.DailyRetention;
+import rinsebell.app.privacy.Erasing;
+import rinsebell.app.privacy.EverythingRoutes;
+import rinsebell.app.privacy.PrivacyRoutes;
 import rinsebell.app.time.AliveMarker;
 import rinsebell.app.time.ClockProof;
 import rinsebell.app.time.MachineTime;
@@ -65,10 +69,12 @@ import rinsebell.app.trust.WayIn;
 import rinsebell.app.use.UseDays;
 import rinsebell.app.use.UseRoutes;
 import rinsebell.db.Clients;
+import rinsebell.db.Compactions;
 import rinsebell.db.Keyring;
 import rinsebell.db.LookIns;
 import rinsebell.db.Pressed;
 import rinsebell.db.Rebuild;
+import rinsebell.db.Retention;
 import rinsebell.db.Trail;
 import rinsebell.floor.Asked;
 import rinsebell.floor.Fact;
@@ -98,6 +104,8 @@ final class LiveSalon implements AutoCloseable {
     private final Pressing pressing;
     private final Erasings erasings;
     private final Noting noting;
+    private final Erasing erasing;
+    private final DailyRetention retention;
     private final Entrance entrance;
     private final List<Routes> routes;
 
@@ -109,6 +117,8 @@ final class LiveSalon implements AutoCloseable {
      * @param memory of presses that were answered
      * @param clients people who come again
      * @param lookIns links by which a phone or a calendar looks in
+     * @param retention what is past its time
+     * @param compactions of the database's file
      * @param keyring the devices that are in, and PINs
      * @param trail who looked at what is private
      * @param pressed what was recorded in a stretch of time, whose end is not counted in
@@ -122,6 +132,8 @@ final class LiveSalon implements AutoCloseable {
             PressMemory memory,
             Clients clients,
             LookIns lookIns,
+            Retention retention,
+            Compactions compactions,
             Keyring keyring,
             Trail trail,
             BiFunction<Instant, Instant, List<Pressed>> pressed,
@@ -174,6 +186,9 @@ final class LiveSalon implements AutoCloseable {
                 told -> announce(told, clock));
         plans.moved();
         pressing = new Pressing(desk, clock, kept.clients());
+        erasing = new Erasing(kept.clients(), () -> desk.snapshot().floor(), this::forget);
+        retention = new DailyRetention(
+                kept.retention(), erasing, this::forget, () -> desk.snapshot().floor(), clock);
         sounds = new SoundLog(kept.days().soundings()::add, clock::now);
         sounds.begin();
         noting = new Noting(
@@ -218,11 +233,13 @@ final class LiveSalon implements AutoCloseable {
                 new ClockRoutes(pressing, programs),
                 presses,
                 new ClientRoutes(clients, live, presses, programs),
-                new ErasingRoutes(clients, this::forget, () -> desk.snapshot().floor(), programs),
+                new ErasingRoutes(erasing, clock::now, programs),
                 programs,
                 new ReadRoutes(live, kept.rebuilt()),
                 new RecipeRoutes(live),
-                new ClientReads(clients),
+                new ClientReads(clients, live),
+                new PrivacyRoutes(live, kept.retention(), kept.compactions()),
+                new EverythingRoutes(live, clients),
                 new DescriptionRoutes());
         return Stream.of(entrance.routes(), rooms).flatMap(List::stream).toList();
     }
@@ -269,6 +286,17 @@ final class LiveSalon implements AutoCloseable {
         Runtime.getRuntime().halt(3);
     }
 
+    /** Erases from now on what is past its time. */
+    void beginRetention() {
+        retention.begin();
+    }
+
+    /** Whether nobody has anything on. */
+    boolean isQuiet() {
+        return desk.snapshot().floor().openVisits().stream()
+                .allMatch(visit -> visit.onHair().isEmpty());
+    }
+
     FloorDesk desk() {
         return desk;
     }
@@ -298,6 +326,7 @@ final class LiveSalon implements AutoCloseable {
 
     @Override
     public void close() {
+        retention.close();
         listenersShown.close();
         watch.close();
         plans.close();

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import rinsebell.app.asset.AssetRoutes;
+import rinsebell.app.copy.Compacting;
 import rinsebell.app.copy.HourlyCopies;
 import rinsebell.app.desk.Caretaker;
 import rinsebell.app.desk.PressMemory;
@@ -59,7 +60,8 @@ public final class RunningServer implements AutoCloseable {
         this.kept = kept;
         MachineTime machine = new MachineTime();
         this.secure = secure(settings, machine);
-        this.copies = new HourlyCopies(kept.store().copies(), machine);
+        this.copies = new HourlyCopies(
+                kept.store().copies(), new Compacting(kept.store().compactions(), this::isQuiet), machine);
         LiveSalon.Kept loaded = kept(kept, copies);
         AliveMarker marker = new AliveMarker(kept.folder().path());
         Optional<ClockMark> mark =
@@ -75,6 +77,11 @@ public final class RunningServer implements AutoCloseable {
         listen(settings);
         this.url = "http://" + settings.shownHost() + ":" + port;
         copies.begin();
+        salon.beginRetention();
+    }
+
+    private boolean isQuiet() {
+        return salon.isQuiet();
     }
 
     private HostNames hostNames(Settings settings) {
@@ -137,6 +144,8 @@ public final class RunningServer implements AutoCloseable {
                 memory,
                 store.clients(),
                 store.lookIns(),
+                store.retention(),
+                store.compactions(),
                 kept.keyring(),
                 store.trail(),
                 store::pressed,

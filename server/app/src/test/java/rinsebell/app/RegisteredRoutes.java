@@ -56,6 +56,8 @@ public final class RegisteredRoutes {
                 new PressMemory(id -> Optional.empty()),
                 store.clients(),
                 store.lookIns(),
+                store.retention(),
+                store.compactions(),
                 keyring,
                 store.trail(),
                 store::pressed,

@@ -13,6 +13,7 @@ import rinsebell.floor.client.ClientNote;
 import rinsebell.floor.client.EarlierBowl;
 import rinsebell.floor.client.EarlierVisit;
 import rinsebell.floor.client.KnownClient;
+import rinsebell.floor.salon.Policy.Keeping;
 import rinsebell.floor.visit.ClientId;
 import rinsebell.floor.visit.Visit;
 import rinsebell.web.form.SheetPage.Part;
@@ -30,6 +31,7 @@ final class ClientPages {
 
     private static final String RECORDS = "/clients";
     private static final String LETTERS = "letters";
+    private static final String ERASED = "erased";
     private static final int MOST_SHOWN = 30;
 
     /** ISO 8601, so that no month is taken for a day. */
@@ -55,12 +57,21 @@ final class ClientPages {
         return new SheetPage(
                 ask.shell(title, Nav.FLOOR),
                 title,
-                ask.say("sheet.clients.intro"),
+                erasedJustNow(ask) + ask.say("sheet.clients.intro"),
                 search(ask, RECORDS + FIND, letters),
                 List.of(new Part(
                         ask.say(rows.isEmpty() ? "sheet.clients.none" : "sheet.clients.found"), rows, List.of())),
                 List.of(begin(ask, "")),
                 List.of());
+    }
+
+    /** What an erasing led to. */
+    private static String erasedJustNow(PageAsk ask) {
+        return ask.value(ERASED, "").isEmpty() ? "" : ask.say("sheet.clients.gone", copiesUntil(ask)) + " ";
+    }
+
+    private static String copiesUntil(PageAsk ask) {
+        return DATE.format(ask.moment().now().plus(Keeping.COPIES).atZone(zone(ask)));
     }
 
     private static Search search(PageAsk ask, String address, String letters) {
@@ -197,7 +208,7 @@ final class ClientPages {
                                         : visits.stream())
                         .toList(),
                 List.of(noting(ask)),
-                List.of(new Part("", List.of(), List.of(erasing(ask)))));
+                List.of(new Part("", List.of(), List.of(everything(ask), privacy(ask), erasing(ask)))));
     }
 
     private static Part recipes(PageAsk ask) {
@@ -208,6 +219,14 @@ final class ClientPages {
                 ask.say(rows.isEmpty() ? "sheet.recipes.none" : "sheet.recipes.theirs"),
                 rows,
                 rows.isEmpty() ? List.of(keep) : List.of(keep, file));
+    }
+
+    private static Press everything(PageAsk ask) {
+        return Press.opens(ask.say("everything.title"), "", at(ask, "export"));
+    }
+
+    private static Press privacy(PageAsk ask) {
+        return Press.opens(ask.say("privacy.title"), "", "/privacy");
     }
 
     private static Press erasing(PageAsk ask) {
@@ -221,7 +240,8 @@ final class ClientPages {
                 .map(ClientCard::label)
                 .orElse("");
         var sure = new FormDraft(ask, "clients.erase").form(at(ask, ClientForms.ERASE), RECORDS + "/" + ask.id());
-        return new SheetPage(ask.shell(title, Nav.FLOOR), title, "", null, List.of(), List.of(sure), List.of());
+        var copies = ask.say("sheet.clients.copies", copiesUntil(ask));
+        return new SheetPage(ask.shell(title, Nav.FLOOR), title, copies, null, List.of(), List.of(sure), List.of());
     }
 
     private static String at(PageAsk ask, String press) {

@@ -58,7 +58,7 @@ final class DayPages {
         var streams = Stream.concat(
                 Stream.of(rinsebell.floor.Stream.day(today)),
                 ask.moment().floor().visits().stream().map(visit -> rinsebell.floor.Stream.visit(visit.id())));
-        var rows = new FactRows(ask).of(streams);
+        var rows = new FactRows(ask.moment()).of(streams);
         var parts = List.of(
                 new Part("", List.of(), presses),
                 new Part(rows.isEmpty() ? ask.say("sheet.log.none") : ask.say("sheet.log"), rows, List.of()));

@@ -43,7 +43,7 @@ final class FactPages {
         return ask.moment()
                 .floor()
                 .standing(ask.id())
-                .map(fact -> new FactRows(ask).telling(fact))
+                .map(fact -> new FactRows(ask.moment()).telling(fact))
                 .orElse("");
     }
 
@@ -60,7 +60,7 @@ final class FactPages {
     }
 
     private static String titled(PageAsk ask, List<Fact> along) {
-        var rows = new FactRows(ask);
+        var rows = new FactRows(ask.moment());
         var all = along.stream().map(rows::telling).toList();
         return along.isEmpty() ? what(ask) : ask.say("form.facts.withdraw.along", what(ask), String.join("; ", all));
     }

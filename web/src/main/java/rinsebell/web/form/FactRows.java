@@ -1,5 +1,7 @@
 package rinsebell.web.form;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -12,28 +14,39 @@ import rinsebell.floor.TextId;
 import rinsebell.floor.bowl.DayEvent;
 import rinsebell.floor.visit.StayEvent;
 import rinsebell.floor.visit.VisitId;
+import rinsebell.web.board.Moment;
 import rinsebell.web.form.SheetPage.Row;
 import rinsebell.web.view.Press;
 
 /** Tells facts line by line, the newest first: what stands, and struck out what was withdrawn. */
 final class FactRows {
-    private final PageAsk ask;
+    private final Moment moment;
     private final Floor floor;
 
-    FactRows(PageAsk ask) {
-        this.ask = ask;
-        this.floor = ask.moment().floor();
+    FactRows(Moment moment) {
+        this.moment = moment;
+        this.floor = moment.floor();
     }
 
     List<Row> of(Stream<rinsebell.floor.Stream> streams) {
-        return streams.flatMap(stream -> floor.facts(stream).stream())
-                .filter(fact -> isOfPeople(fact.event()))
+        return told(streams.flatMap(stream -> floor.facts(stream).stream()))
+                .map(fact -> row(fact, presses(fact)))
+                .toList();
+    }
+
+    /** The same of any facts, to be read alone, the oldest first. */
+    List<Row> toRead(Stream<Fact> facts) {
+        var rows = new ArrayList<>(told(facts).map(fact -> row(fact, List.of())).toList());
+        Collections.reverse(rows);
+        return rows;
+    }
+
+    private Stream<Fact> told(Stream<Fact> facts) {
+        return facts.filter(fact -> isOfPeople(fact.event()))
                 .map(fact -> floor.standing(fact.seq()).orElse(fact))
                 .sorted(Comparator.comparing(Fact::happened)
                         .thenComparingLong(Fact::seq)
-                        .reversed())
-                .map(this::row)
-                .toList();
+                        .reversed());
     }
 
     /** What the program tells itself is no line of a log. */
@@ -41,27 +54,26 @@ final class FactRows {
         return !(event instanceof Correction) && !(event instanceof DayEvent.TurnsAnnounced);
     }
 
-    private Row row(Fact fact) {
+    private Row row(Fact fact, List<Press> presses) {
         var gone = !floor.stands(fact);
-        return new Row(
-                ask.moment().clock(fact.happened()), what(fact), detail(fact), gone, gone ? List.of() : presses(fact));
+        return new Row(moment.clock(fact.happened()), what(fact), detail(fact), gone, gone ? List.of() : presses);
     }
 
     private List<Press> presses(Fact fact) {
         var base = "/facts/" + fact.seq() + "/";
         return List.of(
-                Press.opens(ask.say("form.facts.set-back"), "", base + "set-back"),
-                Press.opens(ask.say("form.facts.withdraw"), "", base + "withdraw"));
+                Press.opens(moment.say("form.facts.set-back"), "", base + "set-back"),
+                Press.opens(moment.say("form.facts.withdraw"), "", base + "withdraw"));
     }
 
     /** When and what, in one phrase. */
     String telling(Fact fact) {
-        return ask.moment().clock(fact.happened()) + " " + what(fact);
+        return moment.clock(fact.happened()) + " " + what(fact);
     }
 
     private String what(Fact fact) {
-        var what = ask.say(key(fact.event()));
-        var note = ask.moment().texts().apply(new TextId(fact.seq()));
+        var what = moment.say(key(fact.event()));
+        var note = moment.texts().apply(new TextId(fact.seq()));
         var head = head(fact);
         return head + what + (note.isEmpty() || fact.event() instanceof StayEvent.Arrived ? "" : " “" + note + "”");
     }
@@ -71,20 +83,20 @@ final class FactRows {
     }
 
     private String label(VisitId id) {
-        return floor.visit(id).map(visit -> ask.moment().label(visit) + ": ").orElse("");
+        return floor.visit(id).map(visit -> moment.label(visit) + ": ").orElse("");
     }
 
     private String detail(Fact fact) {
-        return Stream.of(new FactDetail(ask.moment()).of(fact), who(fact))
+        return Stream.of(new FactDetail(moment).of(fact), who(fact))
                 .filter(part -> !part.isEmpty())
                 .collect(java.util.stream.Collectors.joining(" · "));
     }
 
     private String who(Fact fact) {
-        var by = ask.moment().name(fact.by());
+        var by = moment.name(fact.by());
         var late = fact.recorded().minusSeconds(60).isAfter(fact.happened());
-        var written = late ? ask.say("sheet.written", ask.moment().clock(fact.recorded())) : "";
-        var unsure = fact.unsure() ? ask.say("answer.unsure") : "";
+        var written = late ? moment.say("sheet.written", moment.clock(fact.recorded())) : "";
+        var unsure = fact.unsure() ? moment.say("answer.unsure") : "";
         return Stream.of(by, written, unsure)
                 .filter(part -> !part.isEmpty())
                 .collect(java.util.stream.Collectors.joining(" · "));

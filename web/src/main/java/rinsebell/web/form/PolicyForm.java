@@ -13,6 +13,8 @@ final class PolicyForm {
     private static final int LONGEST_TEST_HOURS = 240;
     private static final int LONGEST_TEST_DAYS = 400;
     private static final int MOST_SLACK_GRAMS = 10;
+    private static final int MOST_MONTHS = 120;
+    private static final int MOST_DAYS = 400;
     private static final int LEAST_SECONDS = 5;
     private static final int MOST_SECONDS = 600;
     static final int LONGEST_SHELVED_MINUTES = 15;
@@ -29,7 +31,14 @@ final class PolicyForm {
                 ringing(entries, now.ringing()),
                 skinTest(entries, now.skinTest()),
                 longestOn(entries, now.longestOn()),
-                entries.whole("weighingSlackGrams", 0, MOST_SLACK_GRAMS).orElse(now.weighingSlackGrams()));
+                entries.whole("weighingSlackGrams", 0, MOST_SLACK_GRAMS).orElse(now.weighingSlackGrams()),
+                keeping(entries, now.keeping()));
+    }
+
+    private static Policy.Keeping keeping(Entries entries, Policy.Keeping now) {
+        return new Policy.Keeping(
+                entries.whole("keeping.recordMonths", 1, MOST_MONTHS).orElse(now.recordMonths()),
+                entries.whole("keeping.textDays", 1, MOST_DAYS).orElse(now.textDays()));
     }
 
     private static Duration minutes(Entries entries, String field, int least, Duration now) {

@@ -46,7 +46,8 @@ final class SalonPages {
                         Press.opens(ask.say("sheet.clients"), "", "/clients"),
                         Press.opens(ask.say("devices.title"), "", "/devices"),
                         Press.opens(ask.say("pins.title"), "", "/pins"),
-                        Press.opens(ask.say("rights.title"), "", "/rights"))
+                        Press.opens(ask.say("rights.title"), "", "/rights"),
+                        Press.opens(ask.say("privacy.title"), "", "/privacy"))
                 : List.<Press>of();
         var intro = ask.salon().isSetUp() ? "" : ask.say("form.salon.first");
         var parts = presses.isEmpty() ? List.<Part>of() : List.of(new Part("", List.of(), presses));
@@ -170,6 +171,8 @@ final class SalonPages {
                         String.valueOf(policy.skinTest().before().toHours()))
                 .number("skinTest.validDays", String.valueOf(policy.skinTest().validDays()))
                 .number("weighingSlackGrams", String.valueOf(policy.weighingSlackGrams()))
+                .number("keeping.recordMonths", String.valueOf(policy.keeping().recordMonths()))
+                .number("keeping.textDays", String.valueOf(policy.keeping().textDays()))
                 .group(ask.say("form.policy.longest"));
         for (var kind : Kind.values()) {
             var house = Optional.ofNullable(policy.longestOn().get(kind)).map(SalonPages::minutes);

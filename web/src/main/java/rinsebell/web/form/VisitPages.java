@@ -263,7 +263,7 @@ final class VisitPages {
                 .map(press -> Press.opens(ask.say("form.visits." + press), "", at(ask, press)))
                 .forEach(presses::add);
         var stream = rinsebell.floor.Stream.visit(new rinsebell.floor.visit.VisitId(ask.id()));
-        var log = new SheetPage.Part(ask.say("sheet.log"), new FactRows(ask).of(Stream.of(stream)), List.of());
+        var log = new SheetPage.Part(ask.say("sheet.log"), new FactRows(ask.moment()).of(Stream.of(stream)), List.of());
         var title = ask.head() + ": " + ask.say("press.more");
         return new SheetPage(
                 ask.shell(title, Nav.FLOOR),

@@ -6,17 +6,20 @@ import rinsebell.app.door.Matter;
 import rinsebell.app.door.Numbered;
 import rinsebell.app.door.Routes;
 import rinsebell.app.page.FormBody;
-import rinsebell.floor.client.ClientBook;
+import rinsebell.app.page.LiveFloor;
+import rinsebell.db.Clients;
 import rinsebell.floor.visit.ClientId;
 
 /** Reads of the records of people who come again. */
 public final class ClientReads implements Routes {
     private static final int MOST = 50;
 
-    private final ClientBook clients;
+    private final Clients clients;
+    private final LiveFloor live;
 
-    public ClientReads(ClientBook clients) {
+    public ClientReads(Clients clients, LiveFloor live) {
         this.clients = clients;
+        this.live = live;
     }
 
     @Override
@@ -27,6 +30,7 @@ public final class ClientReads implements Routes {
                 ctx -> search(ctx, FormBody.json(ctx).first("letters").orElse("")),
                 Matter.HISTORY);
         routes.get("/api/clients/{id}", this::card, Matter.HISTORY);
+        routes.get("/api/clients/{id}/export", this::everything, Matter.HISTORY);
     }
 
     private void search(Context ctx, String letters) {
@@ -38,5 +42,16 @@ public final class ClientReads implements Routes {
         ctx.json(clients.card(new ClientId(Numbered.at(ctx, "id")))
                 .map(ClientJson::of)
                 .orElseThrow(Numbered::nowhere));
+    }
+
+    /** As a file, whose name names nobody. */
+    private void everything(Context ctx) {
+        var file = clients.file(new ClientId(Numbered.at(ctx, "id"))).orElseThrow(Numbered::nowhere);
+        ctx.header("Cache-Control", "no-store");
+        ctx.header(
+                "Content-Disposition",
+                "attachment; filename=\"rinsebell-client-%d.json\""
+                        .formatted(file.id().value()));
+        ctx.json(ClientFileJson.of(file, live.moment()));
     }
 }

@@ -14,7 +14,8 @@ record PolicyJson(
         RingingJson ringing,
         SkinTestJson skinTest,
         Map<String, Long> longestOn,
-        int weighingSlackGrams) {
+        int weighingSlackGrams,
+        KeepingJson keeping) {
 
     record WorkingJson(long walk, long foilsOut, long rinsing, long soon) {}
 
@@ -42,6 +43,8 @@ record PolicyJson(
 
     record SkinTestJson(long beforeHours, int validDays) {}
 
+    record KeepingJson(int recordMonths, int textDays) {}
+
     static PolicyJson of(Policy policy) {
         var working = policy.working();
         var checks = policy.checks();
@@ -66,6 +69,8 @@ record PolicyJson(
                 new SkinTestJson(
                         policy.skinTest().before().toHours(), policy.skinTest().validDays()),
                 longestOn,
-                policy.weighingSlackGrams());
+                policy.weighingSlackGrams(),
+                new KeepingJson(
+                        policy.keeping().recordMonths(), policy.keeping().textDays()));
     }
 }

@@ -15,7 +15,8 @@ import rinsebell.db.Copies;
 
 /**
  * Makes a copy of the tables each hour, on a thread of its own, and one after the start when the last is older than that.
- * One that fails is told of and tried again; it stops nothing.
+ * One that fails is told of and tried again; it stops nothing. Where something was erased, the file that the tables lie in
+ * is compacted right behind a copy: whatever becomes of the file, what stands nowhere else is in that.
  */
 public final class HourlyCopies implements AutoCloseable {
 
@@ -28,14 +29,16 @@ public final class HourlyCopies implements AutoCloseable {
     private static final Duration PATIENCE = Duration.ofSeconds(20);
 
     private final Copies copies;
+    private final Compacting compacting;
     private final TimeSources time;
     private final ScheduledExecutorService thread = Threads.timer("copies");
     private @Nullable Instant last;
     private volatile @Nullable Instant failingSince;
 
     /** @param time of which the wall clock names the copies */
-    public HourlyCopies(Copies copies, TimeSources time) {
+    public HourlyCopies(Copies copies, Compacting compacting, TimeSources time) {
         this.copies = copies;
+        this.compacting = compacting;
         this.time = time;
     }
 
@@ -52,11 +55,15 @@ public final class HourlyCopies implements AutoCloseable {
     void round() {
         Instant now = Instant.ofEpochMilli(time.wallMillis());
         try {
-            if (isDue(now)) {
+            boolean compacts = compacting.isNow(now);
+            if (compacts || isDue(now)) {
                 copies.make(now);
                 last = now;
             }
             failingSince = null;
+            if (compacts) {
+                compacting.compact(now);
+            }
         } catch (IOException | RuntimeException e) {
             LOG.error("no copy could be made, and it is tried again: {}", e.getMessage());
             failingSince = failingSince().orElse(now);

@@ -215,7 +215,8 @@ class ClientRecordsTest {
                 .post("/clients/" + client + "/erase")
                 .then()
                 .statusCode(303)
-                .header("Location", equalTo("/clients"));
+                .header("Location", equalTo("/clients?erased=now"));
+        page("/clients?erased=now").body(containsString("The record is erased. Copies from before may hold it until"));
         nothingTellsOf("Quillane", client, visit);
         salon.stop();
         assertThat(database()).doesNotContain("Quillane").contains("CLIENT_NUMBER");

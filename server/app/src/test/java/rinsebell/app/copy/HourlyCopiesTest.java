@@ -8,6 +8,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.OptionalLong;
+import java.util.Set;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -23,6 +24,7 @@ class HourlyCopiesTest {
     private Path path = Path.of("");
 
     private final Wall wall = new Wall();
+    private boolean quiet = true;
     private DataFolder folder;
     private SalonStore store;
     private HourlyCopies copies;
@@ -60,7 +62,11 @@ class HourlyCopiesTest {
     void aStore() throws Exception {
         folder = DataFolder.open(path);
         store = SalonStore.open(folder, wall.now);
-        copies = new HourlyCopies(store.copies(), wall);
+        copies = copies();
+    }
+
+    private HourlyCopies copies() {
+        return new HourlyCopies(store.copies(), new Compacting(store.compactions(), () -> quiet), wall);
     }
 
     @AfterEach
@@ -86,7 +92,7 @@ class HourlyCopiesTest {
     void aRestartWithinTheHourMakesNoOther() throws Exception {
         copies.round();
         wall.passes(Duration.ofMinutes(59));
-        new HourlyCopies(store.copies(), wall).round();
+        copies().round();
 
         assertThat(names()).hasSize(1);
     }
@@ -115,6 +121,57 @@ class HourlyCopiesTest {
         copies.round();
         assertThat(copies.failingSince()).isEmpty();
         assertThat(names()).hasSize(1);
+    }
+
+    /** A copy goes before it: whatever becomes of the file, what stands nowhere else is in that. */
+    @Test
+    void onceSomethingWasErasedTheFileIsCompactedBehindACopy() throws Exception {
+        copies.round();
+        assertThat(store.compactions().last()).as("nothing was erased").isEmpty();
+        store.clients().erase(store.clients().add("A", "press-of-a"), Set.of());
+        wall.passes(Duration.ofMinutes(1));
+        copies.round();
+
+        assertThat(store.compactions().last()).contains(wall.now);
+        assertThat(store.copies().newest()).contains(wall.now);
+        wall.passes(Duration.ofMinutes(1));
+        copies.round();
+        assertThat(names()).as("once").hasSize(2);
+    }
+
+    @Test
+    void aFloorThatIsNeverQuietPutsItOffForTenMinutesAtMost() throws Exception {
+        quiet = false;
+        store.clients().erase(store.clients().add("A", "press-of-a"), Set.of());
+        for (int round = 0; round < 10; round++) {
+            copies.round();
+            assertThat(store.compactions().last()).as("minute %d", round).isEmpty();
+            wall.passes(Duration.ofMinutes(1));
+        }
+        copies.round();
+        assertThat(store.compactions().last()).contains(wall.now);
+    }
+
+    /** Each try makes a copy, and a copy a minute would soon push all earlier ones out. */
+    @Test
+    void oneThatFailsIsTriedAgainWithTheNextHoursCopy() throws Exception {
+        store.clients().erase(store.clients().add("A", "press-of-a"), Set.of());
+        Path inTheWay = path.resolve("rinsebell-new.mv.db");
+        Files.createDirectory(inTheWay);
+        Files.writeString(inTheWay.resolve("x"), "nothing can be written there");
+        copies.round();
+        wall.passes(Duration.ofMinutes(1));
+        copies.round();
+        assertThat(names()).hasSize(1);
+        assertThat(copies.failingSince()).as("the copy itself was made").isEmpty();
+        Files.delete(inTheWay.resolve("x"));
+        Files.delete(inTheWay);
+        wall.passes(Duration.ofMinutes(58));
+        copies.round();
+        assertThat(store.compactions().last()).isEmpty();
+        wall.passes(Duration.ofMinutes(1));
+        copies.round();
+        assertThat(store.compactions().last()).contains(wall.now);
     }
 
     private List<String> names() throws Exception {

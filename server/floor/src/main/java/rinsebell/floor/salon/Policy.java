@@ -1,6 +1,8 @@
 package rinsebell.floor.salon;
 
 import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
 import java.util.Map;
 import rinsebell.floor.product.Kind;
 
@@ -15,6 +17,7 @@ import rinsebell.floor.product.Kind;
  * @param skinTest when a skin test counts
  * @param longestOn a shorter longest-on by kind of product
  * @param weighingSlackGrams how far a weighed portion may miss its ratio
+ * @param keeping how long what is about people is kept
  */
 public record Policy(
         Duration applying,
@@ -24,7 +27,8 @@ public record Policy(
         Ringing ringing,
         SkinTestRule skinTest,
         Map<Kind, Duration> longestOn,
-        int weighingSlackGrams) {
+        int weighingSlackGrams,
+        Keeping keeping) {
     public Policy {
         longestOn = Map.copyOf(longestOn);
     }
@@ -87,6 +91,28 @@ public record Policy(
      */
     public record SkinTestRule(Duration before, int validDays) {}
 
+    /**
+     * @param recordMonths how long a client's record is kept after the last that is known of them
+     * @param textDays how long labels and notes of visits without a record are kept after their end
+     */
+    public record Keeping(int recordMonths, int textDays) {
+        /** House numbers to begin with; common practice, no source. */
+        public static final Keeping DEFAULT = new Keeping(24, 90);
+
+        /** No copy is kept longer, so that what was erased does not live for ever in one; common practice, no source. */
+        public static final Duration COPIES = Duration.ofDays(14);
+
+        /** Records of which nothing later is known are past their time. */
+        public Instant recordsBefore(Instant now, ZoneId zone) {
+            return now.atZone(zone).minusMonths(recordMonths).toInstant();
+        }
+
+        /** Labels and notes of visits that ended earlier are past their time. */
+        public Instant textsBefore(Instant now) {
+            return now.minus(Duration.ofDays(textDays));
+        }
+    }
+
     /** House numbers to begin with; common practice, no source, but for the skin test two days before (FDA). */
     public static final Policy DEFAULT = new Policy(
             Duration.ofMinutes(20),
@@ -96,5 +122,6 @@ public record Policy(
             Ringing.DEFAULT,
             new SkinTestRule(Duration.ofDays(2), 7),
             Map.of(),
-            1);
+            1,
+            Keeping.DEFAULT);
 }

@@ -257,7 +257,8 @@ class CheckBellsTest {
                 house.ringing(),
                 house.skinTest(),
                 house.longestOn(),
-                house.weighingSlackGrams());
+                house.weighingSlackGrams(),
+                house.keeping());
     }
 
     @Test

@@ -85,7 +85,8 @@ class PealTest {
                 ringing,
                 house.skinTest(),
                 house.longestOn(),
-                house.weighingSlackGrams());
+                house.weighingSlackGrams(),
+                house.keeping());
     }
 
     private void foils() {

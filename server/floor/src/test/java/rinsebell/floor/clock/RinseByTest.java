@@ -154,7 +154,8 @@ class RinseByTest extends OneBowlOn {
                 policy.ringing(),
                 policy.skinTest(),
                 Map.of(POWDER_LIGHTENER, minutes(house)),
-                policy.weighingSlackGrams()));
+                policy.weighingSlackGrams(),
+                policy.keeping()));
         assertThat(on(powder().longestOn(minutes(50))).limit(Limit.Why.LONGEST_ON))
                 .isEqualTo(new Limit(Limit.Why.LONGEST_ON, at(rinseBy), true));
     }

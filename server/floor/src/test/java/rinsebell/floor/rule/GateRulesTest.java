@@ -209,7 +209,8 @@ class GateRulesTest {
                 policy.ringing(),
                 new Policy.SkinTestRule(Duration.ofHours(hours), 7),
                 policy.longestOn(),
-                policy.weighingSlackGrams()));
+                policy.weighingSlackGrams(),
+                policy.keeping()));
         assertThat(isValid(DATE.minusDays(daysAgo), TEN)).isEqualTo(valid);
     }
 

@@ -70,7 +70,8 @@ class MixtureRulesTest {
                 policy.ringing(),
                 policy.skinTest(),
                 policy.longestOn(),
-                slackGrams));
+                slackGrams,
+                policy.keeping()));
     }
 
     private List<ReasonCode> judged(List<Scoop> scoops) {

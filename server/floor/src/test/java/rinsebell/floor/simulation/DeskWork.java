@@ -211,7 +211,8 @@ final class DeskWork {
                 house.ringing(),
                 house.skinTest(),
                 house.longestOn(),
-                dice.below(3));
+                dice.below(3),
+                house.keeping());
     }
 
     /** About what nobody ever heard of. */

@@ -1,0 +1,4 @@
+@NullMarked
+package rinsebell.app.privacy;
+
+import org.jspecify.annotations.NullMarked;
