@@ -6,15 +6,15 @@ import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 
 /** Lets a measurement go on at its time. */
-final class Pace implements AutoCloseable {
+public final class Pace implements AutoCloseable {
     private final ScheduledExecutorService timer = Executors.newSingleThreadScheduledExecutor();
 
     /** Returns so many nanoseconds from now; at once when that has passed. */
-    void passes(long nanos) throws InterruptedException, ExecutionException {
+    public void passes(long nanos) throws InterruptedException, ExecutionException {
         timer.schedule(() -> {}, nanos, TimeUnit.NANOSECONDS).get();
     }
 
-    void passesMillis(long millis) throws InterruptedException, ExecutionException {
+    public void passesMillis(long millis) throws InterruptedException, ExecutionException {
         passes(TimeUnit.MILLISECONDS.toNanos(millis));
     }
 

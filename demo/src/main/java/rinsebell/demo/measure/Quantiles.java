@@ -4,17 +4,17 @@ import java.util.Arrays;
 import java.util.Locale;
 
 /** What came of many measurements of one time. */
-final class Quantiles {
+public final class Quantiles {
     private final long[] nanos;
 
     /** @param nanos each time; there is at least one */
-    Quantiles(long[] nanos) {
+    public Quantiles(long[] nanos) {
         this.nanos = nanos.clone();
         Arrays.sort(this.nanos);
     }
 
     /** The smallest time that at least this share of all does not exceed, in milliseconds. */
-    double millis(double share) {
+    public double millis(double share) {
         var at = (int) Math.ceil(share * nanos.length) - 1;
         return nanos[Math.max(0, at)] / 1e6;
     }

@@ -55,6 +55,10 @@ final class Browsing implements AutoCloseable {
             "--host-resolver-rules=MAP " + NAME + " 127.0.0.1",
             WITHOUT);
 
+    /** The browser tells the page of whatever the policy refuses (CSP Level 3, section 5), and some of it nowhere else. */
+    private static final String TELLING_OF_POLICY = "addEventListener('securitypolicyviolation', refused =>"
+            + " console.error('policy', refused.violatedDirective, refused.blockedURI), true)";
+
     private static final String WITHOUT_WORKERS =
             "Object.defineProperty(Navigator.prototype, 'serviceWorker', { value: undefined })";
 
@@ -115,6 +119,7 @@ final class Browsing implements AutoCloseable {
         if (!workers) {
             device.addInitScript(WITHOUT_WORKERS);
         }
+        device.addInitScript(TELLING_OF_POLICY);
         var page = device.newPage();
         page.setDefaultTimeout(PATIENCE_MILLIS);
         page.onConsoleMessage(this::note);

@@ -45,7 +45,7 @@ class DevicesIT {
         }
     }
 
-    private static void choosesAPin(Page own, String url) {
+    static void choosesAPin(Page own, String url) {
         own.navigate(url + "/pins");
         own.locator("main a.press", new Page.LocatorOptions().setHasText("Choose a PIN: Orla"))
                 .click();
@@ -58,7 +58,7 @@ class DevicesIT {
         assertThat(own.locator("main")).containsText("manager · has a PIN");
     }
 
-    private static String invitation(Page own, String url) throws Exception {
+    static String invitation(Page own, String url) throws Exception {
         own.navigate(url + "/devices");
         own.locator("#name").fill("Tablet at chair 1");
         own.locator("#purpose").selectOption("chair-1");
