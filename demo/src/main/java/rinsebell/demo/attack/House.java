@@ -49,7 +49,7 @@ record House(Process process, int port, int securePort, SSLContext trust, Key ke
         try (var folder = DataFolder.open(data);
                 var store = SalonStore.open(folder, now)) {
             store.append(day.entries());
-            Keyring.open(folder).letIn("Tablet", "chair-1", key.hash(), now);
+            Keyring.open(folder).letIn(new Keyring.Fresh("Tablet", "chair-1", key.hash(), false), now);
         }
         var process = java(
                 core,

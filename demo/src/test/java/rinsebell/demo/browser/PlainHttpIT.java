@@ -32,7 +32,7 @@ class PlainHttpIT {
             own.locator("main a[href='/devices']").first().click();
             own.locator("input[name=plain][value=yes]").check();
             own.locator("main form[action='/devices/plain'] button").click();
-            tablet.navigate(address + "/join/" + DevicesIT.invitation(own, demo.url()));
+            tablet.navigate(address + "/join#" + DevicesIT.invitation(own, demo.url()));
             assertThat(tablet.locator("main")).containsText("Others on this network can read along");
             tablet.locator("main button").click();
             tablet.waitForURL(Pattern.compile(".*/visits/\\d+"));

@@ -98,7 +98,7 @@ class NothingPersonalTest {
                 tablet.post("/unlock", Map.of("person", one, "pin", WRONG_PIN)),
                 strange.get("/look/" + key),
                 strange.get("/look/" + key + "/chairs.ics"),
-                strange.get("/join/" + WRONG_PIN),
+                strange.post("/join/look", Map.of("code", WRONG_PIN)),
                 strange.get("/" + LABEL + "?label=" + LABEL),
                 tablet.get("/api/visits/" + visit),
                 tablet.get("/lead"),

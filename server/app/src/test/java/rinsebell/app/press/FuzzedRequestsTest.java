@@ -115,7 +115,7 @@ class FuzzedRequestsTest {
         Key fresh = Key.fresh();
         try (var data = DataFolder.open(folder)) {
             Keyring keyring = Keyring.open(data);
-            keyring.letIn("Tablet", "chair-1", fresh.hash(), Instant.EPOCH);
+            keyring.letIn(new Keyring.Fresh("Tablet", "chair-1", fresh.hash(), true), Instant.EPOCH);
             keyring.allowPlain(true);
         }
         return fresh.text();
