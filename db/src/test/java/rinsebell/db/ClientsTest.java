@@ -215,6 +215,28 @@ final class ClientsTest {
         return store.clients().search(letters, 9).stream().map(KnownClient::id).toList();
     }
 
+    /** Reports of a day that is over are reckoned from these facts. */
+    @Test
+    void whatADayIsToldFromIsTheSameAfterAnErasure() throws Exception {
+        with(path, store -> {
+            ClientId client = store.clients().add("Amara", "begins-14");
+            Story story = Story.begins();
+            Head head = story.at("09:00").arrives(client);
+            var on = head.puts(story.mixes(g(60, MILD_CREAM), g(60, DEV20)), onScalp(Area.REGROWTH));
+            story.at("09:40");
+            head.rinses(on);
+            head.leaves();
+            Told.save(store, story.facts());
+            var day = store.facts(DATE);
+            var days = store.facts(DATE, DATE);
+            assertThat(day).contains(story.facts().get(story.facts().size() - 1));
+            store.clients().erase(client, Set.of());
+
+            assertThat(store.facts(DATE)).isEqualTo(day);
+            assertThat(store.facts(DATE, DATE)).isEqualTo(days);
+        });
+    }
+
     /** Texts wait in a file of their own for the database to be forced; a killed process leaves that file behind. */
     @Test
     void whatWasErasedDoesNotComeBackAfterAKill(@TempDir Path parent) throws Exception {
