@@ -13,6 +13,6 @@ package rinsebell.app.door;
 record CrowdLimits(int connections, int atOnce, int atOnceFromOne, int burst, int perSecond) {
 
     static CrowdLimits usual() {
-        return new CrowdLimits(256, 96, 48, 400, 40);
+        return new CrowdLimits(256, 96, 48, 400, 10);
     }
 }

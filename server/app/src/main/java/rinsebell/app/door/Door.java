@@ -15,7 +15,6 @@ import java.util.Set;
 import java.util.function.Predicate;
 import org.eclipse.jetty.ee10.servlet.ServletContextRequest;
 import org.eclipse.jetty.http.HttpVersion;
-import org.eclipse.jetty.io.Connection;
 import org.eclipse.jetty.server.Request;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -57,7 +56,7 @@ public final class Door {
     }
 
     /** Counts who connects; every port needs it. */
-    Connection.Listener guard() {
+    Guard guard() {
         return guard;
     }
 
@@ -71,7 +70,7 @@ public final class Door {
         });
         config.jetty.modifyHttpConfiguration(Protocol::tighten);
         config.jetty.modifyServer(server -> server.setErrorHandler(new ProtocolProblems(text)));
-        config.jetty.modifyServer(server -> server.setHandler(guard));
+        config.jetty.modifyServer(guard::standBefore);
         config.jetty.modifyServletContextHandler(handler -> handler.setErrorHandler(new ProtocolProblems(text)));
         config.requestLogger.http(Door::log);
         addTo(config.routes);

@@ -9,7 +9,6 @@ import io.javalin.json.JavalinJackson;
 import io.javalin.util.JavalinBindException;
 import java.io.IOException;
 import java.util.List;
-import org.eclipse.jetty.io.Connection;
 import org.eclipse.jetty.server.AbstractConnector;
 import org.eclipse.jetty.server.Connector;
 import org.eclipse.jetty.server.HttpConfiguration;
@@ -34,7 +33,7 @@ public final class WebServer implements AutoCloseable {
             .build();
 
     private final Javalin javalin;
-    private final Connection.Listener guard;
+    private final Guard guard;
 
     /** Prepares the server; nobody can reach it before {@link #listen}. */
     public WebServer(Door door, List<Routes> routes) {
@@ -59,9 +58,7 @@ public final class WebServer implements AutoCloseable {
      */
     public int listen(String address, int port) throws IOException {
         try {
-            int opened = javalin.start(address, port).port();
-            javalin.jettyServer().server().getConnectors()[0].addEventListener(guard);
-            return opened;
+            return javalin.start(address, port).port();
         } catch (JavalinBindException e) {
             throw new IOException(e.getMessage(), e);
         }
@@ -80,7 +77,7 @@ public final class WebServer implements AutoCloseable {
         ServerConnector connector = Secured.connector(server, configuration(server), shown);
         connector.setHost(address);
         connector.setPort(port);
-        connector.addEventListener(guard);
+        guard.watch(connector);
         connector.open();
         server.addConnector(connector);
         server.manage(connector);
