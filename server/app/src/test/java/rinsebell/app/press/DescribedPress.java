@@ -24,9 +24,16 @@ record DescribedPress(String path, List<DescribedField> fields) {
         OpenAPI api = new OpenAPIV3Parser().read("rinsebell/app/openapi.yaml", null, options);
         return api.getPaths().entrySet().stream()
                 .filter(path -> path.getValue().getPost() != null)
+                .filter(path -> isPress(path.getValue().getPost()))
                 .map(path -> new DescribedPress(
                         path.getKey().replaceFirst("^/api", ""),
                         fields(path.getValue().getPost())));
+    }
+
+    /** What is only looked for has no id of its own. */
+    private static boolean isPress(Operation post) {
+        return post.getParameters() != null
+                && post.getParameters().stream().anyMatch(parameter -> "Idempotency-Key".equals(parameter.getName()));
     }
 
     private static List<DescribedField> fields(Operation press) {

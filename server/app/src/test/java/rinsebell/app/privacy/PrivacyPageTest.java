@@ -95,7 +95,7 @@ class PrivacyPageTest {
         assertThat(page())
                 .contains("7 months after the last", "and 12 days after", "it happens 7 months after")
                 .doesNotContain("24 months", "90 days");
-        assertThat(given(salon.request()).get("/api/salon").<Integer>path("policy.keeping.recordMonths"))
+        assertThat(given(salon.request()).get("/api/policy").<Integer>path("keeping.recordMonths"))
                 .isEqualTo(7);
     }
 
