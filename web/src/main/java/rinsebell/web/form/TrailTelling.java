@@ -10,6 +10,7 @@ import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import rinsebell.floor.Correction;
 import rinsebell.floor.Fact;
 import rinsebell.floor.TextId;
 import rinsebell.floor.salon.StaffId;
@@ -108,7 +109,7 @@ public final class TrailTelling {
     }
 
     private Table.Row row(Recorded one) {
-        var detail = Stream.of(happened(one.fact), new FactDetail(moment).of(one.fact))
+        var detail = Stream.of(happened(one.fact), detail(one.fact))
                 .filter(text -> !text.isEmpty())
                 .collect(Collectors.joining(" · "));
         return new Table.Row(
@@ -132,6 +133,16 @@ public final class TrailTelling {
                 deviceName.apply(step.device),
                 what(step),
                 about(step));
+    }
+
+    /** A correction says which fact it puts right. */
+    private String detail(Fact fact) {
+        if (fact.event() instanceof Correction.SetBack back) {
+            return moment.say("trail.set_back", String.valueOf(back.of()), moment.clock(back.to()));
+        }
+        return fact.event() instanceof Correction correction
+                ? moment.say("trail.of", String.valueOf(correction.of()))
+                : new FactDetail(moment).of(fact);
     }
 
     private String what(Fact fact) {
@@ -186,7 +197,7 @@ public final class TrailTelling {
                 moment.name(one.fact.by()),
                 one.device,
                 what(one.fact),
-                Stream.of(new FactDetail(moment).of(one.fact), moment.texts().apply(new TextId(one.fact.seq())))
+                Stream.of(detail(one.fact), moment.texts().apply(new TextId(one.fact.seq())))
                         .filter(text -> !text.isEmpty())
                         .collect(Collectors.joining(" · ")),
                 "",
