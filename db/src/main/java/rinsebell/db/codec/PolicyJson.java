@@ -99,10 +99,12 @@ final class PolicyJson {
     }
 
     private static void writeKeeping(Keeping keeping, Writing out) {
-        out.whole("record_months", keeping.recordMonths()).whole("text_days", keeping.textDays());
+        out.whole("record_months", keeping.recordMonths())
+                .whole("text_days", keeping.textDays())
+                .whole("name_minutes", keeping.nameMinutes());
     }
 
     private static Keeping readKeeping(Reading in) {
-        return new Keeping(in.whole("record_months"), in.whole("text_days"));
+        return new Keeping(in.whole("record_months"), in.whole("text_days"), in.whole("name_minutes"));
     }
 }

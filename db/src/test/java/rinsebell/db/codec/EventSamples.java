@@ -114,7 +114,7 @@ public final class EventSamples {
                     new Policy.SkinTestRule(Duration.ofHours(48), 30),
                     Map.of(),
                     1,
-                    new Policy.Keeping(36, 31))),
+                    new Policy.Keeping(36, 31, 20))),
             new SalonEvent.TubPriced(new ProductId(5), new Tub(Grams.of("450"), new BigDecimal("27.5"))),
             new SalonEvent.ShiftsSet(
                     new StaffId(3),

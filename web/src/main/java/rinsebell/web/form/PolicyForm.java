@@ -38,7 +38,8 @@ final class PolicyForm {
     private static Policy.Keeping keeping(Entries entries, Policy.Keeping now) {
         return new Policy.Keeping(
                 entries.whole("keeping.recordMonths", 1, MOST_MONTHS).orElse(now.recordMonths()),
-                entries.whole("keeping.textDays", 1, MOST_DAYS).orElse(now.textDays()));
+                entries.whole("keeping.textDays", 1, MOST_DAYS).orElse(now.textDays()),
+                entries.whole("keeping.nameMinutes", 1, LONGEST_MINUTES).orElse(now.nameMinutes()));
     }
 
     private static Duration minutes(Entries entries, String field, int least, Duration now) {

@@ -173,6 +173,7 @@ final class SalonPages {
                 .number("weighingSlackGrams", String.valueOf(policy.weighingSlackGrams()))
                 .number("keeping.recordMonths", String.valueOf(policy.keeping().recordMonths()))
                 .number("keeping.textDays", String.valueOf(policy.keeping().textDays()))
+                .number("keeping.nameMinutes", String.valueOf(policy.keeping().nameMinutes()))
                 .group(ask.say("form.policy.longest"));
         for (var kind : Kind.values()) {
             var house = Optional.ofNullable(policy.longestOn().get(kind)).map(SalonPages::minutes);

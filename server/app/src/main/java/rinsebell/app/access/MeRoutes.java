@@ -46,7 +46,7 @@ final class MeRoutes implements Routes {
         var salon = live.snapshot().floor().salon();
         var person = PinRoutes.person(FormBody.read(ctx))
                 .filter(id -> salon.workingMember(id).isPresent());
-        person.ifPresentOrElse(id -> Who.keep(ctx, id, Caller.of(ctx)), () -> Who.forget(ctx));
+        person.ifPresentOrElse(id -> Who.keep(ctx, id, Caller.of(ctx), salon.policy()), () -> Who.forget(ctx));
         ctx.redirect("/", HttpStatus.SEE_OTHER);
     }
 
@@ -68,7 +68,7 @@ final class MeRoutes implements Routes {
         ctx.header("Cache-Control", "no-store");
         ctx.html(live.page(
                 new PlainPage(
-                        shell, moment.say("me.intro"), "", null, List.of(Links.part(telling, moment)), null, forms),
+                        shell, moment.say("me.intro", moment.floor().salon().policy().keeping().nameMinutes()), "", null, List.of(Links.part(telling, moment)), null, forms),
                 moment));
     }
 

@@ -43,7 +43,7 @@ record PolicyJson(
 
     record SkinTestJson(long beforeHours, int validDays) {}
 
-    record KeepingJson(int recordMonths, int textDays) {}
+    record KeepingJson(int recordMonths, int textDays, int nameMinutes) {}
 
     static PolicyJson of(Policy policy) {
         var working = policy.working();
@@ -71,6 +71,8 @@ record PolicyJson(
                 longestOn,
                 policy.weighingSlackGrams(),
                 new KeepingJson(
-                        policy.keeping().recordMonths(), policy.keeping().textDays()));
+                        policy.keeping().recordMonths(),
+                        policy.keeping().textDays(),
+                        policy.keeping().nameMinutes()));
     }
 }

@@ -29,9 +29,6 @@ public record Caller(
     /** What a program's key is for that may see the floor and press. */
     public static final String ACTS = "program-acts";
 
-    /** The house's own number. */
-    static final Duration SHARED_NAME_LASTS = Duration.ofMinutes(15);
-
     private static final Caller UNKNOWN = new Caller(-1, "", "", null);
 
     private static final String OPENED = "opened by a PIN";
@@ -82,9 +79,13 @@ public record Caller(
         return !purpose.equals(READS);
     }
 
-    /** How long somebody is named there without a press: in a pocket a phone goes on being theirs. */
-    public Duration nameLasts() {
-        return isPocket() ? Duration.ofDays(365) : SHARED_NAME_LASTS;
+    /**
+     * How long somebody is named there without a press: in a pocket a phone goes on being theirs.
+     *
+     * @param house for how long the house lets a shared device go on
+     */
+    public Duration nameLasts(Duration house) {
+        return isPocket() ? Duration.ofDays(365) : house;
     }
 
     /** As it is noted beside a press: {@code own}, or {@code device-4}; empty for nobody. */

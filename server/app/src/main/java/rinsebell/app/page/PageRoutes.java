@@ -105,7 +105,7 @@ public final class PageRoutes implements Routes {
         var staff = staff(chosen == null ? Cookies.of(ctx, POCKET).orElse(null) : chosen);
         var caller = Caller.of(ctx);
         if (staff != null && isOurs && caller.isPocket()) {
-            Who.keep(ctx, staff, caller);
+            Who.keep(ctx, staff, caller, live.snapshot().floor().salon().policy());
         }
         show(ctx, pages -> pages.pocket(staff));
     }

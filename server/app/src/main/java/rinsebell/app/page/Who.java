@@ -1,10 +1,12 @@
 package rinsebell.app.page;
 
 import io.javalin.http.Context;
+import java.time.Duration;
 import java.util.Optional;
 import rinsebell.app.door.Caller;
 import rinsebell.app.door.Cookies;
 import rinsebell.app.door.Numbered;
+import rinsebell.floor.salon.Policy;
 import rinsebell.floor.salon.Salon;
 import rinsebell.floor.salon.StaffId;
 import rinsebell.web.form.Fields;
@@ -36,8 +38,9 @@ public final class Who {
     }
 
     /** They go on working there, for as long as a name lasts at that device without a press. */
-    public static void keep(Context ctx, StaffId who, Caller caller) {
-        Cookies.keepOpenly(ctx, NAME, String.valueOf(who.value()), caller.nameLasts());
+    public static void keep(Context ctx, StaffId who, Caller caller, Policy house) {
+        var lasts = Duration.ofMinutes(house.keeping().nameMinutes());
+        Cookies.keepOpenly(ctx, NAME, String.valueOf(who.value()), caller.nameLasts(lasts));
     }
 
     /** Nobody is named there any more. */

@@ -109,7 +109,7 @@ public final class PressRoutes implements Routes {
         var named = typed.without(Who.NAME);
         var salon = live.snapshot().floor().salon();
         var who = Caller.openedBy(ctx).or(() -> Who.of(ctx, typed, salon));
-        who.ifPresent(person -> Who.keep(ctx, person, Caller.of(ctx)));
+        who.ifPresent(person -> Who.keep(ctx, person, Caller.of(ctx), salon.policy()));
         if (who.isEmpty() && asksWho(ctx, address, named)) {
             again(ctx, address, named, 409, answers.who(ctx.path(), named, live.moment()));
             return;

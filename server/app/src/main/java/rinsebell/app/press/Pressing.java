@@ -92,7 +92,7 @@ public final class Pressing {
      * learns an id is told no answer by it, and takes it from nobody.
      */
     static String idOf(Caller caller, String id) {
-        return caller.isOwn() ? id : hash(caller.code() + " " + id);
+        return caller.isDevice() ? hash(caller.code() + " " + id) : id;
     }
 
     /**

@@ -329,4 +329,17 @@ class ComingInTest {
                 .doesNotContain("tablet in the clear");
         assertThat(stranger().post("/join", Map.of("code", code)).statusCode()).isEqualTo(422);
     }
+
+    @Test
+    void aSharedDeviceNamesSomebodyForAsLongAsTheHouseSays() {
+        var tablet = house.tablet("shared", "chair-2");
+        var pocket = house.tablet("carried", "pocket");
+        var who = Map.of("person", String.valueOf(house.staff.get(Role.STYLIST)));
+        assertThat(tablet.post("/me", who).header("Set-Cookie")).contains("Max-Age=900");
+        house.program("/api/policy", Map.of("keeping", Map.of("nameMinutes", 4)));
+        assertThat(tablet.post("/me", who).header("Set-Cookie")).contains("Max-Age=240");
+        assertThat(tablet.get("/me").asString()).contains("after 4 minutes without a press");
+        assertThat(pocket.post("/me", who).header("Set-Cookie")).contains("Max-Age=31536000");
+        house.program("/api/policy", Map.of("keeping", Map.of("nameMinutes", 15)));
+    }
 }

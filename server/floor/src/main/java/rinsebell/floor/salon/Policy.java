@@ -94,10 +94,11 @@ public record Policy(
     /**
      * @param recordMonths how long a client's record is kept after the last that is known of them
      * @param textDays how long labels and notes of visits without a record are kept after their end
+     * @param nameMinutes how long a shared device goes on naming somebody without a press
      */
-    public record Keeping(int recordMonths, int textDays) {
+    public record Keeping(int recordMonths, int textDays, int nameMinutes) {
         /** House numbers to begin with; common practice, no source. */
-        public static final Keeping DEFAULT = new Keeping(24, 90);
+        public static final Keeping DEFAULT = new Keeping(24, 90, 15);
 
         /** No copy is kept longer, so that what was erased does not live for ever in one; common practice, no source. */
         public static final Duration COPIES = Duration.ofDays(14);
