@@ -24,7 +24,6 @@ class SafeMeansTest {
             "java.net.MulticastSocket",
             "java.net.URLConnection",
             "java.net.HttpURLConnection",
-            "java.nio.channels.SocketChannel",
             "java.nio.channels.DatagramChannel",
             "javax.net.SocketFactory",
             "javax.net.ssl.SSLSocketFactory");
@@ -53,7 +52,18 @@ class SafeMeansTest {
                 .dependOnClassesThat(isOneOf(CALLING).or(resideInAnyPackage("java.net.http..")))
                 .orShould()
                 .accessTargetWhere(calls("openStream", "openConnection"))
+                .orShould()
+                .accessTargetWhere(connects())
                 .check(SERVER);
+    }
+
+    /** Whoever has called may be looked at by their channel; none is opened here. */
+    private static DescribedPredicate<JavaAccess<?>> connects() {
+        return DescribedPredicate.describe(
+                "connects",
+                access -> Set.of("open", "connect").contains(access.getTarget().getName())
+                        && access.getTargetOwner().getName().matches("java\\.nio\\.channels\\..*SocketChannel")
+                        && !access.getTargetOwner().getName().contains("Server"));
     }
 
     /** Only values of kinds that the reader names: JSON into trees, YAML by its safe constructor. */

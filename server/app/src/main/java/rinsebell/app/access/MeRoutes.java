@@ -68,7 +68,15 @@ final class MeRoutes implements Routes {
         ctx.header("Cache-Control", "no-store");
         ctx.html(live.page(
                 new PlainPage(
-                        shell, moment.say("me.intro", moment.floor().salon().policy().keeping().nameMinutes()), "", null, List.of(Links.part(telling, moment)), null, forms),
+                        shell,
+                        moment.say(
+                                "me.intro",
+                                moment.floor().salon().policy().keeping().nameMinutes()),
+                        "",
+                        null,
+                        List.of(Links.part(telling, moment)),
+                        null,
+                        forms),
                 moment));
     }
 
