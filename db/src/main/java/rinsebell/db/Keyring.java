@@ -118,6 +118,14 @@ public final class Keyring {
         return content.devices;
     }
 
+    /** What a device is called, by its number; also of one that was thrown out. */
+    public Optional<String> name(long device) {
+        return content.devices.stream()
+                .filter(one -> one.id == device)
+                .map(Device::name)
+                .findFirst();
+    }
+
     /**
      * Asks, from another process too, that the managers' PINs be taken away: whoever may write into the data folder may.
      *

@@ -31,6 +31,7 @@ import rinsebell.floor.salon.Salon;
 import rinsebell.floor.salon.SalonEvent;
 import rinsebell.floor.turnaround.Turnaround;
 import rinsebell.floor.visit.Application;
+import rinsebell.floor.visit.ClientId;
 import rinsebell.floor.visit.Visit;
 import rinsebell.floor.visit.VisitFold;
 import rinsebell.floor.visit.VisitId;
@@ -283,6 +284,12 @@ public final class Floor {
 
     public List<Visit> openVisits() {
         return visits.values().stream().filter(Visit::isOpen).toList();
+    }
+
+    /** Whether somebody of whom there is a record sits here now. */
+    public boolean isHere(ClientId client) {
+        return openVisits().stream()
+                .anyMatch(visit -> client.equals(visit.stay().client()));
     }
 
     public Optional<Visit> visit(VisitId id) {

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -113,6 +114,15 @@ public record Moment(
     public String label(Visit visit) {
         var label = texts.apply(visit.label());
         return label.isEmpty() ? say("visit.unnamed") : label;
+    }
+
+    /**
+     * The same instant on another floor, such as that of an earlier day.
+     *
+     * @param texts of that floor
+     */
+    public Moment on(Floor other, Map<TextId, String> texts) {
+        return new Moment(other, id -> texts.getOrDefault(id, ""), bells, now, words);
     }
 
     public String name(@Nullable StaffId staff) {

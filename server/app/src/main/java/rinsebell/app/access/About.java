@@ -10,7 +10,6 @@ import rinsebell.floor.Fact;
 import rinsebell.floor.Floor;
 import rinsebell.floor.Stream;
 import rinsebell.floor.salon.RecipeId;
-import rinsebell.floor.visit.ClientId;
 import rinsebell.floor.visit.VisitId;
 
 /** What a request is about, where its route alone does not tell: who sits in a chair is the floor's, who has gone is not. */
@@ -71,13 +70,8 @@ final class About {
                         && number.map(RecipeId::new)
                                 .flatMap(floor.get().salon()::recipe)
                                 .flatMap(recipe -> recipe.owner())
-                                .filter(client -> !isHere(client))
+                                .filter(client -> !floor.get().isHere(client))
                                 .isPresent();
-    }
-
-    private boolean isHere(ClientId client) {
-        return floor.get().openVisits().stream()
-                .anyMatch(visit -> client.equals(visit.stay().client()));
     }
 
     private static Optional<VisitId> board(Context ctx) {

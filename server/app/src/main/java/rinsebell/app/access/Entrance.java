@@ -83,11 +83,7 @@ public final class Entrance {
     }
 
     private String deviceName(long number) {
-        return keyring.devices().stream()
-                .filter(device -> device.id() == number)
-                .map(Keyring.Device::name)
-                .findFirst()
-                .orElseGet(() -> live.moment().say("trail.own"));
+        return keyring.name(number).orElseGet(() -> live.moment().say("trail.own"));
     }
 
     public List<Routes> routes() {

@@ -52,10 +52,8 @@ public final class LeadRoutes implements Routes {
 
     private LeadPage page(Context ctx, Moment moment) {
         var told = days.of(day(ctx, moment));
-        var then = new Moment(
-                told.floor(), id -> told.texts().getOrDefault(id, ""), moment.bells(), moment.now(), moment.words());
         var shell = new LivePages(moment, PageRoutes.look(ctx), null).still(moment.say("lead.title"), Nav.DAY);
-        return new LeadTelling(then, told.report()).page(shell);
+        return new LeadTelling(moment.on(told.floor(), told.texts()), told.report()).page(shell);
     }
 
     /**

@@ -116,17 +116,18 @@ public final class FormRoutes implements Routes {
     }
 
     private void show(Context ctx, String resource, String press, long id) {
-        var page = pages.find(resource, press).orElseThrow(Numbered::nowhere);
-        ctx.header("Cache-Control", "no-store");
-        var ask = ask(ctx, id, new Typed(Fields.of(ctx.queryParamMap()), List.of(), null));
-        ctx.html(live.page(page.page(ask), ask.moment()));
+        show(ctx, resource, press, id, Fields.of(ctx.queryParamMap()));
     }
 
     /** A page of what was looked for. */
     private void found(Context ctx, String resource, String press, long id) {
+        show(ctx, resource, press, id, FormBody.read(ctx));
+    }
+
+    private void show(Context ctx, String resource, String press, long id, Fields fields) {
         var page = pages.find(resource, press).orElseThrow(Numbered::nowhere);
         ctx.header("Cache-Control", "no-store");
-        var ask = ask(ctx, id, new Typed(FormBody.read(ctx), List.of(), null));
+        var ask = ask(ctx, id, new Typed(fields, List.of(), null));
         ctx.html(live.page(page.page(ask), ask.moment()));
     }
 

@@ -29,8 +29,7 @@ public final class Erasing {
 
     /** Whether they are here: the label of somebody who sits in a chair is what the floor calls them by. */
     public boolean isHere(ClientId client) {
-        return floor.get().openVisits().stream()
-                .anyMatch(visit -> client.equals(visit.stay().client()));
+        return floor.get().isHere(client);
     }
 
     /**

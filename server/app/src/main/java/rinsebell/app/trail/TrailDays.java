@@ -53,9 +53,8 @@ public final class TrailDays {
         var from = salon.beginOf(day);
         var until = salon.beginOf(day.plusDays(1));
         var told = days.of(day);
-        var then =
-                new Moment(told.floor(), id -> told.texts().getOrDefault(id, ""), now.bells(), now.now(), now.words());
-        return new Told(day, then, pressed.apply(from, until), trail.between(from, until));
+        return new Told(
+                day, now.on(told.floor(), told.texts()), pressed.apply(from, until), trail.between(from, until));
     }
 
     /** What a device is called, by the code that stands beside a press; the code where nobody knows. */

@@ -8,7 +8,6 @@ import rinsebell.app.lead.LeadRoutes;
 import rinsebell.app.page.LiveFloor;
 import rinsebell.app.page.PageRoutes;
 import rinsebell.web.board.LivePages;
-import rinsebell.web.board.Moment;
 import rinsebell.web.board.UseSheet;
 import rinsebell.web.board.UseTelling;
 import rinsebell.web.view.Nav;
@@ -34,7 +33,9 @@ public final class UseRoutes implements Routes {
         var day = LeadRoutes.day(ctx, moment);
         var told = days.of(day);
         var shell = new LivePages(moment, PageRoutes.look(ctx), null).still(moment.say("use.title"), Nav.DAY);
-        ctx.html(live.page(new UseTelling(then(told, moment), told.report(), days.until(day)).page(shell), moment));
+        ctx.html(live.page(
+                new UseTelling(moment.on(told.floor(), told.texts()), told.report(), days.until(day)).page(shell),
+                moment));
     }
 
     private void download(Context ctx) {
@@ -45,11 +46,6 @@ public final class UseRoutes implements Routes {
                 "attachment; filename=\"rinsebell-use-%s.csv\""
                         .formatted(told.report().day()));
         ctx.contentType("text/csv; charset=utf-8; header=present")
-                .result(new UseSheet(told.report(), then(told, moment)).csv());
-    }
-
-    private static Moment then(UseDays.Told told, Moment moment) {
-        return new Moment(
-                told.floor(), id -> told.texts().getOrDefault(id, ""), moment.bells(), moment.now(), moment.words());
+                .result(new UseSheet(told.report(), moment.on(told.floor(), told.texts())).csv());
     }
 }
