@@ -61,7 +61,6 @@ class BasinsIT {
         var before = cards.allTextContents();
         var last = cards.last().getAttribute("id");
         var finger = cards.nth(1).locator(".what");
-        finger.scrollIntoViewIfNeeded();
         finger.hover();
         page.mouse().down();
         burns(cards.last());

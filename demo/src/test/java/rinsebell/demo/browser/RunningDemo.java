@@ -78,6 +78,7 @@ final class RunningDemo implements AutoCloseable {
         var java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
         var command = new ArrayList<>(List.of(java, "-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1"));
         command.addAll(List.of("-Xms32m", "-Xmx256m"));
+        command.addAll(ReadClasses.of(JAR));
         command.addAll(program);
         command.addAll(List.of("--port", "" + port, "--secure-port", "" + securePort, "--data", data.toString()));
         command.addAll(more);

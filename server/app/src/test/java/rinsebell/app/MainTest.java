@@ -3,7 +3,9 @@ package rinsebell.app;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.BufferedReader;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.net.InetAddress;
@@ -53,6 +55,7 @@ class MainTest {
         assertThat(server.waitFor(10, TimeUnit.SECONDS)).isTrue();
         assertThat(server.exitValue()).isEqualTo(143);
         assertThat(out.readLine()).as("anything after the ready line").isNull();
+        assertThat(said(server)).as("anything beside it").isEmpty();
     }
 
     @ParameterizedTest
@@ -68,18 +71,20 @@ class MainTest {
         "--nonsense, x"
     })
     void aChoiceThatMakesNoSenseIsExplained(String option, String value) {
+        assertNotAChoice(
+                Set.of("--nonsense", "--name").contains(option) ? option : value, "--data", data(), option, value);
+    }
+
+    /** Of a process of its own it would be no other; how its exit code gets out is seen with the folder without a name. */
+    private static void assertNotAChoice(String reason, String... arguments) {
         StringWriter said = new StringWriter();
         StringWriter answered = new StringWriter();
-        // Of a process of its own it would be no other; how its exit code gets out is seen with the folder without a
-        // name.
         int code = new CommandLine(new Main())
                 .setErr(new PrintWriter(said))
                 .setOut(new PrintWriter(answered))
-                .execute("--data", data(), option, value);
+                .execute(arguments);
         assertThat(code).isEqualTo(2);
-        assertThat(said.toString())
-                .contains(Set.of("--nonsense", "--name").contains(option) ? option : value)
-                .doesNotContain("\tat ");
+        assertThat(said.toString()).contains(reason).doesNotContain("\tat ");
         assertThat(answered.toString()).isEmpty();
     }
 
@@ -87,13 +92,18 @@ class MainTest {
     void aCertificateIsServedAndOneThatCannotBeIsExplained() throws Exception {
         TestCertificate made = new TestCertificate(Files.createDirectory(folder.resolve("tls")), "EC", "-1d", 30);
         String certificate = made.certificate().toString();
-        Process half = start("--port", "0", "--data", data(), "--certificate", certificate);
-        assertThat(half.waitFor(20, TimeUnit.SECONDS)).isTrue();
-        assertThat(half.exitValue()).isEqualTo(2);
-        assertThat(said(half)).contains("--certificate and --key go together");
+        assertNotAChoice(
+                "--certificate and --key go together", "--port", "0", "--data", data(), "--certificate", certificate);
         assertCannotStart(
-                start("--port", "0", "--data", data(), "--certificate", certificate, "--key", certificate),
-                "There is no private key in");
+                "There is no private key in",
+                "--port",
+                "0",
+                "--data",
+                data(),
+                "--certificate",
+                certificate,
+                "--key",
+                certificate);
 
         Process server = start(
                 "--port",
@@ -120,9 +130,14 @@ class MainTest {
     @Test
     void aTakenPortIsExplained() throws Exception {
         try (ServerSocket taken = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
-            Process server = start("--data", data(), "--port", "" + taken.getLocalPort());
-            assertCannotStart(server, "Port " + taken.getLocalPort() + " is taken");
-            Process secure = start(
+            assertCannotStart(
+                    "Port " + taken.getLocalPort() + " is taken",
+                    "--data",
+                    data(),
+                    "--port",
+                    "" + taken.getLocalPort());
+            assertCannotStart(
+                    "another port with --secure-port",
                     "--data",
                     data(),
                     "--port",
@@ -132,39 +147,42 @@ class MainTest {
                     "--open-to-network",
                     "--secure-port",
                     "" + taken.getLocalPort());
-            assertCannotStart(secure, "another port with --secure-port");
         }
     }
 
     @Test
     void aFolderThatIsAFileIsExplained() throws Exception {
         Path file = Files.writeString(folder.resolve("file"), "");
-        assertCannotStart(start("--port", "0", "--data", file.toString()), "cannot be written to");
-        assertCannotStart(start("--port", "0", "--data", file.resolve("in").toString()), "cannot be written to");
+        assertCannotStart("cannot be written to", "--port", "0", "--data", file.toString());
+        assertCannotStart(
+                "cannot be written to",
+                "--port",
+                "0",
+                "--data",
+                file.resolve("in").toString());
     }
 
     @Test
     void aFolderThatAnotherServerHoldsIsExplained() throws Exception {
-        Process first = start("--port", "0", "--data", data());
-        assertThat(first.inputReader().readLine()).startsWith("ready on ");
-        assertCannotStart(start("--port", "0", "--data", data()), "Another Rinsebell already works in");
+        try (RunningSalon first = new RunningSalon(folder.resolve("data"))) {
+            assertThat(first.url()).isNotEmpty();
+            assertCannotStart(start("--port", "0", "--data", data()), "Another Rinsebell already works in");
+        }
     }
 
     /** The lock file is only a file: the database's own lock is the one that counts then. */
     @Test
     void aFolderWhoseLockWasDeletedIsStillHeld() throws Exception {
-        Process first = start("--port", "0", "--data", data());
-        assertThat(first.inputReader().readLine()).startsWith("ready on ");
-        Files.delete(folder.resolve("data/in-use.lock"));
-        assertCannotStart(start("--port", "0", "--data", data()), "Another Rinsebell already works in");
+        try (RunningSalon first = new RunningSalon(folder.resolve("data"))) {
+            assertThat(first.url()).isNotEmpty();
+            Files.delete(folder.resolve("data/in-use.lock"));
+            assertCannotStart(start("--port", "0", "--data", data()), "Another Rinsebell already works in");
+        }
     }
 
     @Test
     void aDatabaseThatMayNotBeWrittenIsExplained() throws Exception {
-        Process first = start("--port", "0", "--data", data());
-        assertThat(first.inputReader().readLine()).startsWith("ready on ");
-        first.destroy();
-        assertThat(first.waitFor(10, TimeUnit.SECONDS)).isTrue();
+        new RunningSalon(folder.resolve("data")).close();
         Files.setPosixFilePermissions(
                 folder.resolve("data/rinsebell.mv.db"), PosixFilePermissions.fromString("r--r--r--"));
         assertCannotStart(startAs(ordinaryUser(), "--port", "0", "--data", data()), "this user may not read and write");
@@ -181,7 +199,7 @@ class MainTest {
     void aDamagedJournalIsExplainedAndLeft() throws Exception {
         Path journal = Files.createDirectories(folder.resolve("data/journal")).resolve("journal-000000000001.txt");
         Files.writeString(journal, "no line of a journal\r\n");
-        assertCannotStart(start("--port", "0", "--data", data()), "The journal was left as it is");
+        assertCannotStart("The journal was left as it is", "--port", "0", "--data", data());
         assertThat(journal).hasContent("no line of a journal\r\n");
     }
 
@@ -207,12 +225,14 @@ class MainTest {
         assertThat(said(server)).contains("Warning").contains("by invitation only");
     }
 
-    @Test
-    void anOrdinaryStartSaysNothingElse() throws Exception {
-        Process server = start("--port", "0", "--data", data());
-        assertThat(server.inputReader().readLine()).startsWith("ready on ");
-        server.toHandle().destroy();
-        assertThat(said(server)).isEmpty();
+    /** In this process, as far as the exit code: how that gets out is seen where another process holds the folder. */
+    private static void assertCannotStart(String reason, String... arguments) {
+        ByteArrayOutputStream said = new ByteArrayOutputStream();
+        ByteArrayOutputStream answered = new ByteArrayOutputStream();
+        Start start = new Start(new PrintStream(answered), new PrintStream(said));
+        assertThat(start.run(RunningSalon.settings(arguments), 1)).isEqualTo(1);
+        assertThat(said.toString(StandardCharsets.UTF_8)).contains(reason).doesNotContain("\tat ");
+        assertThat(answered.size()).isZero();
     }
 
     private void assertCannotStart(Process server, String reason) throws Exception {

@@ -35,15 +35,20 @@ public final class RunningSalon implements AutoCloseable {
     }
 
     public void start() {
-        Chosen chosen = new Chosen();
         List<String> arguments = new ArrayList<>(List.of("--port", "0", "--data", folder.toString()));
         arguments.addAll(more);
-        new CommandLine(chosen).parseArgs(arguments.toArray(String[]::new));
         try {
-            server = RunningServer.start(chosen.settings, 1);
+            server = RunningServer.start(settings(arguments.toArray(String[]::new)), 1);
         } catch (CannotStart e) {
             throw new AssertionError(e.getMessage(), e);
         }
+    }
+
+    /** What is chosen with these at the command line. */
+    static Settings settings(String... arguments) {
+        Chosen chosen = new Chosen();
+        new CommandLine(chosen).parseArgs(arguments);
+        return chosen.settings;
     }
 
     public void stop() {

@@ -282,6 +282,7 @@ public final class Floor {
         return visits.values();
     }
 
+    /** Whoever is here, on a chair, at a basin or waiting. */
     public List<Visit> openVisits() {
         return visits.values().stream().filter(Visit::isOpen).toList();
     }

@@ -40,6 +40,7 @@ public enum ReasonCode {
     NOT_KNOWN(Basis.SENSE),
     VISIT_OVER(Basis.SENSE),
     PLACE_TAKEN(Basis.SENSE),
+    FLOOR_FULL(Basis.SENSE),
     NO_SUCH_PLACE(Basis.SENSE),
     BASIN_CLOSED(Basis.SENSE),
     DAY_WOULD_TURN(Basis.SENSE),

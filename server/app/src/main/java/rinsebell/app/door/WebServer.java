@@ -7,6 +7,7 @@ import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.json.JavalinJackson;
 import io.javalin.util.JavalinBindException;
+import io.javalin.util.JavalinException;
 import java.io.IOException;
 import java.util.List;
 import org.eclipse.jetty.server.AbstractConnector;
@@ -15,10 +16,14 @@ import org.eclipse.jetty.server.HttpConfiguration;
 import org.eclipse.jetty.server.HttpConnectionFactory;
 import org.eclipse.jetty.server.Server;
 import org.eclipse.jetty.server.ServerConnector;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import rinsebell.app.thread.Threads;
 
 /** The HTTP server: the door and the routes behind it. */
 public final class WebServer implements AutoCloseable {
+
+    private static final Logger LOG = LoggerFactory.getLogger(WebServer.class);
 
     /** How long requests in flight may take to finish when the server stops. */
     private static final long STOP_MILLIS = 3_000;
@@ -96,13 +101,17 @@ public final class WebServer implements AutoCloseable {
                 .getHttpConfiguration();
     }
 
-    /** Closes every port and lets requests in flight finish. */
+    /** Closes every port and lets requests in flight finish; one that takes too long is cut off. */
     @Override
     public void close() {
         for (Connector connector : javalin.jettyServer().server().getConnectors()) {
             ((AbstractConnector) connector).setShutdownIdleTimeout(LINGER_MILLIS);
         }
-        javalin.stop();
+        try {
+            javalin.stop();
+        } catch (JavalinException e) {
+            LOG.warn("not every request could finish within {} ms: {}", STOP_MILLIS, e.toString());
+        }
     }
 
     private static void quieten(JavalinConfig config) {

@@ -7,7 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
-import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -21,16 +21,17 @@ class CertificateTest {
     private static final Instant NOW = Instant.ofEpochMilli(new MachineTime().wallMillis());
 
     @TempDir
-    private Path folder = Path.of("");
+    private static Path folder = Path.of("");
 
-    private TestCertificate good;
+    @SuppressWarnings("NullAway.Init")
+    private static TestCertificate good;
 
-    @BeforeEach
-    void make() throws Exception {
+    @BeforeAll
+    static void make() throws Exception {
         good = made("good", "EC");
     }
 
-    private TestCertificate made(String name, String kind) throws Exception {
+    private static TestCertificate made(String name, String kind) throws Exception {
         return new TestCertificate(Files.createDirectory(folder.resolve(name)), kind, "-1d", 30);
     }
 

@@ -44,6 +44,31 @@ class StoppingTest {
         }
     }
 
+    /** What is closed after the server, the database first of all, must be closed all the same. */
+    @Test
+    void whoeverNeverFinishesIsCutOff() throws Exception {
+        CountDownLatch begun = new CountDownLatch(1);
+        CountDownLatch never = new CountDownLatch(1);
+        ServerUnderTest server = new ServerUnderTest(List.of(routes -> routes.get("/slow", ctx -> {
+            begun.countDown();
+            while (never.getCount() > 0) {
+                try {
+                    never.await();
+                } catch (InterruptedException deaf) {
+                    // As a handler that a driver does not let go.
+                }
+            }
+        })));
+        try {
+            CompletableFuture<HttpResponse<String>> slow = slow(server);
+            assertThat(begun.await(SECONDS, TimeUnit.SECONDS)).isTrue();
+            server.close();
+            assertThat(slow).failsWithin(SECONDS, TimeUnit.SECONDS);
+        } finally {
+            never.countDown();
+        }
+    }
+
     private static CompletableFuture<HttpResponse<String>> slow(ServerUnderTest server) {
         HttpRequest request =
                 HttpRequest.newBuilder(URI.create(server.url("/slow"))).build();

@@ -43,6 +43,11 @@ public final class TestCertificate {
         Process keytool = new ProcessBuilder(List.of(
                         Path.of(System.getProperty("java.home"), "bin", "keytool")
                                 .toString(),
+                        "-J-XX:TieredStopAtLevel=1",
+                        "-J-XX:+UseSerialGC",
+                        "-J-Dkeystore.pkcs12.keyPbeIterationCount=1",
+                        "-J-Dkeystore.pkcs12.certPbeIterationCount=1",
+                        "-J-Dkeystore.pkcs12.macIterationCount=1",
                         "-genkeypair",
                         "-alias",
                         "it",

@@ -28,6 +28,12 @@ import rinsebell.floor.visit.VisitId;
  */
 public record Welcome(StayEvent.Arrived arrival, String label, Gate answers, List<Service> services)
         implements Command {
+    /**
+     * So many are here at most: what each press makes the plan of basins reckon grows with the square of it. Common
+     * practice, no source: the largest colour rooms hold less than half of them.
+     */
+    public static final int MOST_HERE = 100;
+
     public Welcome {
         services = List.copyOf(services);
     }
@@ -42,6 +48,7 @@ public record Welcome(StayEvent.Arrived arrival, String label, Gate answers, Lis
         var id = new VisitId(floor.lastSeq() + 1);
         return new Verdict(asked)
                 .unless(floor.salon().isSetUp(), ReasonCode.SALON_NOT_SET_UP)
+                .unless(floor.openVisits().size() < MOST_HERE, ReasonCode.FLOOR_FULL, MOST_HERE)
                 .objections(new StayEvent.Moved(arrival.place()).objections(situation(floor, id, asked)))
                 .objections(new StayEvent.HandedOver(arrival.stylist(), arrival.helper())
                         .objections(situation(floor, id, asked)))

@@ -252,6 +252,20 @@ class SenseTest {
     }
 
     @Test
+    void nobodyMoreComesThanCanBeKeptInView() {
+        while (story.floor().openVisits().size() < Welcome.MOST_HERE) {
+            story.arrives();
+        }
+        var desk = Desk.after(story).at("10:00");
+        var decision = desk.plans(welcome(Place.BENCH, null));
+        assertThat(refusal(decision)).containsExactly(ReasonCode.FLOOR_FULL);
+        story.at("09:55");
+        gone.leaves();
+        assertThat(isAccepted(Desk.after(story).at("10:00").plans(welcome(Place.BENCH, null))))
+                .isTrue();
+    }
+
+    @Test
     void theBenchTakesMoreThanOne() {
         var desk = desk();
         assertThat(isAccepted(desk.plans(moves(Place.BENCH)))).isTrue();

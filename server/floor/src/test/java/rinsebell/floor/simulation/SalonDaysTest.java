@@ -21,16 +21,17 @@ import rinsebell.floor.bell.BellKind;
  */
 class SalonDaysTest {
     /** The first 70 see everything that can happen; {@code -Drinsebell.fixed=} lives more. */
-    private static final long FIXED = Long.getLong("rinsebell.fixed", 200);
+    private static final long FIXED = Long.getLong("rinsebell.fixed", 80);
 
     /** Fresh days; {@code -Drinsebell.days=} lives as many more as there is time for. */
-    private static final long FRESH = Long.getLong("rinsebell.days", 50);
+    private static final long FRESH = Long.getLong("rinsebell.days", 20);
 
-    /** What cannot be in these days: the shelf keeps within the law, and their floor is set up from the beginning. */
+    /** What cannot be in these days: the shelf keeps within the law, their floor is set up from the beginning and never that full. */
     private static final Set<ReasonCode> NEVER_REFUSED = Set.of(
             ReasonCode.PEROXIDE_OVER_LAW,
             ReasonCode.AMMONIA_OVER_LAW,
             ReasonCode.SALON_NOT_SET_UP,
+            ReasonCode.FLOOR_FULL,
             ReasonCode.DAY_WOULD_TURN);
 
     private final ConcurrentLinkedQueue<Tally> tallies = new ConcurrentLinkedQueue<>();
