@@ -42,6 +42,11 @@ public final class Trail {
             @Nullable Long subject,
             int status) {
 
+        /** Whether something was looked at or for; what is looked for is sent and not written into an address. */
+        public boolean isLook() {
+            return route.startsWith("GET ") || route.endsWith("/find");
+        }
+
         public Optional<StaffId> who() {
             return Optional.ofNullable(person);
         }

@@ -83,7 +83,8 @@ final class AccessSamples {
     }
 
     private static TrailTelling.Step step(String matter, String route, @Nullable Long subject, int status) {
-        return new TrailTelling.Step(Saturday.TEN, null, "device-1", matter, route, subject, status);
+        return new TrailTelling.Step(
+                Saturday.TEN, null, "device-1", matter, route, route.startsWith("GET "), subject, status);
     }
 
     static PlainPage unlock() {

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /** The browser that is installed on this machine. */
 final class Chromium implements AutoCloseable {
@@ -33,6 +34,9 @@ final class Chromium implements AutoCloseable {
             "--hide-scrollbars",
             WITHOUT);
 
+    /** Started for the first test that wants it, and gone with this process: each costs as much as ten pages. */
+    private static @Nullable Chromium usual;
+
     private final Playwright playwright;
     final Browser browser;
 
@@ -42,7 +46,10 @@ final class Chromium implements AutoCloseable {
     }
 
     static Chromium start() {
-        return start(List.of());
+        var already = usual;
+        var now = already == null ? start(List.of()) : already;
+        usual = now;
+        return now;
     }
 
     /** @param usual switches with which tests are usually run, and this one is not */
@@ -87,9 +94,13 @@ final class Chromium implements AutoCloseable {
         device.close();
     }
 
+    /** What is started for all tests is only tidied up. */
     @Override
     public void close() {
-        browser.close();
-        playwright.close();
+        List.copyOf(browser.contexts()).forEach(BrowserContext::close);
+        if (this != usual) {
+            browser.close();
+            playwright.close();
+        }
     }
 }

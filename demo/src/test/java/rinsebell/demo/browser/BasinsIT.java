@@ -15,7 +15,6 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
@@ -32,24 +31,20 @@ class BasinsIT {
     private Browsing browsing;
 
     @BeforeAll
-    void opens() {
+    void starts(@TempDir Path folder) throws Exception {
+        demo = RunningDemo.in(folder.resolve("data"));
         browsing = Browsing.overPlainHttp();
     }
 
-    @BeforeEach
-    void starts(@TempDir Path folder) throws Exception {
-        demo = RunningDemo.in(folder.resolve("data"));
-    }
-
     @AfterEach
-    void stops() {
+    void putsAway() {
         browsing.putAway();
-        demo.close();
     }
 
     @AfterAll
-    void closes() {
+    void stops() {
         browsing.close();
+        demo.close();
     }
 
     /** Somebody burns and comes first; the list waits with that for as long as a finger rests on it. */

@@ -18,6 +18,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /** A real browser that notes everything that goes wrong on a page. */
 final class Browsing implements AutoCloseable {
@@ -62,43 +63,66 @@ final class Browsing implements AutoCloseable {
     private static final String WITHOUT_WORKERS =
             "Object.defineProperty(Navigator.prototype, 'serviceWorker', { value: undefined })";
 
-    private final Playwright playwright;
-    private final Browser browser;
+    /** Started for the first test that wants it, and gone with this process: each costs as much as ten pages. */
+    private static @Nullable Started usual;
+
+    private final Started started;
+    private final List<BrowserContext> devices = new ArrayList<>();
     private final String axe;
     private final List<String> faults = new ArrayList<>();
     private final boolean workers;
 
+    private record Started(Playwright playwright, Browser browser) implements AutoCloseable {
+        @Override
+        public void close() {
+            browser.close();
+            playwright.close();
+        }
+    }
+
     /** On the machine itself, or over HTTPS: pages are kept by a service worker. */
     Browsing() {
-        this(Map.of(), true);
+        this(usual(), true);
     }
 
     /** The browser of whoever lives there. */
     Browsing(TrustingHome home) {
-        this(Map.of("HOME", home.folder().toString()), true);
+        this(started(Map.of("HOME", home.folder().toString())), true);
     }
 
     /** As over plain HTTP on a LAN, where browsers have no service workers: nothing is kept, and nothing fetched to keep. */
     static Browsing overPlainHttp() {
-        return new Browsing(Map.of(), false);
+        return new Browsing(usual(), false);
+    }
+
+    private Browsing(Started started, boolean workers) {
+        this.started = started;
+        this.workers = workers;
+        PlaywrightAssertions.setDefaultAssertionTimeout(PATIENCE_MILLIS);
+        axe = axe();
+    }
+
+    private static Started usual() {
+        var already = usual;
+        var now = already == null ? started(Map.of()) : already;
+        usual = now;
+        return now;
     }
 
     /** @param changed of the environment that the test itself runs in */
-    private Browsing(Map<String, String> changed, boolean workers) {
-        this.workers = workers;
+    private static Started started(Map<String, String> changed) {
         var environment = new HashMap<>(System.getenv());
         environment.putAll(changed);
-        PlaywrightAssertions.setDefaultAssertionTimeout(PATIENCE_MILLIS);
-        playwright = Playwright.create(
+        var playwright = Playwright.create(
                 new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
-        browser = playwright
+        var browser = playwright
                 .chromium()
                 .launch(new BrowserType.LaunchOptions()
                         .setExecutablePath(CHROMIUM)
                         .setHeadless(true)
                         .setEnv(environment)
                         .setArgs(QUIET));
-        axe = axe();
+        return new Started(playwright, browser);
     }
 
     private static String axe() {
@@ -115,7 +139,7 @@ final class Browsing implements AutoCloseable {
     }
 
     Page screen(Size size, boolean script) {
-        var device = browser.newContext(still(size).setJavaScriptEnabled(script));
+        var device = device(still(size).setJavaScriptEnabled(script));
         if (!workers) {
             device.addInitScript(WITHOUT_WORKERS);
         }
@@ -130,7 +154,13 @@ final class Browsing implements AutoCloseable {
 
     /** A device of its own with as many pages as one opens. */
     BrowserContext device(Size size) {
-        return browser.newContext(still(size));
+        return device(still(size));
+    }
+
+    private BrowserContext device(Browser.NewContextOptions options) {
+        var device = started.browser.newContext(options);
+        devices.add(device);
+        return device;
     }
 
     /** Nothing moves on it: what flashes is drawn anew sixty times a second on every page that is open. */
@@ -142,7 +172,8 @@ final class Browsing implements AutoCloseable {
 
     /** Puts all screens away: one that nobody needs any more goes on hearing, drawing and ringing. */
     void putAway() {
-        List.copyOf(browser.contexts()).forEach(BrowserContext::close);
+        devices.forEach(BrowserContext::close);
+        devices.clear();
     }
 
     /** Refusals by the content security policy are console errors too. */
@@ -188,7 +219,9 @@ final class Browsing implements AutoCloseable {
 
     @Override
     public void close() {
-        browser.close();
-        playwright.close();
+        putAway();
+        if (started != usual) {
+            started.close();
+        }
     }
 }

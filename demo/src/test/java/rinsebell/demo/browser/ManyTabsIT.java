@@ -8,6 +8,8 @@ import com.microsoft.playwright.Page;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -21,10 +23,22 @@ class ManyTabsIT {
 
     private static final String KEPT = "() => navigator.serviceWorker.ready.then(worker => worker.active !== null)";
 
+    @SuppressWarnings("NullAway.Init")
+    private static RunningDemo demo;
+
+    @BeforeAll
+    static void starts(@TempDir Path folder) throws Exception {
+        demo = RunningDemo.in(folder.resolve("data"), "--open-to-network", "--host", "127.0.0.1");
+    }
+
+    @AfterAll
+    static void stops() {
+        demo.close();
+    }
+
     @Test
     void whereTheAuthorityIsTrustedEightTabsAreLiveAndANinthIsAnswered(@TempDir Path folder) throws Exception {
-        try (var demo = RunningDemo.in(folder.resolve("data"), "--open-to-network", "--host", "127.0.0.1");
-                var browsing = new Browsing(TrustingHome.in(folder, demo.url() + "/trust"))) {
+        try (var browsing = new Browsing(TrustingHome.in(folder, demo.url() + "/trust"))) {
             var browser = browsing.device(Size.TABLET);
             var tabs = tabs(browser, demo.secureUrl(), 8);
             // Later tabs are handed over by the worker that the first one brought.
@@ -45,9 +59,8 @@ class ManyTabsIT {
     }
 
     @Test
-    void whereItIsNotTrustedNoPageOpens(@TempDir Path folder) throws Exception {
-        try (var demo = RunningDemo.in(folder.resolve("data"), "--open-to-network", "--host", "127.0.0.1");
-                var browsing = new Browsing()) {
+    void whereItIsNotTrustedNoPageOpens() {
+        try (var browsing = new Browsing()) {
             var page = browsing.device(Size.PHONE).newPage();
             assertThatThrownBy(() -> page.navigate(demo.secureUrl() + "/"))
                     .hasMessageContaining("ERR_CERT_AUTHORITY_INVALID");
@@ -56,9 +69,8 @@ class ManyTabsIT {
 
     /** A browser has six connections for all its pages then, and a press must find one free. */
     @Test
-    void overHttp1TheFifthTabAsksAndRingsAllTheSame(@TempDir Path folder) throws Exception {
-        try (var demo = RunningDemo.in(folder.resolve("data"));
-                var browsing = new Browsing()) {
+    void overHttp1TheFifthTabAsksAndRingsAllTheSame() {
+        try (var browsing = new Browsing()) {
             var tabs = tabs(browsing.device(Size.TABLET), demo.url(), 5);
             var fifth = tabs.get(4);
             fifth.waitForFunction(BEATS_CAME);

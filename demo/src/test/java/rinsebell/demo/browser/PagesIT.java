@@ -4,12 +4,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
 import java.nio.file.Path;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Queue;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -47,6 +52,16 @@ class PagesIT {
             "/day",
             "/day/break",
             "/day/caught-up");
+
+    /** Where nobody comes by a link of the pages above. */
+    private static final List<String> SELDOM = List.of("/me", "/rights", "/pins", "/devices", "/join", "/unlock");
+
+    private static final String LINKS = "() => [...document.querySelectorAll('a[href^=\"/\"]:not([download])')]"
+            + ".map(link => link.getAttribute('href')).filter(link => !link.startsWith('/api/'))";
+
+    /** What no policy of ours lets in. */
+    private static final String INLINE =
+            "() => document.head.append(Object.assign(document.createElement('script'), {textContent: '1'}))";
 
     private static final List<String> OF_A_HEAD = List.of(
             "more",
@@ -111,6 +126,41 @@ class PagesIT {
         }
         assertThat(wrong).isEmpty();
         assertThat(browsing.faults()).isEmpty();
+    }
+
+    /** One page of each kind that links lead to: the content security policy refuses nothing of ours. */
+    @Test
+    void noPageNeedsWhatThePolicyRefuses() {
+        try (var crawling = Browsing.overPlainHttp()) {
+            var page = crawling.screen(Size.PHONE);
+            var kinds = new HashSet<String>();
+            var ahead = new ArrayDeque<String>();
+            Stream.of(List.of("/"), FORMS, SELDOM).flatMap(List::stream).forEach(link -> follow(link, kinds, ahead));
+            while (!ahead.isEmpty()) {
+                page.navigate(demo.url() + ahead.remove());
+                links(page).forEach(link -> follow(link, kinds, ahead));
+            }
+            assertThat(crawling.faults()).isEmpty();
+            assertThat(kinds).hasSizeGreaterThan(60);
+            page.evaluate(INLINE);
+            page.waitForTimeout(0);
+            assertThat(crawling.faults())
+                    .as("and what it refuses is heard")
+                    .isNotEmpty()
+                    .allMatch(fault -> fault.contains("policy") || fault.contains("Content Security Policy"));
+        }
+    }
+
+    @SuppressWarnings("unchecked")
+    private static List<String> links(Page page) {
+        return (List<String>) page.evaluate(LINKS);
+    }
+
+    /** Of pages that are about one thing each, and differ in its number, one is as good as the other. */
+    private static void follow(String link, Set<String> kinds, Queue<String> ahead) {
+        if (kinds.add(link.replaceFirst("[?#].*", "").replaceAll("[0-9]+", "N"))) {
+            ahead.add(link);
+        }
     }
 
     /** Every screen that lives at every size; what is typed or listed on the phone, which is narrowest. */

@@ -13,11 +13,16 @@ import org.jetbrains.lincheck.datastructures.StressOptions;
  * class, used by one thread, answers the same (linearizability; Herlihy and Wing, 1990).
  */
 public final class Races {
+    /** Short programs for each class; {@code -Drinsebell.races=} tries more. */
+    private static final int PROGRAMS = Integer.getInteger("rinsebell.races", 3);
+
+    private static final int PROGRAMS_TO_FIND_ONE = 6;
+
     private Races() {}
 
     /** @param uses a class whose operations are what threads do to a thing of its own */
     public static void noneIn(Class<?> uses) {
-        options().check(uses);
+        options(PROGRAMS).check(uses);
     }
 
     /**
@@ -26,7 +31,7 @@ public final class Races {
      */
     public static void noneUnderStress(Class<?> uses) {
         new StressOptions()
-                .iterations(6)
+                .iterations(PROGRAMS)
                 .invocationsPerIteration(1_000)
                 .threads(2)
                 .actorsPerThread(3)
@@ -37,12 +42,12 @@ public final class Races {
 
     /** A race is found where one is: whoever asks for none can fail. */
     public static void foundIn(Class<?> uses) {
-        assertThatThrownBy(() -> options().check(uses)).isInstanceOf(LincheckAssertionError.class);
+        assertThatThrownBy(() -> options(PROGRAMS_TO_FIND_ONE).check(uses)).isInstanceOf(LincheckAssertionError.class);
     }
 
-    private static ModelCheckingOptions options() {
+    private static ModelCheckingOptions options(int programs) {
         return new ModelCheckingOptions()
-                .iterations(6)
+                .iterations(programs)
                 .invocationsPerIteration(100)
                 .threads(2)
                 .actorsPerThread(2)

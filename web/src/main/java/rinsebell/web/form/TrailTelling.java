@@ -47,6 +47,7 @@ public final class TrailTelling {
      * @param device its code
      * @param matter the bundle key of what it was about
      * @param route method and pattern of the address
+     * @param isLook whether something was looked at or for, and nothing done
      * @param subject which of its kind; null for none
      * @param status as it was answered
      */
@@ -56,12 +57,9 @@ public final class TrailTelling {
             String device,
             String matter,
             String route,
+            boolean isLook,
             @Nullable Long subject,
             int status) {
-
-        boolean isLook() {
-            return route.startsWith("GET ") || route.endsWith("/find");
-        }
 
         boolean isRefused() {
             return status >= BAD_REQUEST;

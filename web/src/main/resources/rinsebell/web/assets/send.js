@@ -4,7 +4,7 @@
 import { now, pace } from "./clock.js";
 import { erasings, isOurs } from "./ours.js";
 import { all, note, remove } from "./queue.js";
-import { isKnown, measure, measureAnew, measureIfOwed, utmost } from "./sync.js";
+import { isKnown, measureAnew, measureIfOwed, utmost } from "./sync.js";
 import { BUSY, inTurn, PAGE } from "./turn.js";
 
 const FIRST_WAIT_MS = 500;
@@ -74,7 +74,7 @@ async function fetchOnce(one) {
   const given = new AbortController();
   const slow = setTimeout(() => hooks.waits(), SLOW_MS);
   const over = setTimeout(() => given.abort(), NO_ANSWER_MS);
-  if (!aged(one).sure) await measure();
+  if (!aged(one).sure) await measureAnew();
   const headers = { Accept: "text/html", "Rinsebell-Part": "answer" };
   if (one.again || age(one) > AT_ONCE_MS) headers["Rinsebell-Again"] = "true";
   const body = new URLSearchParams(one.body);

@@ -43,10 +43,7 @@ public final class EverythingRoutes implements Routes {
     private static List<EverythingPage.Look> looks(ClientFile file) {
         return file.looks().stream()
                 .map(step -> new EverythingPage.Look(
-                        step.at(),
-                        step.person(),
-                        Matter.valueOf(step.matter()).key(),
-                        !step.route().startsWith("GET ")))
+                        step.at(), step.person(), Matter.valueOf(step.matter()).key(), !step.isLook()))
                 .toList();
     }
 }

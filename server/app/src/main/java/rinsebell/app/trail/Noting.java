@@ -2,7 +2,6 @@ package rinsebell.app.trail;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import io.javalin.http.HandlerType;
 import java.time.Instant;
 import java.util.Optional;
 import java.util.Set;
@@ -25,9 +24,6 @@ public final class Noting implements Routes {
     private static final String ABOUT = "about";
     private static final int OK = 200;
     private static final int REDIRECT = 300;
-
-    /** What is looked for is sent and not written into an address. */
-    private static final String FIND = "find";
 
     /** They only show what is typed, or keep a page open. */
     private static final Set<String> NOTHING_DONE = Set.of("preview", "stay");
@@ -64,12 +60,16 @@ public final class Noting implements Routes {
     private void note(Context ctx) {
         var matter = Matter.of(ctx);
         int status = ctx.statusCode();
-        if (ctx.method() == HandlerType.GET || last(ctx.path()).equals(FIND)) {
+        if (!matter.isLookingNoted() && !matter.isDoingNoted()) {
+            return;
+        }
+        var step = step(ctx, status);
+        if (step.isLook()) {
             if (matter.isLookingNoted() && status >= OK && status < REDIRECT) {
-                book.keep(step(ctx, status));
+                book.keep(step);
             }
         } else if (!Door.isReading(ctx) && matter.isDoingNoted() && !NOTHING_DONE.contains(last(ctx.path()))) {
-            book.keepSoon(step(ctx, status));
+            book.keepSoon(step);
         }
     }
 

@@ -66,6 +66,7 @@ public final class TrailRoutes implements Routes {
                         step.device(),
                         Matter.valueOf(step.matter()).key(),
                         step.route(),
+                        step.isLook(),
                         step.subject(),
                         step.status()))
                 .toList();
