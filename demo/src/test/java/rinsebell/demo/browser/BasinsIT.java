@@ -15,6 +15,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
@@ -31,20 +32,24 @@ class BasinsIT {
     private Browsing browsing;
 
     @BeforeAll
-    void starts(@TempDir Path folder) throws Exception {
-        demo = RunningDemo.in(folder.resolve("data"));
+    void opens() {
         browsing = Browsing.overPlainHttp();
     }
 
+    @BeforeEach
+    void starts(@TempDir Path folder) throws Exception {
+        demo = RunningDemo.in(folder.resolve("data"));
+    }
+
     @AfterEach
-    void putsAway() {
+    void stops() {
         browsing.putAway();
+        demo.close();
     }
 
     @AfterAll
-    void stops() {
+    void closes() {
         browsing.close();
-        demo.close();
     }
 
     /** Somebody burns and comes first; the list waits with that for as long as a finger rests on it. */

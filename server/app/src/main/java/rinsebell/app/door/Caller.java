@@ -31,6 +31,8 @@ public record Caller(
 
     private static final Caller UNKNOWN = new Caller(-1, "", "", null);
 
+    private static final String OWN_CODE = "own";
+    private static final String DEVICE_CODE = "device-";
     private static final String OPENED = "opened by a PIN";
     private static final String ATTRIBUTE = "caller";
 
@@ -90,7 +92,16 @@ public record Caller(
 
     /** As it is noted beside a press: {@code own}, or {@code device-4}; empty for nobody. */
     public String code() {
-        return isOwn() ? "own" : isDevice() ? "device-" + device : "";
+        return isOwn() ? OWN_CODE : isDevice() ? DEVICE_CODE + device : "";
+    }
+
+    /** The number of what is noted so; empty for nobody. */
+    public static Optional<Long> noted(String code) {
+        return code.equals(OWN_CODE)
+                ? Optional.of(OWN)
+                : Optional.of(code)
+                        .filter(text -> text.startsWith(DEVICE_CODE))
+                        .flatMap(text -> Numbered.number(text.substring(DEVICE_CODE.length())));
     }
 
     public Optional<StaffId> unlocked() {

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.function.BiFunction;
+import rinsebell.app.door.Caller;
 import rinsebell.app.lead.Days;
 import rinsebell.app.page.LiveFloor;
 import rinsebell.db.Keyring;
@@ -59,10 +60,9 @@ public final class TrailDays {
 
     /** What a device is called, by the code that stands beside a press; the code where nobody knows. */
     String deviceName(String code) {
-        return keyring.devices().stream()
-                .filter(device -> code.equals("device-" + device.id()))
-                .map(Keyring.Device::name)
-                .findFirst()
-                .orElseGet(() -> code.equals("own") ? live.moment().say("trail.own") : code);
+        return Caller.noted(code)
+                .map(number ->
+                        keyring.name(number).orElseGet(() -> live.moment().say("trail.own")))
+                .orElse(code);
     }
 }
