@@ -52,6 +52,9 @@ final class SampleServer implements AutoCloseable {
     /** The addresses of the presses that came, in their order. */
     final List<String> addresses = new CopyOnWriteArrayList<>();
 
+    /** When, by the browser's own word, the presses that came were sent, in their order; "null" where it did not say. */
+    final List<String> sent = new CopyOnWriteArrayList<>();
+
     /** Presses to these addresses are refused. */
     final Set<String> refused = ConcurrentHashMap.newKeySet();
 
@@ -180,6 +183,7 @@ final class SampleServer implements AutoCloseable {
         var path = exchange.getRequestURI().getPath();
         presses.add(new String(exchange.getRequestBody().readAllBytes(), StandardCharsets.UTF_8));
         addresses.add(path);
+        sent.add(String.valueOf(exchange.getRequestHeaders().getFirst("Rinsebell-Sent")));
         var answer = refused.contains(path) ? FormSamples.refused() : FormSamples.done();
         var status = refused.contains(path) ? 409 : 200;
         send(exchange, status, "text/html; charset=utf-8", html(answer).getBytes(StandardCharsets.UTF_8));

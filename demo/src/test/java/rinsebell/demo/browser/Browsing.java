@@ -46,6 +46,8 @@ final class Browsing implements AutoCloseable {
     private static final List<String> QUIET = List.of(
             "--no-sandbox",
             "--disable-gpu",
+            // Pages are painted without a graphics library in between.
+            "--disable-software-rasterizer",
             "--disable-quic",
             "--no-first-run",
             "--disable-background-networking",

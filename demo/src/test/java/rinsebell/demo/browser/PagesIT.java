@@ -8,8 +8,7 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Queue;
-import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
@@ -25,6 +24,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 class PagesIT {
     /** Of the demo's chairs: two bowls on one head, seated, nearly past it, under steam, mixed, free. */
     private static final List<Integer> CHAIRS = List.of(1, 3, 4, 6, 7, 8);
+
+    private static final List<String> PLACES = List.of("/", "/basins", "/desk", "/bells", "/pocket", "/lead");
 
     private static final List<String> FORMS = List.of(
             "/welcome",
@@ -107,45 +108,65 @@ class PagesIT {
     }
 
     static Stream<Size> sizes() {
-        return Stream.of(Size.PHONE, Size.TABLET, Size.WALL);
+        return Stream.concat(Stream.of(Size.PHONE), largerSizes());
     }
 
-    @ParameterizedTest
-    @MethodSource("sizes")
-    void fitsItsScreenAndIsOpenToEverybody(Size size) {
-        var page = browsing.screen(size);
+    static Stream<Size> largerSizes() {
+        return Stream.of(Size.TABLET, Size.WALL);
+    }
+
+    /** Whatever a link leads to, one page of each kind, on the phone, which is narrowest; our policy refuses nothing of it. */
+    @Test
+    void everyPageFitsAPhoneAndIsOpenToEverybody() {
+        var page = browsing.screen(Size.PHONE);
+        var live = live(page);
+        var ofAHead = OF_A_HEAD.stream().map(press -> live.get(PLACES.size()) + "/" + press);
+        var ahead = new ArrayDeque<>(Stream.of(live.stream(), FORMS.stream(), SELDOM.stream(), ofAHead)
+                .flatMap(all -> all)
+                .toList());
+        var kinds = ahead.stream().map(PagesIT::kind).collect(Collectors.toCollection(HashSet::new));
         var wrong = new ArrayList<String>();
-        for (var path : paths(page, size)) {
-            page.navigate(demo.url() + path);
-            page.waitForFunction("() => document.fonts.status === 'loaded'");
-            Browsing.keep(page, "page" + path.replaceAll("[^a-z0-9]+", "-") + "-" + size);
+        while (!ahead.isEmpty()) {
+            var path = ahead.remove();
+            open(page, path, Size.PHONE);
             if (Browsing.overflow(page) > 0) {
                 wrong.add(path + " is wider than its screen");
             }
             browsing.violations(page).forEach(violation -> wrong.add(path + " " + violation));
+            links(page).stream().filter(link -> kinds.add(kind(link))).forEach(ahead::add);
         }
         assertThat(wrong).isEmpty();
+        assertThat(kinds).hasSizeGreaterThan(60);
         assertThat(browsing.faults()).isEmpty();
     }
 
-    /** One page of each kind that links lead to: the content security policy refuses nothing of ours. */
+    /** What is open to everybody on a phone is made of the same pieces on larger screens. */
+    @ParameterizedTest
+    @MethodSource("largerSizes")
+    void whatLivesFitsLargerScreens(Size size) {
+        var page = browsing.screen(size);
+        for (var path : live(page)) {
+            open(page, path, size);
+            assertThat(Browsing.overflow(page)).as(path).isLessThanOrEqualTo(0);
+        }
+        assertThat(browsing.faults()).isEmpty();
+    }
+
+    private void open(Page page, String path, Size size) {
+        page.navigate(demo.url() + path);
+        page.waitForFunction("() => document.fonts.status === 'loaded'");
+        Browsing.keep(page, "page" + path.replaceAll("[^a-z0-9]+", "-") + "-" + size);
+    }
+
     @Test
-    void noPageNeedsWhatThePolicyRefuses() {
-        try (var crawling = Browsing.overPlainHttp()) {
-            var page = crawling.screen(Size.PHONE);
-            var kinds = new HashSet<String>();
-            var ahead = new ArrayDeque<String>();
-            Stream.of(List.of("/"), FORMS, SELDOM).flatMap(List::stream).forEach(link -> follow(link, kinds, ahead));
-            while (!ahead.isEmpty()) {
-                page.navigate(demo.url() + ahead.remove());
-                links(page).forEach(link -> follow(link, kinds, ahead));
-            }
-            assertThat(crawling.faults()).isEmpty();
-            assertThat(kinds).hasSizeGreaterThan(60);
+    void whatThePolicyRefusesIsHeard() {
+        try (var refused = Browsing.overPlainHttp()) {
+            var page = refused.screen(Size.PHONE);
+            page.navigate(demo.url() + "/");
+            assertThat(refused.faults()).isEmpty();
             page.evaluate(INLINE);
             page.waitForTimeout(0);
-            assertThat(crawling.faults())
-                    .as("and what it refuses is heard")
+            assertThat(refused.faults())
                     .isNotEmpty()
                     .allMatch(fault -> fault.contains("policy") || fault.contains("Content Security Policy"));
         }
@@ -157,24 +178,16 @@ class PagesIT {
     }
 
     /** Of pages that are about one thing each, and differ in its number, one is as good as the other. */
-    private static void follow(String link, Set<String> kinds, Queue<String> ahead) {
-        if (kinds.add(link.replaceFirst("[?#].*", "").replaceAll("[0-9]+", "N"))) {
-            ahead.add(link);
-        }
+    private static String kind(String link) {
+        return link.replaceFirst("[?#].*", "").replaceAll("[0-9]+", "N");
     }
 
-    /** Every screen that lives at every size; what is typed or listed on the phone, which is narrowest. */
-    private List<String> paths(Page page, Size size) {
+    /** Every screen that lives: the places, then heads. */
+    private List<String> live(Page page) {
         page.navigate(demo.url() + "/");
         var heads = page.locator(".row a.open").all();
-        var first = heads.get(0).getAttribute("href");
         var chairs = CHAIRS.stream().map(chair -> heads.get(chair - 1).getAttribute("href"));
-        var live = Stream.concat(Stream.of("/", "/basins", "/desk", "/bells", "/pocket", "/lead"), chairs);
-        return size == Size.PHONE
-                ? Stream.of(live, FORMS.stream(), OF_A_HEAD.stream().map(press -> first + "/" + press))
-                        .flatMap(all -> all)
-                        .toList()
-                : live.toList();
+        return Stream.concat(PLACES.stream(), chairs).toList();
     }
 
     /** Every place that takes the keyboard is reached, shows it, and none keeps it. */
@@ -182,8 +195,7 @@ class PagesIT {
     @MethodSource("sizes")
     void theKeyboardReachesEverythingAndIsSeen(Size size) {
         var page = browsing.screen(size);
-        var live =
-                Stream.of("/", "/basins", "/pocket", "/lead", paths(page, size).get(7));
+        var live = Stream.of("/", "/basins", "/pocket", "/lead", live(page).get(PLACES.size() + 1));
         // The desk has the same pieces at every size, and many.
         var paths = size == Size.PHONE ? Stream.concat(live, Stream.of("/desk")) : live;
         for (var path : paths.toList()) {

@@ -14,7 +14,8 @@ import java.util.Map;
 /** The demo as a person starts it: a process of its own, with a port and a data folder that it keeps over a kill. */
 final class RunningDemo implements AutoCloseable {
     private static final String READY = "ready on ";
-    private static final String JAR = Path.of("target", "rinsebell-demo.jar").toString();
+    private static final String JAR =
+            Path.of("main", "target", "rinsebell-demo.jar").toString();
     private static final List<String> DEMO = List.of("-jar", JAR);
     private static final List<String> SALON = List.of("-cp", JAR, "rinsebell.app.Main");
 

@@ -12,7 +12,8 @@ import org.junit.jupiter.api.Test;
  */
 class KillsIT {
     private static final int KILLS = 5;
-    private static final Path JAR = Path.of("target", "rinsebell-demo.jar").toAbsolutePath();
+    private static final Path JAR =
+            Path.of("main", "target", "rinsebell-demo.jar").toAbsolutePath();
 
     @Test
     void whatWasAnsweredIsThereAfterwards() throws Exception {

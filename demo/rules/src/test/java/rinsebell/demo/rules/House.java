@@ -12,7 +12,7 @@ final class House {
 
     /** What is shipped. */
     static final JavaClasses PROGRAM =
-            classes("classes", "server/floor", "server/planner", "db", "web/main", "server/app/main", "demo");
+            classes("classes", "server/floor", "server/planner", "db", "web/main", "server/app/main", "demo/main");
 
     /** What checks it. */
     static final JavaClasses TESTS =

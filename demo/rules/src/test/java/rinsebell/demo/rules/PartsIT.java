@@ -29,7 +29,10 @@ class PartsIT {
     private static final Pattern TAKEN_IN = Pattern.compile("org\\.antlr:antlr4-runtime .*");
 
     @ParameterizedTest
-    @CsvSource({"server/app/main/target, -server.jar, THIRD-PARTY.txt", "demo/target, -demo.jar, THIRD-PARTY-demo.txt"})
+    @CsvSource({
+        "server/app/main/target, -server.jar, THIRD-PARTY.txt",
+        "demo/main/target, -demo.jar, THIRD-PARTY-demo.txt"
+    })
     void whatLiesInTheProgramIsListedWithItsLicence(String folder, String ending, String list) throws IOException {
         try (var jar = new ZipFile(jar(folder, ending).toFile())) {
             var text = text(jar, "META-INF/" + list);
@@ -44,7 +47,7 @@ class PartsIT {
     @ParameterizedTest
     @CsvSource({
         "server/app/main/target, -server.jar, THIRD-PARTY.txt, server.cdx.json",
-        "demo/target, -demo.jar, THIRD-PARTY-demo.txt, demo.cdx.json"
+        "demo/main/target, -demo.jar, THIRD-PARTY-demo.txt, demo.cdx.json"
     })
     @DisabledIfSystemProperty(
             named = "rinsebell.maven",

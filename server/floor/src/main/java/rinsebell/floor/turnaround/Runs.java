@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import rinsebell.floor.Floor;
 import rinsebell.floor.visit.VisitId;
 
@@ -104,13 +105,13 @@ final class Runs {
         return List.copyOf(all);
     }
 
+    /** The smaller number, where two came equally often. */
     private static int mostOften(int[] chairs) {
-        return Arrays.stream(chairs)
-                .boxed()
-                .max(Comparator.comparingLong((Integer chair) -> Arrays.stream(chairs)
-                                .filter(other -> other == chair)
-                                .count())
-                        .thenComparing(Comparator.reverseOrder()))
+        var counts = Arrays.stream(chairs).boxed().collect(Collectors.groupingBy(one -> one, Collectors.counting()));
+        return counts.entrySet().stream()
+                .max(Map.Entry.<Integer, Long>comparingByValue()
+                        .thenComparing(Map.Entry.comparingByKey(Comparator.reverseOrder())))
+                .map(Map.Entry::getKey)
                 .orElse(0);
     }
 }
