@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
@@ -107,10 +108,6 @@ class PagesIT {
         demo.close();
     }
 
-    static Stream<Size> sizes() {
-        return Stream.concat(Stream.of(Size.PHONE), largerSizes());
-    }
-
     static Stream<Size> largerSizes() {
         return Stream.of(Size.TABLET, Size.WALL);
     }
@@ -190,10 +187,20 @@ class PagesIT {
         return Stream.concat(PLACES.stream(), chairs).toList();
     }
 
-    /** Every place that takes the keyboard is reached, shows it, and none keeps it. */
+    @Test
+    void theKeyboardReachesEverythingOnAPhone() {
+        theKeyboardReachesEverythingAndIsSeen(Size.PHONE);
+    }
+
+    @Tag("long")
     @ParameterizedTest
-    @MethodSource("sizes")
-    void theKeyboardReachesEverythingAndIsSeen(Size size) {
+    @MethodSource("largerSizes")
+    void theKeyboardReachesEverythingOnLargerScreens(Size size) {
+        theKeyboardReachesEverythingAndIsSeen(size);
+    }
+
+    /** Every place that takes the keyboard is reached, shows it, and none keeps it. */
+    private void theKeyboardReachesEverythingAndIsSeen(Size size) {
         var page = browsing.screen(size);
         var live = Stream.of("/", "/basins", "/pocket", "/lead", live(page).get(PLACES.size() + 1));
         // The desk has the same pieces at every size, and many.

@@ -6,11 +6,13 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import java.util.Arrays;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** Each planted bug is caught by the day that is kept with it, and by nothing but the bug. */
+@Tag("long")
 class PlantedBugsTest {
     @BeforeAll
     static void nobodyReadsOfFaults() {

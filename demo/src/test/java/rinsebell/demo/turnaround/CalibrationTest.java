@@ -10,10 +10,12 @@ import java.time.Instant;
 import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import rinsebell.floor.report.Quantile;
 
 /** What the README says of chairs that come free, in the same salons. */
+@Tag("long")
 class CalibrationTest {
     private static final double MINUTE = 60;
 

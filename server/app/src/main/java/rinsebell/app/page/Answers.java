@@ -258,6 +258,13 @@ public final class Answers {
         return new Answer(Answer.Kind.NOT_SAVED, moment.say(key), List.of(), List.of());
     }
 
+    /** The same answer with a press that sends again what was typed: there is no page to give it back on. */
+    public Answer holding(Answer answer, String address, Fields typed, Moment moment) {
+        var hidden = typed(typed, FormBody.OF_SENDING).toArray(Press.Hidden[]::new);
+        var again = Press.sends(moment.say("answer.again"), "", address, hidden).as(Press.Weight.MAIN);
+        return new Answer(answer.kind(), answer.text(), answer.reasons(), List.of(again));
+    }
+
     private static List<Answer.Reason> reasons(List<Outcome.Said> said, Moment moment) {
         return said.stream()
                 .map(reason -> ReasonTelling.told(reason.text(), reason.basis(), moment))

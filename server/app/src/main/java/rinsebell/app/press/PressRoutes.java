@@ -210,9 +210,18 @@ public final class PressRoutes implements Routes {
 
     /** A script keeps the form as it stands; for a browser without one it comes back with what was typed. */
     private void again(Context ctx, Address address, Fields typed, int status, rinsebell.web.view.Answer answer) {
-        var page = wantsPart(ctx) ? Optional.<View>empty() : page(ctx, address, typed, answer);
-        page.ifPresentOrElse(
-                view -> ctx.status(status).html(live.page(view, live.moment())), () -> answer(ctx, status, answer));
+        if (wantsPart(ctx)) {
+            answer(ctx, status, answer);
+            return;
+        }
+        page(ctx, address, typed, answer)
+                .ifPresentOrElse(
+                        view -> ctx.status(status).html(live.page(view, live.moment())),
+                        () -> answer(ctx, status, holding(ctx, typed, answer)));
+    }
+
+    private rinsebell.web.view.Answer holding(Context ctx, Fields typed, rinsebell.web.view.Answer answer) {
+        return answer.presses().isEmpty() ? answers.holding(answer, ctx.path(), typed, live.moment()) : answer;
     }
 
     /** Empty also when it shows records that can't be read just now. */

@@ -6,6 +6,7 @@ import org.jetbrains.lincheck.datastructures.IntGen;
 import org.jetbrains.lincheck.datastructures.Operation;
 import org.jetbrains.lincheck.datastructures.Param;
 import org.jetbrains.lincheck.datastructures.Validate;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import rinsebell.app.Races;
 import rinsebell.floor.Asked;
@@ -13,6 +14,7 @@ import rinsebell.floor.bowl.DayEvent;
 import rinsebell.floor.command.OnDay;
 
 /** Presses join from many threads while the desk takes and answers them. */
+@Tag("races")
 class LineRacesTest {
 
     @Test

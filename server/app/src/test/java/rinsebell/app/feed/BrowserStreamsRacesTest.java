@@ -4,10 +4,13 @@ import java.time.Duration;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import org.jetbrains.lincheck.datastructures.Operation;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import rinsebell.app.Races;
 import rinsebell.app.door.Wire;
 
+@Tag("races")
+@Tag("long")
 class BrowserStreamsRacesTest {
 
     @Test

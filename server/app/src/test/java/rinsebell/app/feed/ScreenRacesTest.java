@@ -8,9 +8,12 @@ import org.eclipse.jetty.io.Content;
 import org.eclipse.jetty.util.Callback;
 import org.jetbrains.lincheck.datastructures.Operation;
 import org.jetbrains.lincheck.datastructures.Validate;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import rinsebell.app.Races;
 
+@Tag("races")
+@Tag("long")
 class ScreenRacesTest {
 
     @Test

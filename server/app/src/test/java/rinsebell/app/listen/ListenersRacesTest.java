@@ -7,12 +7,15 @@ import java.util.Map;
 import org.jetbrains.lincheck.datastructures.IntGen;
 import org.jetbrains.lincheck.datastructures.Operation;
 import org.jetbrains.lincheck.datastructures.Param;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import rinsebell.app.Races;
 import rinsebell.app.time.TimeByHand;
 import rinsebell.floor.bell.Ear;
 import rinsebell.web.board.Listening;
 
+@Tag("races")
+@Tag("long")
 class ListenersRacesTest {
 
     @Test

@@ -7,6 +7,7 @@ import java.util.Map;
 import org.jetbrains.lincheck.datastructures.IntGen;
 import org.jetbrains.lincheck.datastructures.Operation;
 import org.jetbrains.lincheck.datastructures.Param;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import rinsebell.app.Races;
 import rinsebell.app.asset.AssetRoutes;
@@ -19,6 +20,8 @@ import rinsebell.web.Pages;
 import rinsebell.web.Words;
 
 /** The desk shows floors and the watch says what fell due, while pages and the feed look. */
+@Tag("races")
+@Tag("long")
 class LiveFloorRacesTest {
 
     @Test

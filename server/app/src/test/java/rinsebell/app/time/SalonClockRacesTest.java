@@ -7,9 +7,12 @@ import java.time.Instant;
 import org.jetbrains.lincheck.datastructures.IntGen;
 import org.jetbrains.lincheck.datastructures.Operation;
 import org.jetbrains.lincheck.datastructures.Param;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import rinsebell.app.Races;
 
+@Tag("races")
+@Tag("long")
 class SalonClockRacesTest {
 
     @Test
