@@ -16,9 +16,11 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
+import rinsebell.demo.DemoHere;
 
 /** The plan on the assistant's and the desk's screens: it changes, and yet stays where a finger or the keyboard is. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
@@ -26,7 +28,7 @@ class BasinsIT {
     private static final int MOST_STEPS = 100;
 
     @SuppressWarnings("NullAway.Init")
-    private RunningDemo demo;
+    private DemoHere demo;
 
     @SuppressWarnings("NullAway.Init")
     private Browsing browsing;
@@ -38,7 +40,7 @@ class BasinsIT {
 
     @BeforeEach
     void starts(@TempDir Path folder) throws Exception {
-        demo = RunningDemo.in(folder.resolve("data"));
+        demo = DemoHere.in(folder.resolve("data"));
     }
 
     @AfterEach
@@ -73,6 +75,7 @@ class BasinsIT {
     }
 
     /** Whoever works by the keyboard stays with the same head when that moves down the list. */
+    @Tag("long")
     @Test
     void theKeyboardStaysWithItsHead() throws IOException {
         var page = browsing.screen(Size.TABLET);
@@ -87,6 +90,7 @@ class BasinsIT {
     }
 
     /** A turn is pinned to the other basin and given back to the plan, without a pointer, on a phone. */
+    @Tag("long")
     @Test
     void aTurnIsPinnedByTheKeyboardAlone() {
         var page = browsing.screen(Size.PHONE);

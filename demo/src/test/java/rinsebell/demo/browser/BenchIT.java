@@ -31,6 +31,7 @@ import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import rinsebell.demo.DemoHere;
 
 /** From a product to a bowl whose clock runs, at the bench and beside the scale. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
@@ -38,14 +39,14 @@ class BenchIT {
     private static final int MOST_STEPS = 200;
 
     @SuppressWarnings("NullAway.Init")
-    private RunningDemo demo;
+    private DemoHere demo;
 
     @SuppressWarnings("NullAway.Init")
     private Browsing browsing;
 
     @BeforeAll
     void starts(@TempDir Path folder) throws Exception {
-        demo = RunningDemo.in(folder.resolve("data"));
+        demo = DemoHere.in(folder.resolve("data"));
         browsing = Browsing.overPlainHttp();
     }
 

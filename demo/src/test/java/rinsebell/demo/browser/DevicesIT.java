@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import rinsebell.demo.DemoHere;
 
 /** A tablet comes in by an invitation, over HTTPS with the salon's own authority, works, and is thrown out. */
 class DevicesIT {
@@ -18,7 +19,7 @@ class DevicesIT {
 
     @Test
     void aTabletComesInWorksAndIsThrownOut(@TempDir Path folder) throws Exception {
-        try (var demo = RunningDemo.in(
+        try (var demo = DemoHere.in(
                         folder.resolve("data"), "--open-to-network", "--host", "127.0.0.1", "--name", Browsing.NAME);
                 var browsing = new Browsing(TrustingHome.in(folder, demo.url() + "/trust"))) {
             var own = browsing.screen(Size.TABLET);
@@ -106,7 +107,7 @@ class DevicesIT {
         tablet.locator("#pin").press("Enter");
     }
 
-    private static void showsNothingOnceItIsThrownOut(Page tablet, Page own, RunningDemo demo, String address) {
+    private static void showsNothingOnceItIsThrownOut(Page tablet, Page own, DemoHere demo, String address) {
         tablet.navigate(address + "/");
         assertThat(tablet.locator("#link")).hasText("connected");
         own.navigate(demo.url() + "/devices");

@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rinsebell.db.DataFolder;
 import rinsebell.db.SalonStore;
+import rinsebell.demo.DemoHere;
 
 /** A salon that nobody has set up yet, in the browser of whoever is about to. */
 class FirstPageIT {
@@ -16,7 +17,7 @@ class FirstPageIT {
         try (var data = DataFolder.open(folder.resolve("data"))) {
             SalonStore.open(data, Instant.EPOCH).close();
         }
-        try (var demo = RunningDemo.in(folder.resolve("data"));
+        try (var demo = DemoHere.in(folder.resolve("data"));
                 var browsing = new Browsing()) {
             var tablet = browsing.screen(Size.TABLET);
             tablet.navigate(demo.url() + "/");

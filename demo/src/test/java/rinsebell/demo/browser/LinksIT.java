@@ -16,6 +16,7 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import rinsebell.demo.DemoHere;
 
 /** Whoever follows a link comes to a page: every link of every page of a busy floor is followed. */
 class LinksIT {
@@ -31,7 +32,7 @@ class LinksIT {
 
     @Test
     void everyLinkLeadsToAPage() throws Exception {
-        try (var demo = RunningDemo.in(folder.resolve("data"))) {
+        try (var demo = DemoHere.in(folder.resolve("data"))) {
             var ahead = new ArrayDeque<String>();
             follow("/", "/", ahead);
             while (!ahead.isEmpty() && seen.size() < MANY) {

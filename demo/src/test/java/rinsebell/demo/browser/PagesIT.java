@@ -19,6 +19,7 @@ import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import rinsebell.demo.DemoHere;
 
 /** Every page of the invented Saturday at the sizes of phone, tablet and wall: it fits, and everybody can use it. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
@@ -86,14 +87,14 @@ class PagesIT {
             "leave");
 
     @SuppressWarnings("NullAway.Init")
-    private RunningDemo demo;
+    private DemoHere demo;
 
     @SuppressWarnings("NullAway.Init")
     private Browsing browsing;
 
     @BeforeAll
     void starts(@TempDir Path folder) throws Exception {
-        demo = RunningDemo.in(folder.resolve("data"));
+        demo = DemoHere.in(folder.resolve("data"));
         browsing = Browsing.overPlainHttp();
     }
 

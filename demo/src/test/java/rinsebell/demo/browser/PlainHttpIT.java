@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import rinsebell.demo.DemoHere;
 
 /** A tablet that came in over plain HTTP says what that costs, and rings all the same. */
 class PlainHttpIT {
@@ -21,7 +22,7 @@ class PlainHttpIT {
 
     @Test
     void itSaysWhatIsMissingAndStillRings(@TempDir Path folder) throws Exception {
-        try (var demo = RunningDemo.in(
+        try (var demo = DemoHere.in(
                         folder.resolve("data"), "--open-to-network", "--host", "127.0.0.1", "--name", Browsing.NAME);
                 var browsing = new Browsing()) {
             var own = browsing.screen(Size.TABLET);

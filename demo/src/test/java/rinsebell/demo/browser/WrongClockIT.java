@@ -13,6 +13,7 @@ import java.time.Duration;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import rinsebell.demo.DemoHere;
 
 /** A tablet whose own clock is half a day wrong, and is set while it hangs there, beside the server's clock. */
 class WrongClockIT {
@@ -40,7 +41,7 @@ class WrongClockIT {
 
     @Test
     void showsTheServersTime(@TempDir Path folder) throws Exception {
-        try (var demo = RunningDemo.in(folder.resolve("data"));
+        try (var demo = DemoHere.in(folder.resolve("data"));
                 var browsing = new Browsing()) {
             var tablet = browsing.screen(Size.TABLET);
             tablet.addInitScript(HAND);
@@ -58,7 +59,7 @@ class WrongClockIT {
         tablet.evaluate("millis => window.turn(millis)", (double) by.toMillis());
     }
 
-    private void assertShowsTheServersTime(Page tablet, RunningDemo demo) throws Exception {
+    private void assertShowsTheServersTime(Page tablet, DemoHere demo) throws Exception {
         var before = now(demo);
         var shown = (Number) tablet.evaluate("async () => (await import(document.querySelector('script[type=module]')"
                 + ".src.replace('main.js', 'clock.js'))).now()");
@@ -74,7 +75,7 @@ class WrongClockIT {
                 .doubleValue();
     }
 
-    private long now(RunningDemo demo) throws IOException, InterruptedException {
+    private long now(DemoHere demo) throws IOException, InterruptedException {
         var asked = HttpRequest.newBuilder(URI.create(demo.url() + "/clock")).build();
         var told = NOW.matcher(
                 client.send(asked, HttpResponse.BodyHandlers.ofString()).body());

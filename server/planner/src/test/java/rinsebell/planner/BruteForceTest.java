@@ -12,7 +12,7 @@ import rinsebell.floor.testing.RandomStation;
 
 /** Small stations as chance makes them, against every plan that there is. */
 class BruteForceTest {
-    private static final int STATIONS = Integer.getInteger("rinsebell.stations", 200);
+    private static final int STATIONS = Integer.getInteger("rinsebell.stations", 100);
     private static final Budget HARM = new Budget(30_000, 30_000, 20, 20);
     private static final Budget WHOLE = Budget.each(8_000);
 

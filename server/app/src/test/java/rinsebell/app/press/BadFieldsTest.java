@@ -17,6 +17,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -46,6 +47,7 @@ class BadFieldsTest {
      * One field at a time; everything beside it is right. Neighbouring fields take turns with the values, for all
      * together would take a minute; with all fields at once every value meets every field.
      */
+    @Tag("long")
     @ParameterizedTest
     @MethodSource("presses")
     void aBadFieldIsNamedToPrograms(DescribedPress press) {
