@@ -1,8 +1,6 @@
 package rinsebell.demo;
 
 import java.io.IOException;
-import java.net.InetAddress;
-import java.net.ServerSocket;
 import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -22,8 +20,7 @@ import rinsebell.app.time.SalonClock;
  */
 public final class DemoHere implements AutoCloseable {
     private final RunningServer server;
-    private final int port;
-    private final int securePort;
+    private final Ports ports;
 
     @Command
     private static final class Chosen {
@@ -31,10 +28,9 @@ public final class DemoHere implements AutoCloseable {
         private final Settings settings = new Settings();
     }
 
-    private DemoHere(RunningServer server, int port, int securePort) {
+    private DemoHere(RunningServer server, Ports ports) {
         this.server = server;
-        this.port = port;
-        this.securePort = securePort;
+        this.ports = ports;
     }
 
     /**
@@ -43,32 +39,28 @@ public final class DemoHere implements AutoCloseable {
      * @param more further arguments, as at the command line
      */
     public static DemoHere in(Path data, String... more) throws IOException {
-        try (var one = new ServerSocket(0, 1, InetAddress.getLoopbackAddress());
-                var other = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
-            var port = one.getLocalPort();
-            var securePort = other.getLocalPort();
-            var arguments = new ArrayList<>(
-                    List.of("--port", "" + port, "--secure-port", "" + securePort, "--data", data.toString()));
-            arguments.addAll(List.of(more));
-            var chosen = new Chosen();
-            new CommandLine(chosen).parseArgs(arguments.toArray(String[]::new));
-            var now = SalonClock.startingAtTheWall(new MachineTime(), 1).now();
-            FirstDay.tellIn(data, now, ZoneId.systemDefault());
-            one.close();
-            other.close();
-            return new DemoHere(RunningServer.start(chosen.settings, 1), port, securePort);
+        var ports = Ports.free();
+        var arguments = new ArrayList<>(
+                List.of("--port", "" + ports.plain(), "--secure-port", "" + ports.secure(), "--data", data.toString()));
+        arguments.addAll(List.of(more));
+        var chosen = new Chosen();
+        new CommandLine(chosen).parseArgs(arguments.toArray(String[]::new));
+        var now = SalonClock.startingAtTheWall(new MachineTime(), 1).now();
+        FirstDay.tellIn(data, now, ZoneId.systemDefault());
+        try {
+            return new DemoHere(RunningServer.start(chosen.settings, 1), ports);
         } catch (CannotStart e) {
             throw new IllegalStateException(e);
         }
     }
 
     public String url() {
-        return "http://localhost:" + port;
+        return ports.url();
     }
 
     /** Over HTTPS, where it was told to serve that. */
     public String secureUrl() {
-        return "https://localhost:" + securePort;
+        return ports.secureUrl();
     }
 
     @Override

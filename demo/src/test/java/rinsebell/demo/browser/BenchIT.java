@@ -21,6 +21,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
@@ -30,7 +31,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import rinsebell.demo.DemoHere;
 
 /** From a product to a bowl whose clock runs, at the bench and beside the scale. */
@@ -105,13 +108,17 @@ class BenchIT {
         assertThat(browsing.faults()).isEmpty();
     }
 
-    /** Three bowls from scratch, without a pointer. Ratios: common practice, no source. */
+    /** Product, strength, mixture, grams, and what is weighed. Ratios: common practice, no source. */
+    static Stream<Arguments> threeBowls() {
+        return Stream.of(
+                Arguments.of("Brimmow mild cream", "20 vol", "", "120", "60 60"),
+                Arguments.of("Brimmow powder", "30 vol", "free hand", "105", "60 45"),
+                Arguments.of("Brimmow toner pearl", "10 vol", "", "50", "25 25"));
+    }
+
+    /** From scratch, without a pointer. */
     @ParameterizedTest
-    @CsvSource({
-        "Brimmow mild cream,   20 vol, '',           120, 60 60",
-        "Brimmow powder,       30 vol, free hand,    105, 60 45",
-        "Brimmow toner pearl,  10 vol, '',           50,  25 25"
-    })
+    @MethodSource("threeBowls")
     void anyBowlIsMixedByTheKeyboardAloneOnAPhone(
             String product, String strength, String mixture, String grams, String weighed) throws IOException {
         mixedByTheKeyboardAlone(Size.PHONE, product, strength, mixture, grams, weighed);
@@ -119,11 +126,7 @@ class BenchIT {
 
     @Tag("long")
     @ParameterizedTest
-    @CsvSource({
-        "Brimmow mild cream,   20 vol, '',           120, 60 60",
-        "Brimmow powder,       30 vol, free hand,    105, 60 45",
-        "Brimmow toner pearl,  10 vol, '',           50,  25 25"
-    })
+    @MethodSource("threeBowls")
     void anyBowlIsMixedByTheKeyboardAloneOnATablet(
             String product, String strength, String mixture, String grams, String weighed) throws IOException {
         mixedByTheKeyboardAlone(Size.TABLET, product, strength, mixture, grams, weighed);

@@ -3,13 +3,12 @@ package rinsebell.demo.browser;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
 import java.io.IOException;
-import java.net.InetAddress;
-import java.net.ServerSocket;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import rinsebell.demo.Ports;
 
 /** The demo as a person starts it: a process of its own, with a port and a data folder that it keeps over a kill. */
 final class RunningDemo implements AutoCloseable {
@@ -21,24 +20,17 @@ final class RunningDemo implements AutoCloseable {
 
     private final List<String> program;
     private final Path data;
-    private final int port;
-    private final int securePort;
+    private final Ports ports;
     private final List<String> more;
     private final Map<String, String> environment;
     private Process process;
 
     private RunningDemo(
-            List<String> program,
-            Path data,
-            int port,
-            int securePort,
-            List<String> more,
-            Map<String, String> environment)
+            List<String> program, Path data, Ports ports, List<String> more, Map<String, String> environment)
             throws IOException {
         this.program = program;
         this.data = data;
-        this.port = port;
-        this.securePort = securePort;
+        this.ports = ports;
         this.more = more;
         this.environment = environment;
         this.process = begun();
@@ -66,13 +58,7 @@ final class RunningDemo implements AutoCloseable {
 
     private static RunningDemo started(List<String> program, Map<String, String> environment, Path data, String... more)
             throws IOException {
-        try (var one = new ServerSocket(0, 1, InetAddress.getLoopbackAddress());
-                var other = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
-            var ports = List.of(one.getLocalPort(), other.getLocalPort());
-            one.close();
-            other.close();
-            return new RunningDemo(program, data, ports.get(0), ports.get(1), List.of(more), environment);
-        }
+        return new RunningDemo(program, data, Ports.free(), List.of(more), environment);
     }
 
     private Process begun() throws IOException {
@@ -81,7 +67,8 @@ final class RunningDemo implements AutoCloseable {
         command.addAll(List.of("-Xms32m", "-Xmx256m"));
         command.addAll(ReadClasses.of(JAR));
         command.addAll(program);
-        command.addAll(List.of("--port", "" + port, "--secure-port", "" + securePort, "--data", data.toString()));
+        command.addAll(
+                List.of("--port", "" + ports.plain(), "--secure-port", "" + ports.secure(), "--data", data.toString()));
         command.addAll(more);
         var builder = new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.INHERIT);
         builder.environment().putAll(environment);
@@ -98,12 +85,12 @@ final class RunningDemo implements AutoCloseable {
     }
 
     String url() {
-        return "http://localhost:" + port;
+        return ports.url();
     }
 
     /** Over HTTPS, where it was told to serve that. */
     String secureUrl() {
-        return "https://localhost:" + securePort;
+        return ports.secureUrl();
     }
 
     /** Ends it as a power cut does: nothing is written or closed any more. */
